@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "machine/fault.h"
+#include "machine/machine.h"
+#include "sizing/results.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+#include <vector>
+
+namespace feedwright {
+
+/// What is chosen in the window: an axis, a part of it, perhaps a field.
+struct Selection {
+  std::size_t axis = 0;
+  PartSlot slot = PartSlot::screw;
+  QString member;
+  friend bool operator==(const Selection&, const Selection&) = default;
+};
+
+/// A machine, its undo stack and its file name. Views read it and call `edit…`; every edit is one
+/// command on the stack and recomputes everything at once.
+class MachineDocument : public QObject {
+  Q_OBJECT
+public:
+  explicit MachineDocument(Machine machine, QObject* parent = nullptr);
+
+  const Machine& machine() const { return machine_; }
+  /// Nothing is computed from a machine that is not sound: then results() is empty.
+  const std::vector<Fault>& faults() const { return faults_; }
+  /// One per axis, or empty while there are faults.
+  const std::vector<AxisResults>& results() const { return results_; }
+  /// Results of the selected axis, or nullptr while there are faults.
+  const AxisResults* current() const;
+  const Axis* current_axis() const;
+
+  const Selection& selection() const { return selection_; }
+  void select(const Selection& selection);
+
+  /// Puts `machine` in place as one named, undoable step. Steps with the same non-empty
+  /// `merge_key` in a row become one. A step that changes nothing is dropped.
+  void edit(Machine machine, const QString& name, const QString& merge_key = {});
+  /// Sets one field of one part, named for Undo after the field.
+  bool edit_field(std::size_t axis, PartSlot slot, std::string_view member, const FieldValue& value,
+                  const EntryNote& note);
+
+  QUndoStack* undo_stack() { return &undo_stack_; }
+  bool is_modified() const { return !undo_stack_.isClean(); }
+
+  QString file_path() const { return file_path_; }
+  /// File name for titles; a translated "Untitled" without one.
+  QString display_name() const;
+  void set_file(const QString& path, const QString& fingerprint);
+  /// Hash of the file's bytes when last read or written; to notice changes by others.
+  QString file_fingerprint() const { return fingerprint_; }
+
+signals:
+  /// Machine, faults and results have changed.
+  void changed();
+  void selection_changed();
+  /// File name or modified mark has changed.
+  void state_changed();
+
+private:
+  friend class MachineCommand;
+  void put(const Machine& machine);
+  void recompute();
+
+  Machine machine_;
+  std::vector<Fault> faults_;
+  std::vector<AxisResults> results_;
+  Selection selection_;
+  QUndoStack undo_stack_;
+  QString file_path_;
+  QString fingerprint_;
+};
+
+} // namespace feedwright

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "parts/axis_parts.h"
+#include "parts/motor.h"
+#include "parts/screw.h"
+#include "parts/transmission.h"
+#include "working/working.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace feedwright {
+
+/// One axis: what moves, what it must do, and one drive train from motor to screw.
+struct Axis {
+  AxisBasics basics;
+  Targets targets;
+  Carriage carriage;
+  Guides guides;
+  Motor motor;
+  Transmission transmission;
+  Screw screw;
+  /// Members of the axis object this version does not know.
+  std::vector<std::pair<std::string, std::string>> unknown;
+  friend bool operator==(const Axis&, const Axis&) = default;
+};
+
+/// The document: a value, copied for undo.
+struct Machine {
+  std::string name;
+  std::string story;
+  Supply supply;
+  Controller controller;
+  std::vector<Axis> axes;
+  /// Minor format version the file was written with, if newer than ours.
+  int newer_minor = 0;
+  std::vector<std::pair<std::string, std::string>> unknown;
+  friend bool operator==(const Machine&, const Machine&) = default;
+};
+
+/// A place for a part. What stands in it may be of several types (a motor, a transmission).
+enum class PartSlot : std::uint8_t {
+  supply,
+  controller,
+  axis,
+  targets,
+  carriage,
+  guides,
+  motor,
+  transmission,
+  screw,
+};
+inline constexpr PartSlot axis_slots[] = {PartSlot::axis,     PartSlot::targets,
+                                          PartSlot::carriage, PartSlot::guides,
+                                          PartSlot::motor,    PartSlot::transmission,
+                                          PartSlot::screw};
+
+/// The slot's name in files: "screw", "motor", …
+std::string_view slot_name(PartSlot slot);
+
+/// The name in files of what stands in a slot of several types: "stepper_by_points", "belt", …
+template <class Part>
+constexpr std::string_view part_type_name = "";
+template <>
+inline constexpr std::string_view part_type_name<StepperByPoints> = "stepper_by_points";
+template <>
+inline constexpr std::string_view part_type_name<StepperByRatings> = "stepper_by_ratings";
+template <>
+inline constexpr std::string_view part_type_name<Servo> = "servo";
+template <>
+inline constexpr std::string_view part_type_name<Coupling> = "coupling";
+template <>
+inline constexpr std::string_view part_type_name<BeltStage> = "belt";
+
+inline InputRef input_ref(PartSlot slot, std::string_view member) {
+  return {static_cast<std::uint8_t>(slot), member};
+}
+
+/// Calls `f` with the part itself, whatever its type.
+template <class M, class F>
+decltype(auto) visit_part(M& machine, std::size_t axis, PartSlot slot, F&& f) {
+  switch (slot) {
+  case PartSlot::supply: return f(machine.supply);
+  case PartSlot::controller: return f(machine.controller);
+  case PartSlot::axis: return f(machine.axes.at(axis).basics);
+  case PartSlot::targets: return f(machine.axes.at(axis).targets);
+  case PartSlot::carriage: return f(machine.axes.at(axis).carriage);
+  case PartSlot::guides: return f(machine.axes.at(axis).guides);
+  case PartSlot::motor: return std::visit(f, machine.axes.at(axis).motor);
+  case PartSlot::transmission: return std::visit(f, machine.axes.at(axis).transmission);
+  case PartSlot::screw: break;
+  }
+  return f(machine.axes.at(axis).screw);
+}
+
+/// A field with its value and note, as the window and the sheet show it.
+struct FieldView {
+  FieldInfo info;
+  FieldValue value;
+  EntryNote note;
+};
+
+/// The fields of what stands in the slot, in their order.
+std::vector<FieldView> fields_of(const Machine& machine, std::size_t axis, PartSlot slot);
+
+/// One field; nothing if the part has none of that name.
+std::optional<FieldView> field_of(const Machine& machine, std::size_t axis, PartSlot slot,
+                                  std::string_view member);
+
+/// Sets one field and its note. False, and nothing changed, if the part has no such field or the
+/// value is out of its bounds.
+bool set_field(Machine& machine, std::size_t axis, PartSlot slot, std::string_view member,
+               const FieldValue& value, const EntryNote& note);
+
+/// Type name of what stands in the slot ("belt"), empty where there is only one type.
+std::string_view part_type(const Machine& machine, std::size_t axis, PartSlot slot);
+/// The types that may stand in the slot.
+std::span<const std::string_view> part_types(PartSlot slot);
+/// Puts a part of that type, with its presets, in the slot; keeps what both types share.
+bool set_part_type(Machine& machine, std::size_t axis, PartSlot slot, std::string_view type);
+
+} // namespace feedwright

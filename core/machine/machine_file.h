@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "machine/fault.h"
+
+#include <tl/expected.hpp>
+
+namespace feedwright {
+
+inline constexpr std::string_view format_name = "feedwright machine";
+inline constexpr int format_major = 1;
+inline constexpr int format_minor = 0;
+
+/// A sound machine, or every fault of the text, each with its path and line.
+tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json);
+
+/// Canonical text: members in their declared order, values as typed by the user, unknown members kept.
+std::string write_machine(const Machine& machine);
+
+/// JSON Schema (draft-07) of the machine file, made from the field descriptors.
+std::string machine_schema();
+
+/// What keeps a machine from being computed; empty if sound. Cheap enough for every edit.
+std::vector<Fault> faults_of(const Machine& machine);
+
+} // namespace feedwright

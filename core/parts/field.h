@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// An input is declared once. Its descriptor makes its member in the machine file, its entry in the
+// schema, its field in the window and its row on the sheet.
+
+#include "units/constrained.h"
+#include "units/kind.h"
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace feedwright {
+
+/// Where the number in a field came from.
+enum class Origin : std::uint8_t {
+  preset,    ///< the program's default; not in the file
+  entered,   ///< typed by the user
+  part_list, ///< taken with the part from a list or data sheet
+};
+
+/// What stands behind a field's value: the text as typed and where it came from.
+struct EntryNote {
+  std::string text;
+  Origin origin = Origin::entered;
+  friend bool operator==(const EntryNote&, const EntryNote&) = default;
+};
+
+/// What a part carries besides its numbers.
+struct PartNotes {
+  std::string source;                                   ///< list, data sheet or person behind it
+  std::map<std::string, EntryNote, std::less<>> entries; ///< by member
+  /// Members this version does not know, with their source text, in file order.
+  std::vector<std::pair<std::string, std::string>> unknown;
+  friend bool operator==(const PartNotes&, const PartNotes&) = default;
+};
+
+/// One point of a torque curve.
+struct TorquePoint {
+  AngularVelocity speed;
+  Torque torque;
+  friend bool operator==(const TorquePoint& a, const TorquePoint& b) {
+    return si_value(a.speed) == si_value(b.speed) && si_value(a.torque) == si_value(b.torque);
+  }
+};
+
+enum class FieldType : std::uint8_t { quantity, count, choice, flag, text, points };
+
+/// Whether a part can do without the field.
+enum class Presence : std::uint8_t {
+  required, ///< the file must give it
+  preset,   ///< the program has a default, named as such
+  open,     ///< may be missing; results that need it are then open
+};
+
+/// A field's value with its type known at run time; `monostate` is a missing one.
+using FieldValue = std::variant<std::monostate, AnyQuantity, std::int64_t, std::string, bool,
+                                std::vector<TorquePoint>>;
+
+struct FieldInfo {
+  std::string_view member; ///< in the machine file; also its id
+  std::string_view symbol; ///< in equations, `_` before a subscript; may be empty
+  FieldType type = FieldType::quantity;
+  Kind kind = Kind::number;
+  std::string_view unit; ///< a usual unit, for showing and for a bare number typed in
+  Bound bound = Bound::any;
+  Presence presence = Presence::required;
+  std::span<const std::string_view> choices = {};
+  std::int64_t least = 0; ///< of a count
+  std::int64_t most = 0;
+};
+
+template <class Part>
+struct Field {
+  FieldInfo info;
+  FieldValue (*get)(const Part&);
+  /// False, and the part unchanged, if the value is of the wrong type or out of bounds.
+  bool (*set)(Part&, const FieldValue&);
+};
+
+/// Specialised beside each part: `static std::span<const Field<P>> list();`
+template <class Part>
+struct FieldsOf;
+
+namespace fields {
+
+template <class M>
+struct MemberOf;
+template <class P, class V>
+struct MemberOf<V P::*> {
+  using Part = P;
+  using Value = V;
+};
+
+template <class V>
+struct QuantityMember {
+  static constexpr bool optional = false;
+  using Held = V;
+};
+template <class V>
+struct QuantityMember<std::optional<V>> {
+  static constexpr bool optional = true;
+  using Held = V;
+};
+
+/// A quantity field; the kind, the bound and whether it may be open come from the member's type.
+template <auto Member>
+constexpr auto quantity(std::string_view member, std::string_view symbol, std::string_view unit,
+                        Presence presence = Presence::required) {
+  using Part = typename MemberOf<decltype(Member)>::Part;
+  using Traits = QuantityMember<typename MemberOf<decltype(Member)>::Value>;
+  using Held = typename Traits::Held;
+  using Q = typename Held::Value;
+  Field<Part> field{};
+  field.info = {member, symbol, FieldType::quantity, kind_of<Q>::value, unit, Held::bound,
+                Traits::optional ? Presence::open : presence};
+  field.get = [](const Part& part) -> FieldValue {
+    if constexpr (Traits::optional) {
+      return part.*Member ? FieldValue(any(**(part.*Member))) : FieldValue();
+    } else {
+      return any(*(part.*Member));
+    }
+  };
+  field.set = [](Part& part, const FieldValue& value) {
+    if constexpr (Traits::optional) {
+      if (std::holds_alternative<std::monostate>(value)) {
+        (part.*Member).reset();
+        return true;
+      }
+    }
+    const auto* given = std::get_if<AnyQuantity>(&value);
+    if (given == nullptr || given->kind != kind_of<Q>::value) {
+      return false;
+    }
+    const auto made = Held::make(typed<Q>(*given));
+    if (made) {
+      part.*Member = *made;
+    }
+    return made.has_value();
+  };
+  return field;
+}
+
+template <auto Member>
+constexpr auto count(std::string_view member, std::string_view symbol, std::int64_t least,
+                     std::int64_t most, Presence presence = Presence::required) {
+  using Part = typename MemberOf<decltype(Member)>::Part;
+  Field<Part> field{};
+  field.info = {member, symbol, FieldType::count, Kind::number, "",
+                Bound::any, presence, {}, least, most};
+  field.get = [](const Part& part) -> FieldValue { return std::int64_t{part.*Member}; };
+  field.set = [](Part& part, const FieldValue& value) {
+    const auto* given = std::get_if<std::int64_t>(&value);
+    if (given == nullptr) {
+      return false;
+    }
+    part.*Member = static_cast<int>(*given);
+    return true;
+  };
+  return field;
+}
+
+/// A choice among named values; `Names` is specialised per enumeration with `list`, in its order.
+template <class E>
+struct Names;
+
+template <auto Member>
+constexpr auto choice(std::string_view member, Presence presence = Presence::required) {
+  using Part = typename MemberOf<decltype(Member)>::Part;
+  using E = typename MemberOf<decltype(Member)>::Value;
+  Field<Part> field{};
+  field.info = {member, "", FieldType::choice, Kind::number, "",
+                Bound::any, presence, Names<E>::list};
+  field.get = [](const Part& part) -> FieldValue {
+    return std::string(Names<E>::list[static_cast<std::size_t>(part.*Member)]);
+  };
+  field.set = [](Part& part, const FieldValue& value) {
+    const auto* given = std::get_if<std::string>(&value);
+    if (given == nullptr) {
+      return false;
+    }
+    for (std::size_t i = 0; i < std::size(Names<E>::list); ++i) {
+      if (Names<E>::list[i] == *given) {
+        part.*Member = static_cast<E>(i);
+        return true;
+      }
+    }
+    return false;
+  };
+  return field;
+}
+
+template <auto Member>
+constexpr auto flag(std::string_view member) {
+  using Part = typename MemberOf<decltype(Member)>::Part;
+  Field<Part> field{};
+  field.info = {member, "", FieldType::flag, Kind::number, "", Bound::any, Presence::preset};
+  field.get = [](const Part& part) -> FieldValue { return part.*Member; };
+  field.set = [](Part& part, const FieldValue& value) {
+    const auto* given = std::get_if<bool>(&value);
+    if (given == nullptr) {
+      return false;
+    }
+    part.*Member = *given;
+    return true;
+  };
+  return field;
+}
+
+template <auto Member>
+constexpr auto text(std::string_view member, Presence presence = Presence::preset) {
+  using Part = typename MemberOf<decltype(Member)>::Part;
+  Field<Part> field{};
+  field.info = {member, "", FieldType::text, Kind::number, "", Bound::any, presence};
+  field.get = [](const Part& part) -> FieldValue { return part.*Member; };
+  field.set = [](Part& part, const FieldValue& value) {
+    const auto* given = std::get_if<std::string>(&value);
+    if (given == nullptr) {
+      return false;
+    }
+    part.*Member = *given;
+    return true;
+  };
+  return field;
+}
+
+template <auto Member>
+constexpr auto points(std::string_view member) {
+  using Part = typename MemberOf<decltype(Member)>::Part;
+  Field<Part> field{};
+  field.info = {member, "", FieldType::points, Kind::torque, "N·m"};
+  field.get = [](const Part& part) -> FieldValue { return part.*Member; };
+  field.set = [](Part& part, const FieldValue& value) {
+    const auto* given = std::get_if<std::vector<TorquePoint>>(&value);
+    if (given == nullptr) {
+      return false;
+    }
+    part.*Member = *given;
+    return true;
+  };
+  return field;
+}
+
+} // namespace fields
+} // namespace feedwright

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Results over a range, for plots. Each calls the same steps as size_axis.
+
+#include "machine/machine.h"
+
+#include <vector>
+
+namespace feedwright {
+
+struct ThrustPoint {
+  Velocity feed;
+  Force thrust; ///< cutting thrust the motor can push at that steady feed, up the slope; ≥ 0
+};
+struct AccelerationPoint {
+  Velocity feed;
+  Acceleration acceleration; ///< up the slope, not cutting; ≥ 0
+};
+struct MotorTorquePoint {
+  AngularVelocity speed;
+  Torque pull_out;
+  Torque usable;
+};
+struct WhipPoint {
+  Length span;
+  Velocity feed; ///< allowed by whip
+};
+
+/// From standstill to the end of the motor's curve, or where nothing is left; evenly spaced.
+std::vector<ThrustPoint> thrust_over_feed(const Machine&, const Axis&, int count);
+std::vector<AccelerationPoint> acceleration_over_feed(const Machine&, const Axis&, int count);
+std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine&, const Axis&, int count);
+
+/// Allowed whip feed over the span between bearings, for given end supports, all else as it is.
+std::vector<WhipPoint> whip_over_span(const Axis&, EndSupport motor_end, EndSupport far_end,
+                                      Length from, Length to, int count);
+/// The longest span between bearings that whip allows at the feed, with the axis' own supports.
+Length longest_span_at(const Axis&, Velocity feed);
+
+} // namespace feedwright

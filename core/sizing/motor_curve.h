@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "machine/machine.h"
+#include "mechanics/stepper_torque.h"
+
+#include <optional>
+#include <variant>
+
+namespace feedwright {
+
+/// For how long the motor is asked: a servo gives more for a moment than for ever.
+enum class Duty : std::uint8_t { short_time, continuous };
+
+/// The motor's torque against speed, made ready once from its points or ratings.
+class MotorCurve {
+public:
+  MotorCurve(const Motor& motor, const Supply& supply);
+
+  /// Pull-out (stepper) or rated torque (servo). Nothing past the end of what is known: torque is
+  /// not invented there. Below the first point the first point's torque holds.
+  std::optional<Torque> torque(AngularVelocity speed, Duty duty) const;
+  /// torque() times the share that may be used.
+  std::optional<Torque> usable(AngularVelocity speed, Duty duty) const;
+  /// End of the known curve; nothing for a motor known by ratings.
+  std::optional<AngularVelocity> last_speed() const { return last_speed_; }
+  /// Lowest speed at which the usable torque has fallen to `need`; the end of the curve if it never
+  /// does; zero if it is below the need from the start.
+  AngularVelocity speed_meeting(Torque need, Duty duty) const;
+
+  double usable_share() const { return share_; }
+  /// Command steps for one turn.
+  double steps_per_turn() const { return steps_per_turn_; }
+  Inertia rotor_inertia() const { return rotor_inertia_; }
+  /// Torque held at rest, powered; nothing if not known.
+  std::optional<Torque> holding_torque() const { return holding_torque_; }
+  Torque detent_torque() const { return detent_torque_; }
+
+private:
+  struct Points {
+    std::vector<double> speed;  // SI, as the interpolator wants them
+    std::vector<double> torque;
+    std::vector<double> slope;
+  };
+  struct ServoRegions {
+    Torque continuous, peak;
+    AngularVelocity rated;
+  };
+  AngularVelocity points_meeting(const Points& points, Torque need, Duty duty) const;
+  AngularVelocity bracketed_meeting(AngularVelocity low, AngularVelocity high, Torque need,
+                                    Duty duty) const;
+
+  std::variant<Points, StepperWinding, ServoRegions> model_;
+  std::optional<AngularVelocity> last_speed_;
+  std::optional<Torque> holding_torque_;
+  Torque detent_torque_;
+  Inertia rotor_inertia_;
+  double share_ = 1.0;
+  double steps_per_turn_ = 200.0;
+};
+
+} // namespace feedwright

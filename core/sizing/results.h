@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// What sizing an axis gives. Each result is one line of results.def; this header turns the lines
+// into an id, a typed place in AxisResults, and a descriptor.
+
+#include "machine/machine.h"
+
+#include <array>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace feedwright {
+
+enum class ResultId : std::uint8_t {
+#define RESULT(name, type, symbol, unit, source) name,
+#include "sizing/results.def"
+#undef RESULT
+};
+
+struct AxisResults;
+
+/// How a margin reads: clear from 1.2, close from 1, over below 1, open without target or input.
+enum class Verdict : std::uint8_t { clear, close, over, open };
+
+/// On which scale a limit stands.
+enum class LimitScale : std::uint8_t { feed, thrust, other };
+
+enum class LimitId : std::uint8_t {
+  whip,
+  ball_speed,
+  screw_speed,
+  motor_torque,
+  motor_speed,
+  step_rate,
+  belt_speed,
+  guide_speed,
+  buckling,
+  core_stress,
+  static_capacity,
+  bearing_thrust,
+  motor_thrust,
+  acceleration,
+  inertia_match,
+  resolution,
+  lost_motion,
+};
+inline constexpr std::size_t limit_count = 17;
+
+/// One limit as it stands: nothing computed (open) names the input it wants.
+struct Limit {
+  LimitId id{};
+  std::optional<AnyQuantity> reached; ///< allowed or available value
+  std::optional<AnyQuantity> wanted;
+  std::optional<double> margin; ///< allowed over wanted, so that 1 is the edge; more is better
+  Verdict verdict = Verdict::open;
+  InputRef missing; ///< set when open for want of an input
+  bool applies = true; ///< false where the train has no such part (no belt, no balls)
+};
+
+/// What was computed but deserves care. Words are made elsewhere.
+enum class FindingCode : std::uint8_t {
+  axis_can_fall,            ///< actual: torque gravity puts on the motor unpowered; allowed: what resists
+  self_locking_not_promised,///< thread that does not back-drive; vibration may defeat it
+  near_whip,                ///< wanted feed turns the screw past its allowed speed
+  whip_beyond_critical,     ///< wanted feed turns the screw at or past the first critical speed
+  stall_at_rest,            ///< usable torque cannot even start the axis
+  motor_curve_ends,         ///< wanted feed lies past the last known point of the motor's curve
+  points_at_other_voltage,  ///< torque points taken at another voltage than the supply's
+  few_teeth_in_mesh,        ///< fewer than 6 belt teeth carry
+  long_open_screw,          ///< a turning screw longer than half a metre: guard it
+  hold_beyond_motor,        ///< gravity asks more than the motor can hold
+  typical_figures,          ///< a part's figures are typical, not the supplier's
+};
+
+struct Finding {
+  FindingCode code;
+  PartSlot subject;
+  std::optional<AnyQuantity> actual;
+  std::optional<AnyQuantity> allowed;
+};
+
+/// Immutable once returned. A missing value is open.
+struct AxisResults {
+#define RESULT(name, type, symbol, unit, source) std::optional<type> name;
+#include "sizing/results.def"
+#undef RESULT
+  std::array<Limit, limit_count> limits{};
+  std::optional<LimitId> governing;        ///< of the feed
+  std::optional<LimitId> governing_thrust_limit;
+  std::vector<Finding> findings;
+
+  const Limit& limit(LimitId id) const { return limits[static_cast<std::size_t>(id)]; }
+};
+
+struct ResultDescriptor {
+  ResultId id;
+  std::string_view name;
+  std::string_view symbol;
+  Kind kind;
+  std::string_view unit;
+  std::string_view source;
+  std::optional<AnyQuantity> (*get)(const AxisResults&);
+};
+
+std::span<const ResultDescriptor> result_descriptors();
+const ResultDescriptor& descriptor(ResultId id);
+
+/// A limit, declared once: its scale, the result it is, the target it is held against, the part
+/// and field a builder would change first.
+struct LimitDescriptor {
+  LimitId id;
+  std::string_view name; ///< stable id
+  LimitScale scale;
+  ResultId result;
+  std::string_view target; ///< member of the targets it is held against
+  bool at_most;            ///< the result must stay below the target
+  PartSlot part;
+  std::string_view member; ///< field to show when the limit is chosen
+};
+
+std::span<const LimitDescriptor> limit_descriptors();
+const LimitDescriptor& descriptor(LimitId id);
+
+std::string_view verdict_name(Verdict verdict); ///< stable id
+std::string_view finding_name(FindingCode code); ///< stable id
+
+} // namespace feedwright

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// What the screw allows: whip, ball speed, buckling, stress, capacity.
+
+#include "mechanics/column_buckling.h"
+#include "mechanics/shaft_whip.h"
+#include "sizing/sizing_state.h"
+
+#include <algorithm>
+
+namespace feedwright {
+
+/// One length of the screw that may whip, with its ends.
+struct WhipSegment {
+  Length length;
+  double eigenvalue;
+};
+
+/// From the motor-end bearing to the nut at the start of its travel.
+inline Length nut_at_start(const AxisBasics& basics, const Screw& screw) {
+  return basics.nut_at_start ? **basics.nut_at_start
+                             : Length((*screw.span - *basics.travel) / 2.0);
+}
+
+/// The whole length between the bearings; nothing if the ends do not hold it.
+inline std::optional<WhipSegment> whole_span(const Screw& screw) {
+  const auto eigenvalue = whip_eigenvalue(screw.motor_end, screw.far_end);
+  return eigenvalue ? std::optional(WhipSegment{*screw.span, *eigenvalue}) : std::nullopt;
+}
+
+/// The longest length between nut and bearing over the travel that whips first, the nut counted
+/// as a support; nothing if an end is free (there the whole length is the safe reading).
+inline std::optional<WhipSegment> nut_segment(const AxisBasics& basics, const Screw& screw) {
+  if (screw.motor_end == EndSupport::free || screw.far_end == EndSupport::free) {
+    return std::nullopt;
+  }
+  const Length start = nut_at_start(basics, screw);
+  const WhipSegment motor_side{start + *basics.travel,
+                               *whip_eigenvalue(screw.motor_end, EndSupport::supported)};
+  const WhipSegment far_side{*screw.span - start,
+                             *whip_eigenvalue(screw.far_end, EndSupport::supported)};
+  const double motor_ratio = motor_side.eigenvalue / si_value(motor_side.length);
+  const double far_ratio = far_side.eigenvalue / si_value(far_side.length);
+  return motor_ratio < far_ratio ? motor_side : far_side;
+}
+
+inline std::optional<WhipSegment> chosen_segment(const AxisBasics& basics, const Screw& screw) {
+  if (screw.whip_span == WhipSpan::nut_to_bearing) {
+    if (const auto segment = nut_segment(basics, screw)) {
+      return segment;
+    }
+  }
+  return whole_span(screw);
+}
+
+template <class W>
+auto segment_speed(const SizingState<W>& s, const WhipSegment& segment) {
+  constexpr auto slot = PartSlot::screw;
+  const Screw& screw = s.axis.screw;
+  return critical_speed(s.constant("λ", segment.eigenvalue), s.constant("L_w", segment.length),
+                        s.in(slot, "core_diameter", *screw.core_diameter),
+                        s.in(slot, "elastic_modulus", *screw.elastic_modulus),
+                        s.in(slot, "density", *screw.density));
+}
+
+template <class W>
+void whip(SizingState<W>& s) {
+  const auto segment = chosen_segment(s.axis.basics, s.axis.screw);
+  if (!segment) {
+    return;
+  }
+  const auto share = s.in(PartSlot::screw, "whip_share", *s.axis.screw.whip_share);
+  FEEDWRIGHT_KEEP(s, whip_length, s.constant("L_w", segment->length));
+  const auto critical = FEEDWRIGHT_KEEP(s, whip_speed, segment_speed(s, *segment));
+  const auto allowed = FEEDWRIGHT_KEEP(s, whip_allowed_speed, share * critical);
+  FEEDWRIGHT_KEEP(s, whip_feed, allowed * s.screw_travel);
+  if (const auto whole = whole_span(s.axis.screw)) {
+    FEEDWRIGHT_KEEP(s, whip_feed_between_bearings,
+                    share * segment_speed(s, *whole) * s.screw_travel);
+  }
+  if (const auto part = nut_segment(s.axis.basics, s.axis.screw)) {
+    FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing,
+                    share * segment_speed(s, *part) * s.screw_travel);
+  }
+}
+
+template <class W>
+void screw_speeds(SizingState<W>& s) {
+  const Screw& screw = s.axis.screw;
+  constexpr auto slot = PartSlot::screw;
+  if (screw.thread == ThreadForm::ball) {
+    FEEDWRIGHT_KEEP(s, ball_speed_feed,
+                    s.in(slot, "ball_speed_limit", *screw.ball_speed_limit) /
+                        s.in(slot, "pitch_diameter", *screw.pitch_diameter) * s.screw_travel);
+  }
+  if (screw.speed_limit) {
+    FEEDWRIGHT_KEEP(s, screw_speed_feed,
+                    s.in(slot, "speed_limit", **screw.speed_limit) * s.screw_travel);
+  }
+}
+
+/// Longest loaded length: from a bearing that takes thrust to the nut at its farthest. A fixed end
+/// takes thrust; with none fixed the motor end does.
+inline Length loaded_length(const AxisBasics& basics, const Screw& screw) {
+  const Length start = nut_at_start(basics, screw);
+  const bool far_only = screw.far_end == EndSupport::fixed && screw.motor_end != EndSupport::fixed;
+  return far_only ? Length(*screw.span - start) : Length(start + *basics.travel);
+}
+
+template <class W>
+void buckling(SizingState<W>& s) {
+  const Screw& screw = s.axis.screw;
+  constexpr auto slot = PartSlot::screw;
+  const auto end_constant = buckling_constant(screw.motor_end, screw.far_end);
+  if (!end_constant) {
+    return;
+  }
+  const auto core = s.in(slot, "core_diameter", *screw.core_diameter);
+  const auto c = s.constant("C", *end_constant);
+  const auto modulus = s.in(slot, "elastic_modulus", *screw.elastic_modulus);
+  const auto yield = s.in(slot, "yield_strength", *screw.yield_strength);
+  const auto area = FEEDWRIGHT_KEEP(s, core_area, round_area(core));
+  const auto length = FEEDWRIGHT_KEEP(s, buckling_length,
+                                      s.constant("L_k", loaded_length(s.axis.basics, screw)));
+  const auto slender = FEEDWRIGHT_KEEP(s, slenderness, as_ratio(slenderness_ratio(length, core)));
+  const auto limit = FEEDWRIGHT_KEEP(s, slenderness_limit,
+                                     as_ratio(slenderness_transition(c, modulus, yield)));
+  const auto load = FEEDWRIGHT_KEEP(s, buckling_load,
+                                    value_of(slender) > value_of(limit)
+                                        ? euler_load(c, modulus, area, slender)
+                                        : johnson_load(c, modulus, yield, area, slender));
+  FEEDWRIGHT_KEEP(s, buckling_thrust,
+                  load / s.in(slot, "buckling_safety", *screw.buckling_safety));
+  FEEDWRIGHT_KEEP(s, core_stress_thrust,
+                  area * yield / s.in(slot, "stress_safety", *screw.stress_safety));
+  if (s.out.axial_load) {
+    FEEDWRIGHT_KEEP(s, core_stress, s.constant("F_max", *s.out.axial_load) / area);
+  }
+}
+
+template <class W>
+void capacities(SizingState<W>& s) {
+  const Screw& screw = s.axis.screw;
+  constexpr auto slot = PartSlot::screw;
+  if (screw.static_rating) {
+    FEEDWRIGHT_KEEP(s, static_thrust,
+                    s.in(slot, "static_rating", **screw.static_rating) /
+                        s.in(slot, "static_safety", *screw.static_safety));
+  }
+  if (screw.bearing_thrust_limit) {
+    FEEDWRIGHT_KEEP(s, bearing_thrust,
+                    s.in(slot, "bearing_thrust_limit", **screw.bearing_thrust_limit));
+  }
+}
+
+} // namespace feedwright

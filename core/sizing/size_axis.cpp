@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sizing/size_axis.h"
+
+#include "sizing/pipeline.h"
+
+namespace feedwright {
+
+AxisResults size_axis(const Machine& machine, const Axis& axis) {
+  NoWorking none;
+  return run_sizing(machine, axis, none);
+}
+
+AxisResults size_axis(const Machine& machine, const Axis& axis, Working& working) {
+  return run_sizing(machine, axis, working);
+}
+
+} // namespace feedwright

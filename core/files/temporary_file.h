@@ -5,7 +5,6 @@
 
 #include <sys/types.h>
 
-#include <filesystem>
 #include <string>
 #include <string_view>
 
@@ -36,9 +35,5 @@ private:
 
 /// Whether write_file could have named a temporary file so.
 bool is_temporary_name(std::string_view name);
-
-/// Removes temporary files that a killed writer left in the folder: regular files named as above,
-/// the caller's own, unchanged for a day. Says how many went; what cannot be removed stays.
-std::size_t sweep_stale_temporaries(const std::filesystem::path& folder);
 
 } // namespace feedwright

@@ -16,6 +16,9 @@ using Failure = tl::unexpected<FileError>;
 int write_all(int file, std::string_view bytes) {
   while (!bytes.empty()) {
     const ssize_t written = ::write(file, bytes.data(), bytes.size());
+    if (written == 0) {
+      return EIO;
+    }
     if (written < 0 && errno != EINTR) {
       return errno;
     }

@@ -7,14 +7,13 @@
 
 #include "json/read_json.h"
 
+#include "json/json_feed.h"
 #include "json/json_tokens.h"
+#include "json/open_value.h"
 #include "json/text_place.h"
 #include "json/utf8.h"
 
-#include <fmt/format.h>
-
 #include <optional>
-#include <set>
 
 namespace feedwright {
 namespace {
@@ -32,17 +31,12 @@ using Library =
 
 constexpr Bytes byte_order_mark = "\xEF\xBB\xBF";
 
-struct Open {
-  JsonNode node;
-  std::optional<std::string> name; ///< of the member being read
-  std::set<std::string, std::less<>> seen;
-};
-
 /// Takes the library's events, guards the limits, and builds the tree. An event says that one token
 /// was read; where it stands follows from where the last one ended.
 class TreeBuilder {
 public:
-  TreeBuilder(Bytes source, const JsonLimits& limits) : source_(source), limits_(limits) {
+  TreeBuilder(Bytes source, const JsonFeed& feed, const JsonLimits& limits)
+      : source_(source), feed_(feed), limits_(limits) {
     if (source.starts_with(byte_order_mark)) {
       place_.at = byte_order_mark.size();
     }
@@ -64,6 +58,8 @@ public:
   bool end_array() { return close(); }
   bool parse_error(std::size_t read, const std::string& last, const nlohmann::detail::exception& e);
 
+  /// The library takes a NUL for the end of the text; this looks whether more follows.
+  void check_end();
   tl::expected<JsonNode, std::vector<JsonError>> result() &&;
 
 private:
@@ -77,14 +73,14 @@ private:
   bool counted();
   bool stop(JsonFault fault, Bytes found);
   void report(JsonFault fault, std::string found);
-  std::string path() const;
 
   Bytes source_;
+  const JsonFeed& feed_;
   const JsonLimits& limits_;
   TextPlace place_;
   char separator_ = '\0'; ///< what may stand before the next token
   std::size_t values_ = 0;
-  std::vector<Open> open_;
+  std::vector<OpenValue> open_;
   std::optional<JsonNode> root_;
   std::vector<JsonError> errors_;
 };
@@ -152,7 +148,7 @@ bool TreeBuilder::key(std::string& name) {
   if (name.size() > limits_.text) {
     return stop(JsonFault::text_too_long, name);
   }
-  Open& object = open_.back();
+  OpenValue& object = open_.back();
   object.name = name;
   if (!object.seen.insert(name).second) {
     report(JsonFault::duplicate_member, excerpt(name));
@@ -203,7 +199,7 @@ bool TreeBuilder::put(JsonNode node) {
   separator_ = open_.empty() ? '\0' : ',';
   if (open_.empty()) {
     root_ = std::move(node);
-  } else if (Open& parent = open_.back(); parent.node.type == JsonNode::Type::array) {
+  } else if (OpenValue& parent = open_.back(); parent.node.type == JsonNode::Type::array) {
     parent.node.items.push_back(std::move(node));
   } else {
     parent.node.members.emplace_back(std::move(*parent.name), std::move(node));
@@ -224,16 +220,24 @@ bool TreeBuilder::parse_error(std::size_t read, const std::string& /*unused*/,
   if (out_of_range(found)) {
     return stop(JsonFault::number_out_of_range, found);
   }
-  if (read > source_.size()) { // the library counts the end of the text as read
+  if (read > feed_.handed_on()) { // the library counts the end of the text as read
     return stop(JsonFault::unfinished, found);
   }
-  const bool inside_a_string = found.starts_with('"') && read > begin + 1 && read != end;
+  const bool inside_a_string =
+      found.starts_with('"') && feed_.at() > begin + 1 && feed_.at() != end;
   if (inside_a_string) {
-    place_.advance(source_, read - 1);
+    place_.advance(source_, feed_.at() - 1);
     return stop(JsonFault::unreadable,
                 source_.substr(place_.at, token_end(source_, place_.at) - place_.at));
   }
   return stop(JsonFault::unreadable, found);
+}
+
+void TreeBuilder::check_end() {
+  go_to_token();
+  if (place_.at < source_.size()) {
+    stop(JsonFault::trailing_text, source_.substr(place_.at, 1));
+  }
 }
 
 bool TreeBuilder::stop(JsonFault fault, Bytes found) {
@@ -242,26 +246,7 @@ bool TreeBuilder::stop(JsonFault fault, Bytes found) {
 }
 
 void TreeBuilder::report(JsonFault fault, std::string found) {
-  errors_.push_back({fault, place_.line, place_.column, std::move(found), path()});
-}
-
-std::string TreeBuilder::path() const {
-  constexpr std::size_t most = 1024;
-  std::string path;
-  for (const Open& at : open_) {
-    if (at.node.type == JsonNode::Type::array) {
-      path += "/" + fmt::format_int(at.node.items.size()).str();
-    } else if (at.name) {
-      path += '/';
-      for (const char c : *at.name) {
-        path += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
-      }
-    }
-    if (path.size() > most) {
-      return {};
-    }
-  }
-  return path;
+  errors_.push_back({fault, place_.line, place_.column, std::move(found), json_pointer(open_)});
 }
 
 tl::expected<JsonNode, std::vector<JsonError>> TreeBuilder::result() && {
@@ -296,8 +281,11 @@ tl::expected<JsonNode, std::vector<JsonError>> read_json(std::string_view source
   if (after_white_space(source, place.at) == source.size()) {
     return only(JsonFault::empty, place, {});
   }
-  TreeBuilder builder(source, limits);
-  Library::sax_parse(source.begin(), source.end(), &builder);
+  JsonFeed feed(source);
+  TreeBuilder builder(source, feed, limits);
+  if (Library::sax_parse(JsonFeed::Iterator(feed), JsonFeed::Iterator(), &builder)) {
+    builder.check_end();
+  }
   return std::move(builder).result();
 }
 

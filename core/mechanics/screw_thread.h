@@ -39,6 +39,13 @@ auto thread_back_efficiency(const T& lead_angle_tangent, const F& friction_angle
   return tan(atan(number(lead_angle_tangent)) - friction_angle) / number(lead_angle_tangent);
 }
 
+/// η_r = 2 − 1/η, from a measured forward efficiency: what is lost forward is lost backward too.
+/// Source: Shigley ch. 8 equations to first order in the friction.
+template <PureNumber E>
+auto back_efficiency_from_forward(const E& efficiency) {
+  return 2.0 - 1.0 / efficiency;
+}
+
 /// Torque on a screw that pushes with axial force F along the motion (negative when the load
 /// pulls the nut along): T = F r/η while power flows to the load, F r η_r while it flows back.
 /// r travel per angle.

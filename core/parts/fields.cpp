@@ -154,6 +154,7 @@ std::span<const Field<Screw>> FieldsOf<Screw>::list() {
       choice<&Screw::far_end>("far_end"),
       choice<&Screw::whip_span>("whip_span", preset),
       quantity<&Screw::thread_friction>("thread_friction", "μ", "", preset),
+      quantity<&Screw::efficiency>("efficiency", "η", "%"),
       quantity<&Screw::preload_drag>("preload_drag", "T_pl", "N·m", preset),
       quantity<&Screw::bearing_drag>("bearing_drag", "T_br", "N·m", preset),
       quantity<&Screw::backlash>("backlash", "b", "µm"),

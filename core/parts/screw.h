@@ -47,6 +47,8 @@ struct Screw {
   Positive<double> stress_safety = Positive<double>::of(2.0);
   Positive<double> static_safety = Positive<double>::of(2.0);
   Share thread_friction = Share::of(0.01);
+  /// Measured forward efficiency; counts instead of the friction when given.
+  std::optional<Share> efficiency;
   NonNegative<Torque> preload_drag = NonNegative<Torque>::of(Torque());
   NonNegative<Torque> bearing_drag = NonNegative<Torque>::of(Torque());
   std::optional<NonNegative<Length>> backlash;

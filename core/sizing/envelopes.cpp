@@ -3,6 +3,8 @@
 
 #include "sizing/pipeline.h"
 
+#include <boost/math/tools/toms748_solve.hpp>
+
 #include <algorithm>
 
 namespace feedwright {
@@ -38,6 +40,24 @@ std::vector<Point> sampled(AngularVelocity end, int count, const Value& value) {
     points.push_back(value(AngularVelocity(end * (double(i) / double(count - 1)))));
   }
   return points;
+}
+
+/// The feed whip allows with the screw stretched to that span; nothing where no span would do.
+std::optional<Velocity> allowed_whip_feed(const AxisBasics& basics, Screw& screw, Length span) {
+  const auto made = Positive<Length>::make(span);
+  if (!made) {
+    return std::nullopt;
+  }
+  screw.span = *made;
+  const auto segment = chosen_segment(basics, screw);
+  if (!segment || segment->length <= Length()) {
+    return std::nullopt;
+  }
+  const AngularVelocity speed =
+      *screw.whip_share * critical_speed(segment->eigenvalue, segment->length,
+                                         *screw.core_diameter, *screw.elastic_modulus,
+                                         *screw.density);
+  return speed * *screw.lead;
 }
 
 } // namespace
@@ -91,36 +111,29 @@ std::vector<WhipPoint> whip_over_span(const Axis& axis, EndSupport motor_end, En
   points.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) {
     const Length span = from + (to - from) * (double(i) / double(count - 1));
-    const auto made = Positive<Length>::make(span);
-    if (!made) {
-      continue;
-    }
-    screw.span = *made;
-    const auto segment = chosen_segment(axis.basics, screw);
-    if (segment && segment->length > Length()) {
-      const AngularVelocity speed =
-          *screw.whip_share * critical_speed(segment->eigenvalue, segment->length,
-                                             *screw.core_diameter, *screw.elastic_modulus,
-                                             *screw.density);
-      points.push_back({span, speed * *screw.lead});
+    if (const auto feed = allowed_whip_feed(axis.basics, screw, span)) {
+      points.push_back({span, *feed});
     }
   }
   return points;
 }
 
-Length longest_span_at(const Axis& axis, Velocity feed) {
-  const Screw& screw = axis.screw;
-  const auto segment = chosen_segment(axis.basics, screw);
-  if (!segment) {
-    return Length();
+std::optional<Length> longest_span_at(const Axis& axis, Velocity feed) {
+  Screw screw = axis.screw;
+  const auto excess = [&](double span) {
+    const auto allowed = allowed_whip_feed(axis.basics, screw, from_si<Length>(span));
+    return si_value(allowed.value_or(Velocity())) - si_value(feed);
+  };
+  // The nut's whole travel must fit between the bearings.
+  const double shortest = si_value(*axis.basics.travel);
+  constexpr double longest = 1000.0; // m, beyond any screw
+  if (excess(shortest) < 0.0 || excess(longest) > 0.0) {
+    return std::nullopt;
   }
-  const AngularVelocity speed =
-      *screw.whip_share * critical_speed(segment->eigenvalue, segment->length,
-                                         *screw.core_diameter, *screw.elastic_modulus,
-                                         *screw.density);
-  // The allowed speed goes with 1/L² of the length that whips.
-  const Length allowed = segment->length * std::sqrt(double(speed * *screw.lead / feed));
-  return *screw.span + (allowed - segment->length) * (*screw.span / segment->length);
+  std::uintmax_t rounds = 100;
+  const auto bracket = boost::math::tools::toms748_solve(
+      excess, shortest, longest, boost::math::tools::eps_tolerance<double>(48), rounds);
+  return from_si<Length>(bracket.first);
 }
 
 } // namespace feedwright

@@ -29,10 +29,18 @@ inline std::optional<WhipSegment> whole_span(const Screw& screw) {
   return eigenvalue ? std::optional(WhipSegment{*screw.span, *eigenvalue}) : std::nullopt;
 }
 
-/// The longest length between nut and bearing over the travel that whips first, the nut counted
-/// as a support; nothing if an end is free (there the whole length is the safe reading).
+/// Lower is sooner: the critical speed goes with the square of this.
+inline double whip_resistance(const WhipSegment& segment) {
+  return segment.eigenvalue / si_value(segment.length);
+}
+
+/// The length between nut and bearing that whips first over the travel, the nut counted as a
+/// support; nothing if an end is free (there the whole length is the safe reading). Cut apart at
+/// the nut a length can come out below the whole span; a support never lowers a natural frequency
+/// (Rayleigh), so the whole span then stands.
 inline std::optional<WhipSegment> nut_segment(const AxisBasics& basics, const Screw& screw) {
-  if (screw.motor_end == EndSupport::free || screw.far_end == EndSupport::free) {
+  const auto whole = whole_span(screw);
+  if (!whole || screw.motor_end == EndSupport::free || screw.far_end == EndSupport::free) {
     return std::nullopt;
   }
   const Length start = nut_at_start(basics, screw);
@@ -40,9 +48,9 @@ inline std::optional<WhipSegment> nut_segment(const AxisBasics& basics, const Sc
                                *whip_eigenvalue(screw.motor_end, EndSupport::supported)};
   const WhipSegment far_side{*screw.span - start,
                              *whip_eigenvalue(screw.far_end, EndSupport::supported)};
-  const double motor_ratio = motor_side.eigenvalue / si_value(motor_side.length);
-  const double far_ratio = far_side.eigenvalue / si_value(far_side.length);
-  return motor_ratio < far_ratio ? motor_side : far_side;
+  const WhipSegment& first =
+      whip_resistance(motor_side) < whip_resistance(far_side) ? motor_side : far_side;
+  return whip_resistance(first) < whip_resistance(*whole) ? *whole : first;
 }
 
 inline std::optional<WhipSegment> chosen_segment(const AxisBasics& basics, const Screw& screw) {

@@ -75,6 +75,13 @@ template <class W>
 void thread(SizingState<W>& s) {
   const Screw& screw = s.axis.screw;
   constexpr auto slot = PartSlot::screw;
+  if (screw.efficiency) {
+    s.efficiency =
+        FEEDWRIGHT_KEEP(s, forward_efficiency, s.in(slot, "efficiency", **screw.efficiency));
+    s.back_efficiency = FEEDWRIGHT_KEEP(s, back_driving_efficiency,
+                                        back_efficiency_from_forward(s.efficiency));
+    return;
+  }
   const auto lead = s.in(slot, "lead", Length(*screw.lead * (2.0 * pi * radian)));
   const auto pitch_diameter = s.in(slot, "pitch_diameter", *screw.pitch_diameter);
   const auto friction = s.in(slot, "thread_friction", *screw.thread_friction);

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheet/sheet_content.h"
+
+#include "sheet/program_version.h"
+#include "sizing/size_axis.h"
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+SheetInputs inputs_of(const Machine& machine, std::size_t axis, PartSlot slot) {
+  return {slot, part_type(machine, axis, slot),
+          visit_part(machine, axis, slot, [](const auto& part) { return part.notes.source; }),
+          fields_of(machine, axis, slot)};
+}
+
+std::vector<PurchasePiece> pieces(const Machine& machine, std::size_t axis, PartSlot slot,
+                                  std::initializer_list<std::string_view> members) {
+  std::vector<PurchasePiece> found;
+  for (const std::string_view member : members) {
+    if (auto field = field_of(machine, axis, slot, member);
+        field && !std::holds_alternative<std::monostate>(field->value)) {
+      found.push_back({slot, *std::move(field)});
+    }
+  }
+  return found;
+}
+
+std::optional<AnyQuantity> target(const Machine& machine, std::size_t axis,
+                                  std::string_view member) {
+  const auto field = field_of(machine, axis, PartSlot::targets, member);
+  const auto* value = field ? std::get_if<AnyQuantity>(&field->value) : nullptr;
+  return value != nullptr ? std::optional(*value) : std::nullopt;
+}
+
+std::optional<AnyQuantity> value_of(ResultId id, const AxisResults& results) {
+  return descriptor(id).get(results);
+}
+
+SummaryRow summary_row(const Machine& machine, std::size_t axis, const AxisResults& results) {
+  SummaryRow row;
+  row.letter = machine.axes[axis].basics.letter;
+  row.name = machine.axes[axis].basics.name;
+  row.motor_type = part_type(machine, axis, PartSlot::motor);
+  row.transmission_type = part_type(machine, axis, PartSlot::transmission);
+  row.motor =
+      pieces(machine, axis, PartSlot::motor, {"frame", "holding_torque", "continuous_torque"});
+  row.transmission =
+      pieces(machine, axis, PartSlot::transmission,
+             {"profile", "width", "motor_pulley_teeth", "screw_pulley_teeth", "belt_teeth"});
+  row.screw =
+      pieces(machine, axis, PartSlot::screw, {"thread", "nominal_diameter", "lead", "span"});
+  row.governing = results.governing;
+  row.feed = value_of(ResultId::governing_feed, results);
+  row.feed_wanted = target(machine, axis, "feed");
+  row.acceleration = value_of(ResultId::acceleration_available, results);
+  row.acceleration_wanted = target(machine, axis, "acceleration");
+  row.governing_thrust_limit = results.governing_thrust_limit;
+  row.thrust = value_of(ResultId::governing_thrust, results);
+  row.thrust_wanted = target(machine, axis, "thrust");
+  row.resolution = value_of(ResultId::resolution, results);
+  row.lost_motion = value_of(ResultId::lost_motion, results);
+  row.lowest = lowest_margin(results);
+  return row;
+}
+
+SetUp set_up(const Machine& machine, std::size_t axis, const AxisResults& results) {
+  SetUp figures;
+  figures.steps_per_length = value_of(ResultId::steps_per_length, results);
+  figures.steps = field_of(machine, axis, PartSlot::motor, "microsteps");
+  if (!figures.steps) {
+    figures.steps = field_of(machine, axis, PartSlot::motor, "steps_per_turn");
+  }
+  figures.top_feed = value_of(ResultId::governing_feed, results);
+  // The torque limit holds the feed to where the motor still gives the wanted acceleration, so up
+  // to the governing feed that acceleration is there.
+  figures.acceleration = target(machine, axis, "acceleration");
+  figures.acceleration_as_wanted = figures.acceleration && results.motor_torque_feed;
+  if (!figures.acceleration_as_wanted) {
+    figures.acceleration = value_of(ResultId::acceleration_available, results);
+  }
+  return figures;
+}
+
+/// Limits on other scales have no common order: they keep their declared one.
+bool stands_before(const Limit& a, const Limit& b) {
+  const LimitScale scale_a = descriptor(a.id).scale;
+  const LimitScale scale_b = descriptor(b.id).scale;
+  if (scale_a != scale_b) {
+    return scale_a < scale_b;
+  }
+  if (scale_a == LimitScale::other || !a.reached || !b.reached) {
+    return a.reached.has_value() && !b.reached;
+  }
+  return a.reached->si < b.reached->si;
+}
+
+SheetAxis sheet_axis(const Machine& machine, std::size_t axis, const AxisResults& results,
+                     const Working& working) {
+  SheetAxis page;
+  page.letter = machine.axes[axis].basics.letter;
+  page.name = machine.axes[axis].basics.name;
+  for (const PartSlot slot : axis_slots) {
+    page.inputs.push_back(inputs_of(machine, axis, slot));
+  }
+  for (const ResultDescriptor& result : result_descriptors()) {
+    page.results.push_back({result.id, result.get(results)});
+  }
+  for (const Limit& limit : results.limits) {
+    if (limit.applies) {
+      page.limits.push_back(limit);
+    } else {
+      page.not_applying.push_back(limit.id);
+    }
+  }
+  std::ranges::stable_sort(page.limits, stands_before);
+  page.governing = results.governing;
+  page.findings = results.findings;
+  page.set_up = set_up(machine, axis, results);
+  page.working = working.steps();
+  return page;
+}
+
+} // namespace
+
+std::optional<LowestMargin> lowest_margin(const AxisResults& results) {
+  std::optional<LowestMargin> lowest;
+  for (const Limit& limit : results.limits) {
+    if (limit.applies && limit.margin && (!lowest || *limit.margin < lowest->margin)) {
+      lowest = {limit.id, *limit.margin, limit.verdict};
+    }
+  }
+  return lowest;
+}
+
+bool any_limit_over(const AxisResults& results) {
+  return std::ranges::any_of(results.limits, [](const Limit& limit) {
+    return limit.applies && limit.verdict == Verdict::over;
+  });
+}
+
+SheetContent sheet_content(const Machine& machine, const SheetIdentity& identity) {
+  SheetContent content{machine.name, machine.story, identity, program_version(), {}, {}, {}, {}};
+  content.purchases = purchases_of(machine);
+  for (const PartSlot slot : {PartSlot::supply, PartSlot::controller}) {
+    content.machine_inputs.push_back(inputs_of(machine, 0, slot));
+  }
+  for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+    Working working;
+    const AxisResults results = size_axis(machine, machine.axes[axis], working);
+    content.summary.push_back(summary_row(machine, axis, results));
+    content.axes.push_back(sheet_axis(machine, axis, results, working));
+  }
+  return content;
+}
+
+} // namespace feedwright

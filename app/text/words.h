@@ -16,28 +16,31 @@ namespace feedwright::words {
 DecimalMark decimal_mark();
 void set_decimal_mark(DecimalMark mark);
 
-QString part_name(PartSlot slot);                                ///< "Screw"
-QString part_type_title(std::string_view type);                  ///< "Belt and two pulleys"
-QString field_name(PartSlot slot, std::string_view member);      ///< "length between bearings"
-QString field_help(PartSlot slot, std::string_view member);      ///< one plain sentence
+QString part_name(PartSlot slot);                           ///< "Screw"
+QString part_type_title(std::string_view type);             ///< "Belt and two pulleys"
+QString field_name(PartSlot slot, std::string_view member); ///< "length between bearings"
+QString field_help(PartSlot slot, std::string_view member); ///< one plain sentence
 QString choice_name(std::string_view member, std::string_view choice);
-QString origin_name(Origin origin);                              ///< "entered"
-QString kind_name(Kind kind);                                    ///< "a length"
-QString result_name(ResultId id);                                ///< "allowed whip speed"
-QString result_source(ResultId id);                              ///< where the equation is from
-QString limit_name(LimitId id);                                  ///< "whip"
-QString verdict_word(Verdict verdict);                           ///< "over"
+QString origin_name(Origin origin);    ///< "entered"
+QString kind_name(Kind kind);          ///< "a length"
+QString result_name(ResultId id);      ///< "allowed whip speed"
+QString result_source(ResultId id);    ///< where the equation is from
+QString limit_name(LimitId id);        ///< "whip"
+QString verdict_word(Verdict verdict); ///< "over"
 /// A sign for the verdict that reads without colour: ● ◐ ⊘ ○ or shapes of our own.
 QString verdict_sign(Verdict verdict);
-QString open_reason(const Limit& limit);                         ///< which input it wants, or why not
-QString finding_text(const Finding& finding);                    ///< one or two sentences, with caution
-QString fault_text(const Fault& fault);                          ///< one sentence with place
-QString read_error_text(const ReadError& error, std::string_view usual_unit,
-                        PartSlot slot, std::string_view member); ///< `"5 kg" is a mass; the lead is a length, such as 5 mm`
+QString open_reason(const Limit& limit);      ///< which input it wants, or why not
+QString finding_text(const Finding& finding); ///< one or two sentences, with caution
+QString fault_text(const Fault& fault);       ///< one sentence with place
+QString read_error_text(
+    const ReadError& error, std::string_view usual_unit, PartSlot slot,
+    std::string_view member); ///< `"5 kg" is a mass; the lead is a length, such as 5 mm`
 /// A value in the given unit with four sensible digits and the language's decimal mark.
 QString quantity(const AnyQuantity& value, std::string_view unit, int digits = 4);
-QString result_value(ResultId id, const AxisResults& results, int digits = 4); ///< "open" if missing
-/// A field's value as shown in its editor: as typed if there is a text, else exact in its usual unit.
+QString result_value(ResultId id, const AxisResults& results,
+                     int digits = 4); ///< "open" if missing
+/// A field's value as shown in its editor: as typed if there is a text, else exact in its usual
+/// unit.
 QString field_text(const FieldView& field);
 
 } // namespace feedwright::words

@@ -25,15 +25,33 @@ struct JsonNode {
   std::size_t begin = 0;                                 ///< byte offset of the value's first byte
   std::size_t end = 0;                                   ///< byte offset after its last byte
 
+  JsonNode();
+  JsonNode(const JsonNode&);
+  JsonNode(JsonNode&&) noexcept;
+  JsonNode& operator=(const JsonNode&);
+  JsonNode& operator=(JsonNode&&) noexcept;
+  ~JsonNode();
+
   /// The member of that name; null if there is none or this is no object.
-  const JsonNode* find(std::string_view member) const {
-    for (const auto& [name, value] : members) {
-      if (name == member) {
-        return &value;
-      }
-    }
-    return nullptr;
-  }
+  const JsonNode* find(std::string_view member) const;
 };
+
+// Defaulted only here, where the type is complete: within the class they would be constexpr, and
+// Clang then wants the members' type complete too early.
+inline JsonNode::JsonNode() = default;
+inline JsonNode::JsonNode(const JsonNode&) = default;
+inline JsonNode::JsonNode(JsonNode&&) noexcept = default;
+inline JsonNode& JsonNode::operator=(const JsonNode&) = default;
+inline JsonNode& JsonNode::operator=(JsonNode&&) noexcept = default;
+inline JsonNode::~JsonNode() = default;
+
+inline const JsonNode* JsonNode::find(std::string_view member) const {
+  for (const auto& [name, value] : members) {
+    if (name == member) {
+      return &value;
+    }
+  }
+  return nullptr;
+}
 
 } // namespace feedwright

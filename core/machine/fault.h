@@ -3,9 +3,9 @@
 
 // Why a machine cannot be read or computed. Codes and data; words are made in app/text.
 
-#include "json/read_json.h"
 #include "machine/machine.h"
 #include "units/read_quantity.h"
+#include "json/read_json.h"
 
 #include <optional>
 #include <string>
@@ -14,25 +14,25 @@ namespace feedwright {
 
 enum class FaultCode : std::uint8_t {
   // reading
-  not_json,          ///< see `json`
-  not_a_machine,     ///< no format member naming this format
-  newer_major,       ///< written by a newer program; `found` is its version
+  not_json,      ///< see `json`
+  not_a_machine, ///< no format member naming this format
+  newer_major,   ///< written by a newer program; `found` is its version
   missing_member,
-  wrong_type,        ///< `found` is the type found, `wanted` the type wanted
+  wrong_type,          ///< `found` is the type found, `wanted` the type wanted
   unreadable_quantity, ///< see `quantity`
-  out_of_bounds,     ///< see `bound`, or least/most for counts
-  unknown_choice,    ///< `choices` are those that would do
+  out_of_bounds,       ///< see `bound`, or least/most for counts
+  unknown_choice,      ///< `choices` are those that would do
   too_many_axes,
   // soundness
-  ends_do_not_hold,     ///< the end supports leave the screw loose
+  ends_do_not_hold, ///< the end supports leave the screw loose
   core_not_below_nominal,
   travel_beyond_span,
   nut_beyond_span,
-  curve_too_short,      ///< fewer than two torque points
-  curve_not_rising,     ///< torque points not in rising order of speed
+  curve_too_short,  ///< fewer than two torque points
+  curve_not_rising, ///< torque points not in rising order of speed
   curve_negative,
-  belt_too_short,       ///< the belt does not go round the pulleys
-  belt_too_long,        ///< no sensible centre distance
+  belt_too_short, ///< the belt does not go round the pulleys
+  belt_too_long,  ///< no sensible centre distance
   top_speed_below_rated,
   no_axes,
   duplicate_letter,
@@ -41,16 +41,16 @@ enum class FaultCode : std::uint8_t {
 
 struct Fault {
   FaultCode code{};
-  std::string path;          ///< as in the file: axes[0].screw.lead
-  std::size_t line = 0;      ///< 1-based; 0 when not from a file
+  std::string path;     ///< as in the file: axes[0].screw.lead
+  std::size_t line = 0; ///< 1-based; 0 when not from a file
   std::size_t column = 0;
   std::string found;
-  std::string wanted;        ///< type wanted, for wrong_type
+  std::string wanted; ///< type wanted, for wrong_type
   Bound bound = Bound::any;
   std::int64_t least = 0;
   std::int64_t most = 0;
-  Kind kind = Kind::number;  ///< of the field
-  std::string_view unit;     ///< the field's usual unit, for an example
+  Kind kind = Kind::number; ///< of the field
+  std::string_view unit;    ///< the field's usual unit, for an example
   std::span<const std::string_view> choices;
   std::optional<ReadError> quantity;
   std::optional<JsonError> json;

@@ -7,11 +7,11 @@ namespace feedwright {
 
 namespace {
 
-constexpr std::string_view slot_names[] = {"supply", "controller", "axis",         "targets", "carriage",
-                                           "guides", "motor",      "transmission", "screw"};
-constexpr std::string_view motor_types[] = {part_type_name<StepperByPoints>,
-                                            part_type_name<StepperByRatings>,
-                                            part_type_name<Servo>};
+constexpr std::string_view slot_names[] = {"supply",  "controller",   "axis",
+                                           "targets", "carriage",     "guides",
+                                           "motor",   "transmission", "screw"};
+constexpr std::string_view motor_types[] = {
+    part_type_name<StepperByPoints>, part_type_name<StepperByRatings>, part_type_name<Servo>};
 constexpr std::string_view transmission_types[] = {part_type_name<Coupling>,
                                                    part_type_name<BeltStage>};
 
@@ -38,7 +38,9 @@ void keep_shared_fields(const Machine& from, Machine& to, std::size_t axis, Part
 
 } // namespace
 
-std::string_view slot_name(PartSlot slot) { return slot_names[static_cast<std::size_t>(slot)]; }
+std::string_view slot_name(PartSlot slot) {
+  return slot_names[static_cast<std::size_t>(slot)];
+}
 
 std::vector<FieldView> fields_of(const Machine& machine, std::size_t axis, PartSlot slot) {
   return visit_part(machine, axis, slot, [](const auto& part) {

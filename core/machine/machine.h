@@ -52,10 +52,9 @@ enum class PartSlot : std::uint8_t {
   transmission,
   screw,
 };
-inline constexpr PartSlot axis_slots[] = {PartSlot::axis,     PartSlot::targets,
-                                          PartSlot::carriage, PartSlot::guides,
-                                          PartSlot::motor,    PartSlot::transmission,
-                                          PartSlot::screw};
+inline constexpr PartSlot axis_slots[] = {
+    PartSlot::axis,  PartSlot::targets,      PartSlot::carriage, PartSlot::guides,
+    PartSlot::motor, PartSlot::transmission, PartSlot::screw};
 
 /// The slot's name in files: "screw", "motor", …
 std::string_view slot_name(PartSlot slot);

@@ -14,7 +14,8 @@ inline constexpr int format_minor = 0;
 /// A sound machine, or every fault of the text, each with its path and line.
 tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json);
 
-/// Canonical text: members in their declared order, values as typed by the user, unknown members kept.
+/// Canonical text: members in their declared order, values as typed by the user, unknown members
+/// kept.
 std::string write_machine(const Machine& machine);
 
 /// JSON Schema (draft-07) of the machine file, made from the field descriptors.

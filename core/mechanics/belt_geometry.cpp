@@ -30,10 +30,9 @@ std::optional<Length> centre_distance(Length diameter_1, Length diameter_2, Leng
   constexpr int most_rounds = 60;
   for (int round = 0; round < most_rounds; ++round) {
     const Length error = open_belt_length(diameter_1, diameter_2, distance) - belt_length;
-    const Length next =
-        std::max(touching,
-                 Length(distance - error / (2.0 * std::cos(half_angle(diameter_1, diameter_2,
-                                                                      distance)))));
+    const Length next = std::max(
+        touching,
+        Length(distance - error / (2.0 * std::cos(half_angle(diameter_1, diameter_2, distance)))));
     const bool settled = abs(next - distance) <= 4e-16 * distance;
     distance = next;
     if (settled) {

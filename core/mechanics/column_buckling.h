@@ -51,8 +51,8 @@ auto euler_load(const N& constant, const M& elastic_modulus, const A& area, cons
 template <PureNumber N, NumberOf<Pressure> M, NumberOf<Pressure> Y, NumberOf<Area> A, PureNumber S>
 auto johnson_load(const N& constant, const M& elastic_modulus, const Y& yield_strength,
                   const A& area, const S& slenderness) {
-  return area * (yield_strength - square(yield_strength * slenderness / (2.0 * pi)) /
-                                      (constant * elastic_modulus));
+  return area * (yield_strength -
+                 square(yield_strength * slenderness / (2.0 * pi)) / (constant * elastic_modulus));
 }
 
 } // namespace feedwright

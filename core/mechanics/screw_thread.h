@@ -50,8 +50,7 @@ auto back_efficiency_from_forward(const E& efficiency) {
 /// pulls the nut along): T = F r/η while power flows to the load, F r η_r while it flows back.
 /// r travel per angle.
 template <NumberOf<Force> F, NumberOf<TravelPerAngle> R, PureNumber E, PureNumber B>
-auto thread_torque(const F& force, const R& travel, const E& efficiency,
-                   const B& back_efficiency) {
+auto thread_torque(const F& force, const R& travel, const E& efficiency, const B& back_efficiency) {
   using Result = std::remove_cvref_t<decltype(force * travel / efficiency)>;
   return value_of(force) < std::remove_cvref_t<decltype(value_of(force))>()
              ? Result(force * travel * back_efficiency)

@@ -5,7 +5,9 @@
 
 namespace feedwright {
 
-double rotor_teeth(Angle step_angle) { return (pi / 2.0) * radian / step_angle; }
+double rotor_teeth(Angle step_angle) {
+  return (pi / 2.0) * radian / step_angle;
+}
 
 TorquePerCurrent torque_constant(Torque holding_torque, Current rated_current) {
   return holding_torque / (std::numbers::sqrt2 * rated_current);
@@ -41,8 +43,7 @@ Torque pull_out_torque(const StepperWinding& w, AngularVelocity speed) {
   if (distance > limit + radius || distance == Current()) {
     return Torque();
   }
-  const Current along =
-      (limit * limit - radius * radius + distance * distance) / (2.0 * distance);
+  const Current along = (limit * limit - radius * radius + distance * distance) / (2.0 * distance);
   const auto off_squared = limit * limit - along * along;
   if (off_squared < Current() * Current()) {
     return Torque();

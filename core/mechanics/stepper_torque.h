@@ -7,8 +7,8 @@ namespace feedwright {
 
 /// The electrical side of a two-phase hybrid stepper on a chopper drive.
 struct StepperWinding {
-  double rotor_teeth;                ///< 90° over the step angle: 50 for 1.8°
-  TorquePerCurrent torque_constant;  ///< T_hold/(√2 I_rated), torque per peak phase current
+  double rotor_teeth;               ///< 90° over the step angle: 50 for 1.8°
+  TorquePerCurrent torque_constant; ///< T_hold/(√2 I_rated), torque per peak phase current
   Resistance resistance;
   Inductance inductance;
   Current current_limit; ///< peak of the sine the drive holds

@@ -35,7 +35,7 @@ struct EntryNote {
 
 /// What a part carries besides its numbers.
 struct PartNotes {
-  std::string source;                                   ///< list, data sheet or person behind it
+  std::string source;                                    ///< list, data sheet or person behind it
   std::map<std::string, EntryNote, std::less<>> entries; ///< by member
   /// Members this version does not know, with their source text, in file order.
   std::vector<std::pair<std::string, std::string>> unknown;
@@ -119,7 +119,12 @@ constexpr auto quantity(std::string_view member, std::string_view symbol, std::s
   using Held = typename Traits::Held;
   using Q = typename Held::Value;
   Field<Part> field{};
-  field.info = {member, symbol, FieldType::quantity, kind_of<Q>::value, unit, Held::bound,
+  field.info = {member,
+                symbol,
+                FieldType::quantity,
+                kind_of<Q>::value,
+                unit,
+                Held::bound,
                 Traits::optional ? Presence::open : presence};
   field.get = [](const Part& part) -> FieldValue {
     if constexpr (Traits::optional) {
@@ -153,8 +158,8 @@ constexpr auto count(std::string_view member, std::string_view symbol, std::int6
                      std::int64_t most, Presence presence = Presence::required) {
   using Part = typename MemberOf<decltype(Member)>::Part;
   Field<Part> field{};
-  field.info = {member, symbol, FieldType::count, Kind::number, "",
-                Bound::any, presence, {}, least, most};
+  field.info = {member, symbol, FieldType::count, Kind::number, "", Bound::any, presence, {},
+                least,  most};
   field.get = [](const Part& part) -> FieldValue { return std::int64_t{part.*Member}; };
   field.set = [](Part& part, const FieldValue& value) {
     const auto* given = std::get_if<std::int64_t>(&value);
@@ -176,8 +181,8 @@ constexpr auto choice(std::string_view member, Presence presence = Presence::req
   using Part = typename MemberOf<decltype(Member)>::Part;
   using E = typename MemberOf<decltype(Member)>::Value;
   Field<Part> field{};
-  field.info = {member, "", FieldType::choice, Kind::number, "",
-                Bound::any, presence, Names<E>::list};
+  field.info = {member, "",         FieldType::choice, Kind::number,
+                "",     Bound::any, presence,          Names<E>::list};
   field.get = [](const Part& part) -> FieldValue {
     return std::string(Names<E>::list[static_cast<std::size_t>(part.*Member)]);
   };

@@ -34,7 +34,8 @@ struct Screw {
   Positive<Length> core_diameter = Positive<Length>::of(from_si<Length>(0.0132));
   /// Ball-circle diameter of a ball screw, pitch diameter of a trapezoidal one.
   Positive<Length> pitch_diameter = Positive<Length>::of(from_si<Length>(0.01675));
-  Positive<TravelPerAngle> lead = Positive<TravelPerAngle>::of(literals::operator""_mm_per_rev(5ULL));
+  Positive<TravelPerAngle> lead =
+      Positive<TravelPerAngle>::of(literals::operator""_mm_per_rev(5ULL));
   /// Between the bearings.
   Positive<Length> span = Positive<Length>::of(from_si<Length>(0.8));
   /// Of the whole shaft, for its inertia; the span if not given.
@@ -53,7 +54,8 @@ struct Screw {
   NonNegative<Torque> bearing_drag = NonNegative<Torque>::of(Torque());
   std::optional<NonNegative<Length>> backlash;
   /// Usual for common rolled nuts; the supplier's figure is better.
-  Positive<RimSpeed> ball_speed_limit = Positive<RimSpeed>::of(literals::operator""_mm_rpm(70000ULL));
+  Positive<RimSpeed> ball_speed_limit =
+      Positive<RimSpeed>::of(literals::operator""_mm_rpm(70000ULL));
   std::optional<Positive<AngularVelocity>> speed_limit;
   std::optional<Positive<Force>> static_rating;
   std::optional<Positive<Force>> bearing_thrust_limit;

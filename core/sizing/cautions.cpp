@@ -30,8 +30,7 @@ struct Cautions {
     }
     const Torque gravity = *out.holding_torque_needed;
     if (!axis.carriage.brake && gravity > motor.detent_torque()) {
-      add(FindingCode::axis_can_fall, PartSlot::carriage, any(gravity),
-          any(motor.detent_torque()));
+      add(FindingCode::axis_can_fall, PartSlot::carriage, any(gravity), any(motor.detent_torque()));
     }
     const auto held = motor.holding_torque();
     if (held && gravity > *held * motor.usable_share()) {

@@ -54,9 +54,8 @@ std::optional<Velocity> allowed_whip_feed(const AxisBasics& basics, Screw& screw
     return std::nullopt;
   }
   const AngularVelocity speed =
-      *screw.whip_share * critical_speed(segment->eigenvalue, segment->length,
-                                         *screw.core_diameter, *screw.elastic_modulus,
-                                         *screw.density);
+      *screw.whip_share * critical_speed(segment->eigenvalue, segment->length, *screw.core_diameter,
+                                         *screw.elastic_modulus, *screw.density);
   return speed * *screw.lead;
 }
 
@@ -67,8 +66,7 @@ std::vector<ThrustPoint> thrust_over_feed(const Machine& machine, const Axis& ax
   const auto& s = prepared.state;
   return sampled<ThrustPoint>(
       prepared.end(Duty::continuous), count, [&](AngularVelocity speed) -> ThrustPoint {
-        const Torque torque =
-            prepared.motor.usable(speed, Duty::continuous).value_or(Torque());
+        const Torque torque = prepared.motor.usable(speed, Duty::continuous).value_or(Torque());
         const Force left = axial_force_from(s, torque) - s.gravity - s.friction;
         return {speed * s.motor_travel, std::max(Force(), left)};
       });
@@ -80,8 +78,7 @@ std::vector<AccelerationPoint> acceleration_over_feed(const Machine& machine, co
   const auto& s = prepared.state;
   return sampled<AccelerationPoint>(
       prepared.end(Duty::short_time), count, [&](AngularVelocity speed) -> AccelerationPoint {
-        const Torque torque =
-            prepared.motor.usable(speed, Duty::short_time).value_or(Torque());
+        const Torque torque = prepared.motor.usable(speed, Duty::short_time).value_or(Torque());
         return {speed * s.motor_travel,
                 std::max(Acceleration(), Acceleration(acceleration_from(s, torque)))};
       });

@@ -13,8 +13,8 @@ template <class W>
 void resisting_forces(SizingState<W>& s) {
   const Carriage& carriage = s.axis.carriage;
   const Guides& guides = s.axis.guides;
-  const auto weight = s.in(PartSlot::carriage, "mass", *carriage.mass) *
-                      s.constant("g", standard_gravity);
+  const auto weight =
+      s.in(PartSlot::carriage, "mass", *carriage.mass) * s.constant("g", standard_gravity);
   const auto incline =
       number(s.in(PartSlot::axis, "incline", Ratio(*s.axis.basics.incline / radian)));
   const auto along = value_of(incline) < 0.0 ? -(weight * sin(incline)) : weight * sin(incline);
@@ -22,16 +22,15 @@ void resisting_forces(SizingState<W>& s) {
       value_of(incline) == 0.0
           ? along
           : along - s.in(PartSlot::carriage, "counterbalance", *carriage.counterbalance);
-  s.gravity = FEEDWRIGHT_KEEP(s, gravity_force,
-                              value_of(balanced) < Force() ? -balanced : balanced);
+  s.gravity =
+      FEEDWRIGHT_KEEP(s, gravity_force, value_of(balanced) < Force() ? -balanced : balanced);
   const auto across = weight * cos(incline);
   const auto pressed = value_of(across) < Force() ? -across : across;
   const auto blocks = s.in(PartSlot::guides, "blocks", double(guides.blocks));
-  s.friction = FEEDWRIGHT_KEEP(
-      s, friction_force,
-      s.in(PartSlot::guides, "friction", *guides.friction) * pressed +
-          blocks * s.in(PartSlot::guides, "seal_drag", *guides.seal_drag) +
-          s.in(PartSlot::guides, "cover_drag", *guides.cover_drag));
+  s.friction = FEEDWRIGHT_KEEP(s, friction_force,
+                               s.in(PartSlot::guides, "friction", *guides.friction) * pressed +
+                                   blocks * s.in(PartSlot::guides, "seal_drag", *guides.seal_drag) +
+                                   s.in(PartSlot::guides, "cover_drag", *guides.cover_drag));
   s.drag = FEEDWRIGHT_KEEP(s, drag_torque,
                            s.in(PartSlot::screw, "preload_drag", *s.axis.screw.preload_drag) +
                                s.in(PartSlot::screw, "bearing_drag", *s.axis.screw.bearing_drag));
@@ -59,8 +58,8 @@ void rapid_case(SizingState<W>& s) {
   const auto thread_part = FEEDWRIGHT_KEEP(
       s, thread_torque, thread_torque(force, s.screw_travel, s.efficiency, s.back_efficiency));
   FEEDWRIGHT_KEEP(s, rapid_torque,
-                  rotor + through_stage(shaft + thread_part + s.drag, s.reduction,
-                                        s.stage_efficiency));
+                  rotor +
+                      through_stage(shaft + thread_part + s.drag, s.reduction, s.stage_efficiency));
 }
 
 template <class W>
@@ -77,8 +76,8 @@ template <class W>
 void gravity_cases(SizingState<W>& s) {
   const auto lowering = FEEDWRIGHT_KEEP(s, lowering_force, s.friction - s.gravity);
   FEEDWRIGHT_KEEP(s, lowering_torque, steady_torque(s, lowering));
-  const auto back = s.gravity * s.screw_travel * s.back_efficiency * s.stage_efficiency /
-                    s.reduction;
+  const auto back =
+      s.gravity * s.screw_travel * s.back_efficiency * s.stage_efficiency / s.reduction;
   FEEDWRIGHT_KEEP(s, holding_torque_needed,
                   value_of(back) < Torque() ? s.constant("0", Torque()) : back);
 }

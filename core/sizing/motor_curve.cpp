@@ -15,7 +15,9 @@ Current peak_current(const StepperByRatings& motor) {
              : Current(*motor.drive_current * std::numbers::sqrt2);
 }
 
-double full_steps_per_turn(Angle step_angle) { return 2.0 * pi * radian / step_angle; }
+double full_steps_per_turn(Angle step_angle) {
+  return 2.0 * pi * radian / step_angle;
+}
 
 } // namespace
 
@@ -30,18 +32,17 @@ MotorCurve::MotorCurve(const Motor& motor, const Supply& supply) {
     }
     points.slope = monotone_slopes(points.speed, points.torque);
     last_speed_ = by_points->points.back().speed;
-    holding_torque_ = by_points->holding_torque
-                          ? **by_points->holding_torque
-                          : by_points->points.front().torque;
+    holding_torque_ =
+        by_points->holding_torque ? **by_points->holding_torque : by_points->points.front().torque;
     model_ = std::move(points);
   } else if (const auto* by_ratings = std::get_if<StepperByRatings>(&motor)) {
-    model_ = StepperWinding{rotor_teeth(*by_ratings->step_angle),
-                            torque_constant(*by_ratings->holding_torque,
-                                            *by_ratings->rated_current),
-                            *by_ratings->resistance,
-                            *by_ratings->inductance,
-                            peak_current(*by_ratings),
-                            *supply.voltage};
+    model_ =
+        StepperWinding{rotor_teeth(*by_ratings->step_angle),
+                       torque_constant(*by_ratings->holding_torque, *by_ratings->rated_current),
+                       *by_ratings->resistance,
+                       *by_ratings->inductance,
+                       peak_current(*by_ratings),
+                       *supply.voltage};
     holding_torque_ = *by_ratings->holding_torque;
   } else {
     const Servo& servo = std::get<Servo>(motor);

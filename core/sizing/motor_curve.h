@@ -38,7 +38,7 @@ public:
 
 private:
   struct Points {
-    std::vector<double> speed;  // SI, as the interpolator wants them
+    std::vector<double> speed; // SI, as the interpolator wants them
     std::vector<double> torque;
     std::vector<double> slope;
   };

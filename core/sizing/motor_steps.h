@@ -59,8 +59,8 @@ void motor_at_cutting_feed(SizingState<W>& s) {
   const auto torque =
       FEEDWRIGHT_KEEP(s, usable_torque_cutting, s.working.solved("motor_curve", *usable, speed));
   const auto force = axial_force_from(s, torque);
-  const auto axial = FEEDWRIGHT_KEEP(
-      s, motor_thrust, value_of(force) < Force() ? s.constant("0", Force()) : force);
+  const auto axial = FEEDWRIGHT_KEEP(s, motor_thrust,
+                                     value_of(force) < Force() ? s.constant("0", Force()) : force);
   const auto left = axial - s.gravity - s.friction;
   FEEDWRIGHT_KEEP(s, thrust_available, value_of(left) < Force() ? s.constant("0", Force()) : left);
 }
@@ -78,10 +78,10 @@ void motor_feeds(SizingState<W>& s) {
   }
   if (const auto& rate = s.machine.controller.step_rate_limit) {
     const auto steps = s.constant("n_t", s.motor.steps_per_turn());
-    FEEDWRIGHT_KEEP(s, step_rate_feed,
-                    times_radian(2.0 * pi * s.in(PartSlot::controller, "step_rate_limit", **rate) /
-                                 steps) *
-                        s.motor_travel);
+    FEEDWRIGHT_KEEP(
+        s, step_rate_feed,
+        times_radian(2.0 * pi * s.in(PartSlot::controller, "step_rate_limit", **rate) / steps) *
+            s.motor_travel);
   }
 }
 
@@ -90,9 +90,9 @@ void other_feeds(SizingState<W>& s) {
   if (const auto* belt = std::get_if<BeltStage>(&s.axis.transmission);
       belt != nullptr && belt->speed_limit) {
     constexpr auto slot = PartSlot::transmission;
-    const auto radius = per_radian(
-        s.in(slot, "motor_pulley_teeth", double(belt->motor_pulley_teeth)) *
-        s.in(slot, "pitch", *belt->pitch) / (2.0 * pi));
+    const auto radius =
+        per_radian(s.in(slot, "motor_pulley_teeth", double(belt->motor_pulley_teeth)) *
+                   s.in(slot, "pitch", *belt->pitch) / (2.0 * pi));
     FEEDWRIGHT_KEEP(s, belt_speed_feed,
                     s.in(slot, "speed_limit", **belt->speed_limit) / radius * s.motor_travel);
   }

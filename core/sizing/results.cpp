@@ -12,13 +12,9 @@ std::optional<AnyQuantity> erased(const std::optional<Q>& value) {
 
 constexpr ResultDescriptor results[] = {
 #define RESULT(name, type, symbol, unit, source)                                                   \
-  {ResultId::name,                                                                                 \
-   #name,                                                                                          \
-   symbol,                                                                                         \
-   kind_of<type>::value,                                                                           \
-   unit,                                                                                           \
-   source,                                                                                         \
-   [](const AxisResults& r) { return erased(r.name); }},
+  {ResultId::name, #name, symbol, kind_of<type>::value, unit, source, [](const AxisResults& r) {   \
+     return erased(r.name);                                                                        \
+   }},
 #include "sizing/results.def"
 #undef RESULT
 };
@@ -62,21 +58,37 @@ constexpr LimitDescriptor limits[limit_count] = {
 };
 
 constexpr std::string_view verdicts[] = {"clear", "close", "over", "open"};
-constexpr std::string_view findings[] = {
-    "axis_can_fall",     "self_locking_not_promised", "near_whip",
-    "whip_beyond_critical", "stall_at_rest",          "motor_curve_ends",
-    "points_at_other_voltage", "few_teeth_in_mesh",   "long_open_screw",
-    "hold_beyond_motor", "typical_figures"};
+constexpr std::string_view findings[] = {"axis_can_fall",
+                                         "self_locking_not_promised",
+                                         "near_whip",
+                                         "whip_beyond_critical",
+                                         "stall_at_rest",
+                                         "motor_curve_ends",
+                                         "points_at_other_voltage",
+                                         "few_teeth_in_mesh",
+                                         "long_open_screw",
+                                         "hold_beyond_motor",
+                                         "typical_figures"};
 
 } // namespace
 
-std::span<const ResultDescriptor> result_descriptors() { return results; }
-const ResultDescriptor& descriptor(ResultId id) { return results[static_cast<std::size_t>(id)]; }
-std::span<const LimitDescriptor> limit_descriptors() { return limits; }
-const LimitDescriptor& descriptor(LimitId id) { return limits[static_cast<std::size_t>(id)]; }
+std::span<const ResultDescriptor> result_descriptors() {
+  return results;
+}
+const ResultDescriptor& descriptor(ResultId id) {
+  return results[static_cast<std::size_t>(id)];
+}
+std::span<const LimitDescriptor> limit_descriptors() {
+  return limits;
+}
+const LimitDescriptor& descriptor(LimitId id) {
+  return limits[static_cast<std::size_t>(id)];
+}
 std::string_view verdict_name(Verdict verdict) {
   return verdicts[static_cast<std::size_t>(verdict)];
 }
-std::string_view finding_name(FindingCode code) { return findings[static_cast<std::size_t>(code)]; }
+std::string_view finding_name(FindingCode code) {
+  return findings[static_cast<std::size_t>(code)];
+}
 
 } // namespace feedwright

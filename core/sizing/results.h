@@ -55,23 +55,23 @@ struct Limit {
   std::optional<AnyQuantity> wanted;
   std::optional<double> margin; ///< allowed over wanted, so that 1 is the edge; more is better
   Verdict verdict = Verdict::open;
-  InputRef missing; ///< set when open for want of an input
+  InputRef missing;    ///< set when open for want of an input
   bool applies = true; ///< false where the train has no such part (no belt, no balls)
 };
 
 /// What was computed but deserves care. Words are made elsewhere.
 enum class FindingCode : std::uint8_t {
-  axis_can_fall,            ///< actual: torque gravity puts on the motor unpowered; allowed: what resists
-  self_locking_not_promised,///< thread that does not back-drive; vibration may defeat it
-  near_whip,                ///< wanted feed turns the screw past its allowed speed
-  whip_beyond_critical,     ///< wanted feed turns the screw at or past the first critical speed
-  stall_at_rest,            ///< usable torque cannot even start the axis
-  motor_curve_ends,         ///< wanted feed lies past the last known point of the motor's curve
-  points_at_other_voltage,  ///< torque points taken at another voltage than the supply's
-  few_teeth_in_mesh,        ///< fewer than 6 belt teeth carry
-  long_open_screw,          ///< a turning screw longer than half a metre: guard it
-  hold_beyond_motor,        ///< gravity asks more than the motor can hold
-  typical_figures,          ///< a part's figures are typical, not the supplier's
+  axis_can_fall, ///< actual: torque gravity puts on the motor unpowered; allowed: what resists
+  self_locking_not_promised, ///< thread that does not back-drive; vibration may defeat it
+  near_whip,                 ///< wanted feed turns the screw past its allowed speed
+  whip_beyond_critical,      ///< wanted feed turns the screw at or past the first critical speed
+  stall_at_rest,             ///< usable torque cannot even start the axis
+  motor_curve_ends,          ///< wanted feed lies past the last known point of the motor's curve
+  points_at_other_voltage,   ///< torque points taken at another voltage than the supply's
+  few_teeth_in_mesh,         ///< fewer than 6 belt teeth carry
+  long_open_screw,           ///< a turning screw longer than half a metre: guard it
+  hold_beyond_motor,         ///< gravity asks more than the motor can hold
+  typical_figures,           ///< a part's figures are typical, not the supplier's
 };
 
 struct Finding {
@@ -87,11 +87,13 @@ struct AxisResults {
 #include "sizing/results.def"
 #undef RESULT
   std::array<Limit, limit_count> limits{};
-  std::optional<LimitId> governing;        ///< of the feed
+  std::optional<LimitId> governing; ///< of the feed
   std::optional<LimitId> governing_thrust_limit;
   std::vector<Finding> findings;
 
-  const Limit& limit(LimitId id) const { return limits[static_cast<std::size_t>(id)]; }
+  const Limit& limit(LimitId id) const {
+    return limits[static_cast<std::size_t>(id)];
+  }
 };
 
 struct ResultDescriptor {
@@ -123,7 +125,7 @@ struct LimitDescriptor {
 std::span<const LimitDescriptor> limit_descriptors();
 const LimitDescriptor& descriptor(LimitId id);
 
-std::string_view verdict_name(Verdict verdict); ///< stable id
+std::string_view verdict_name(Verdict verdict);  ///< stable id
 std::string_view finding_name(FindingCode code); ///< stable id
 
 } // namespace feedwright

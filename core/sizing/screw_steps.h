@@ -19,8 +19,7 @@ struct WhipSegment {
 
 /// From the motor-end bearing to the nut at the start of its travel.
 inline Length nut_at_start(const AxisBasics& basics, const Screw& screw) {
-  return basics.nut_at_start ? **basics.nut_at_start
-                             : Length((*screw.span - *basics.travel) / 2.0);
+  return basics.nut_at_start ? **basics.nut_at_start : Length((*screw.span - *basics.travel) / 2.0);
 }
 
 /// The whole length between the bearings; nothing if the ends do not hold it.
@@ -88,8 +87,7 @@ void whip(SizingState<W>& s) {
                     share * segment_speed(s, *whole) * s.screw_travel);
   }
   if (const auto part = nut_segment(s.axis.basics, s.axis.screw)) {
-    FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing,
-                    share * segment_speed(s, *part) * s.screw_travel);
+    FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing, share * segment_speed(s, *part) * s.screw_travel);
   }
 }
 
@@ -129,17 +127,16 @@ void buckling(SizingState<W>& s) {
   const auto modulus = s.in(slot, "elastic_modulus", *screw.elastic_modulus);
   const auto yield = s.in(slot, "yield_strength", *screw.yield_strength);
   const auto area = FEEDWRIGHT_KEEP(s, core_area, round_area(core));
-  const auto length = FEEDWRIGHT_KEEP(s, buckling_length,
-                                      s.constant("L_k", loaded_length(s.axis.basics, screw)));
+  const auto length =
+      FEEDWRIGHT_KEEP(s, buckling_length, s.constant("L_k", loaded_length(s.axis.basics, screw)));
   const auto slender = FEEDWRIGHT_KEEP(s, slenderness, as_ratio(slenderness_ratio(length, core)));
-  const auto limit = FEEDWRIGHT_KEEP(s, slenderness_limit,
-                                     as_ratio(slenderness_transition(c, modulus, yield)));
+  const auto limit =
+      FEEDWRIGHT_KEEP(s, slenderness_limit, as_ratio(slenderness_transition(c, modulus, yield)));
   const auto load = FEEDWRIGHT_KEEP(s, buckling_load,
                                     value_of(slender) > value_of(limit)
                                         ? euler_load(c, modulus, area, slender)
                                         : johnson_load(c, modulus, yield, area, slender));
-  FEEDWRIGHT_KEEP(s, buckling_thrust,
-                  load / s.in(slot, "buckling_safety", *screw.buckling_safety));
+  FEEDWRIGHT_KEEP(s, buckling_thrust, load / s.in(slot, "buckling_safety", *screw.buckling_safety));
   FEEDWRIGHT_KEEP(s, core_stress_thrust,
                   area * yield / s.in(slot, "stress_safety", *screw.stress_safety));
   if (s.out.axial_load) {

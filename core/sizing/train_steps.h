@@ -40,15 +40,15 @@ void belt_kinematics(SizingState<W>& s, const BeltStage& belt) {
   }
   const auto pitch = s.in(slot, "pitch", *belt.pitch);
   const auto belt_teeth = s.in(slot, "belt_teeth", double(belt.belt_teeth));
-  FEEDWRIGHT_KEEP(s, belt_centre_distance,
-                  s.working.solved("belt_length", layout->centre_distance, z1, z2, pitch,
-                                   belt_teeth));
+  FEEDWRIGHT_KEEP(
+      s, belt_centre_distance,
+      s.working.solved("belt_length", layout->centre_distance, z1, z2, pitch, belt_teeth));
   const double smaller = std::min(belt.motor_pulley_teeth, belt.screw_pulley_teeth);
-  const Angle wrap = smaller_pulley_wrap(layout->motor_diameter, layout->screw_diameter,
-                                         layout->centre_distance);
+  const Angle wrap =
+      smaller_pulley_wrap(layout->motor_diameter, layout->screw_diameter, layout->centre_distance);
   FEEDWRIGHT_KEEP(s, belt_teeth_in_mesh,
-                  as_ratio(s.constant("z_min", smaller) * number(s.constant("φ_min", Ratio(wrap / radian))) /
-                           (2.0 * pi)));
+                  as_ratio(s.constant("z_min", smaller) *
+                           number(s.constant("φ_min", Ratio(wrap / radian))) / (2.0 * pi)));
 }
 
 template <class W>
@@ -78,8 +78,8 @@ void thread(SizingState<W>& s) {
   if (screw.efficiency) {
     s.efficiency =
         FEEDWRIGHT_KEEP(s, forward_efficiency, s.in(slot, "efficiency", **screw.efficiency));
-    s.back_efficiency = FEEDWRIGHT_KEEP(s, back_driving_efficiency,
-                                        back_efficiency_from_forward(s.efficiency));
+    s.back_efficiency =
+        FEEDWRIGHT_KEEP(s, back_driving_efficiency, back_efficiency_from_forward(s.efficiency));
     return;
   }
   const auto lead = s.in(slot, "lead", Length(*screw.lead * (2.0 * pi * radian)));
@@ -87,11 +87,10 @@ void thread(SizingState<W>& s) {
   const auto friction = s.in(slot, "thread_friction", *screw.thread_friction);
   const auto tangent =
       FEEDWRIGHT_KEEP(s, tan_lead_angle, as_ratio(lead_angle_tangent(lead, pitch_diameter)));
-  const auto friction_angle =
-      FEEDWRIGHT_KEEP(s, friction_angle,
-                      screw.thread == ThreadForm::ball
-                          ? ball_friction_angle(friction)
-                          : trapezoidal_friction_angle(friction, tangent));
+  const auto friction_angle = FEEDWRIGHT_KEEP(s, friction_angle,
+                                              screw.thread == ThreadForm::ball
+                                                  ? ball_friction_angle(friction)
+                                                  : trapezoidal_friction_angle(friction, tangent));
   s.efficiency = FEEDWRIGHT_KEEP(s, forward_efficiency, thread_efficiency(tangent, friction_angle));
   s.back_efficiency =
       FEEDWRIGHT_KEEP(s, back_driving_efficiency, thread_back_efficiency(tangent, friction_angle));
@@ -114,21 +113,21 @@ auto pulley_inertia(SizingState<W>& s, const BeltStage& belt, std::string_view t
 template <class W>
 void belt_inertias(SizingState<W>& s, const BeltStage& belt) {
   constexpr auto slot = PartSlot::transmission;
-  const auto j1 = FEEDWRIGHT_KEEP(
-      s, motor_pulley_inertia,
-      pulley_inertia(s, belt, "motor_pulley_teeth", belt.motor_pulley_teeth,
-                     "motor_pulley_inertia", belt.motor_pulley_inertia));
-  const auto j2 = FEEDWRIGHT_KEEP(
-      s, screw_pulley_inertia,
-      pulley_inertia(s, belt, "screw_pulley_teeth", belt.screw_pulley_teeth,
-                     "screw_pulley_inertia", belt.screw_pulley_inertia));
+  const auto j1 =
+      FEEDWRIGHT_KEEP(s, motor_pulley_inertia,
+                      pulley_inertia(s, belt, "motor_pulley_teeth", belt.motor_pulley_teeth,
+                                     "motor_pulley_inertia", belt.motor_pulley_inertia));
+  const auto j2 =
+      FEEDWRIGHT_KEEP(s, screw_pulley_inertia,
+                      pulley_inertia(s, belt, "screw_pulley_teeth", belt.screw_pulley_teeth,
+                                     "screw_pulley_inertia", belt.screw_pulley_inertia));
   const auto pitch = s.in(slot, "pitch", *belt.pitch);
   const auto mass = s.in(slot, "mass_per_length", *belt.mass_per_length) *
                     (s.in(slot, "belt_teeth", double(belt.belt_teeth)) * pitch);
-  const auto radius = per_radian(
-      pulley_pitch_diameter(s.in(slot, "motor_pulley_teeth", double(belt.motor_pulley_teeth)),
-                            pitch) /
-      2.0);
+  const auto radius =
+      per_radian(pulley_pitch_diameter(
+                     s.in(slot, "motor_pulley_teeth", double(belt.motor_pulley_teeth)), pitch) /
+                 2.0);
   const auto jb = FEEDWRIGHT_KEEP(s, belt_inertia, carried_inertia(mass, radius));
   s.motor_side_inertia = s.motor_side_inertia + j1 + jb;
   s.screw_side_inertia = s.screw_side_inertia + j2;
@@ -156,10 +155,9 @@ void inertias(SizingState<W>& s) {
   const auto carriage = FEEDWRIGHT_KEEP(
       s, carriage_inertia,
       carried_inertia(s.in(PartSlot::carriage, "mass", *s.axis.carriage.mass), s.motor_travel));
-  const auto load =
-      FEEDWRIGHT_KEEP(s, load_inertia,
-                      (s.motor_side_inertia - rotor) +
-                          s.screw_side_inertia / square(s.reduction) + carriage);
+  const auto load = FEEDWRIGHT_KEEP(s, load_inertia,
+                                    (s.motor_side_inertia - rotor) +
+                                        s.screw_side_inertia / square(s.reduction) + carriage);
   FEEDWRIGHT_KEEP(s, inertia_match, as_ratio(load / rotor));
 }
 

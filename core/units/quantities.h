@@ -105,7 +105,9 @@ template <class Unit>
 constexpr double si_value(const boost::units::quantity<Unit>& q) {
   return q.value();
 }
-constexpr double si_value(double number) { return number; }
+constexpr double si_value(double number) {
+  return number;
+}
 
 /// A quantity from its value in coherent SI units.
 template <class Q>

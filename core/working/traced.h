@@ -38,8 +38,8 @@ struct Expression {
   };
   Form form = Form::literal;
   AnyQuantity value;
-  std::string_view name = {};   ///< symbol of a constant, name of a function, member of an input
-  std::uint8_t subject = 0;     ///< slot of an input, id of a result
+  std::string_view name = {}; ///< symbol of a constant, name of a function, member of an input
+  std::uint8_t subject = 0;   ///< slot of an input, id of a result
   std::vector<std::shared_ptr<const Expression>> operands = {};
 };
 using ExpressionPtr = std::shared_ptr<const Expression>;
@@ -157,20 +157,32 @@ FEEDWRIGHT_TRACED_FUNCTION(cos)
 // Changes of type that a reader of the working need not see.
 
 /// A pure number as `double`, for functions of numbers.
-inline double number(const Ratio& r) { return static_cast<double>(r); }
+inline double number(const Ratio& r) {
+  return static_cast<double>(r);
+}
 inline Traced<double> number(const Traced<Ratio>& r) {
   return {static_cast<double>(r.value), r.how};
 }
 #ifndef FEEDWRIGHT_PLAIN_DOUBLES
-inline double number(double r) { return r; }
-inline Traced<double> number(const Traced<double>& r) { return r; }
+inline double number(double r) {
+  return r;
+}
+inline Traced<double> number(const Traced<double>& r) {
+  return r;
+}
 #endif
 
 /// The other way round, for results declared as pure numbers.
-inline Ratio as_ratio(const Ratio& r) { return r; }
-inline Traced<Ratio> as_ratio(const Traced<Ratio>& r) { return r; }
+inline Ratio as_ratio(const Ratio& r) {
+  return r;
+}
+inline Traced<Ratio> as_ratio(const Traced<Ratio>& r) {
+  return r;
+}
 #ifndef FEEDWRIGHT_PLAIN_DOUBLES
-inline Ratio as_ratio(double r) { return from_si<Ratio>(r); }
+inline Ratio as_ratio(double r) {
+  return from_si<Ratio>(r);
+}
 inline Traced<Ratio> as_ratio(const Traced<double>& r) {
   return {from_si<Ratio>(r.value), r.how};
 }

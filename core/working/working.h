@@ -53,24 +53,22 @@ public:
 
   template <class Q>
   Traced<Q> input(InputRef ref, const Q& value) const {
-    return {value, std::make_shared<const Expression>(Expression{
-                       Expression::Form::input, any(value), ref.member, ref.slot, {}})};
+    return {value, std::make_shared<const Expression>(
+                       Expression{Expression::Form::input, any(value), ref.member, ref.slot, {}})};
   }
   template <class Q>
   Traced<Q> constant(std::string_view symbol, const Q& value) const {
-    return {value, std::make_shared<const Expression>(Expression{
-                       Expression::Form::constant, any(value), symbol, 0, {}})};
+    return {value, std::make_shared<const Expression>(
+                       Expression{Expression::Form::constant, any(value), symbol, 0, {}})};
   }
   /// Keeps how the value came about; later equations see it as one symbol.
   template <class Q>
   Traced<Q> result(ResultId id, const Traced<Q>& value) {
     steps_.push_back({id, any(value.value), value.how});
-    return {value.value,
-            std::make_shared<const Expression>(Expression{Expression::Form::result,
-                                                          any(value.value),
-                                                          {},
-                                                          static_cast<std::uint8_t>(id),
-                                                          {}})};
+    return {
+        value.value,
+        std::make_shared<const Expression>(Expression{
+            Expression::Form::result, any(value.value), {}, static_cast<std::uint8_t>(id), {}})};
   }
   /// A value found by solving an equation over the operands; `name` says which equation.
   template <class Q, class... Operands>

@@ -56,9 +56,9 @@ int main(int argc, char** argv) {
     with_doubles.push_back(seconds_of(kernel_with_doubles, calls));
     ratios.push_back(with_units.back() / with_doubles.back());
   }
-  std::printf("one axis with units: %.3f µs; plain doubles: %.3f µs; ratio, median of %d pairs: %.3f\n",
-              median(with_units) / calls * 1e6, median(with_doubles) / calls * 1e6, turns,
-              median(ratios));
+  std::printf(
+      "one axis with units: %.3f µs; plain doubles: %.3f µs; ratio, median of %d pairs: %.3f\n",
+      median(with_units) / calls * 1e6, median(with_doubles) / calls * 1e6, turns, median(ratios));
   const bool same = kernel_with_units() == kernel_with_doubles();
   std::printf("same result: %s\n", same ? "yes" : "no");
   return same ? 0 : 1;

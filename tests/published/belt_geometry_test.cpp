@@ -10,7 +10,9 @@ using feedwright::testing::near;
 
 namespace {
 
-Length diameter(int teeth, Length pitch) { return pulley_pitch_diameter(double(teeth), pitch); }
+Length diameter(int teeth, Length pitch) {
+  return pulley_pitch_diameter(double(teeth), pitch);
+}
 
 /// Length of the taut loop round two circles as the perimeter of their convex hull, support
 /// function integrated numerically: ∮ h(θ) dθ (Cauchy). Shares nothing with the program's formula.
@@ -26,7 +28,8 @@ double hull_perimeter(double r1, double r2, double distance, int steps) {
 } // namespace
 
 TEST_CASE("centre distance agrees with a textbook drive", "[published]") {
-  // C. R. Wentzell, Machine Design, Ex. 14.2: pulleys 4 and 6 in, belt 54 in: C 19.12 in, wrap 174.01°
+  // C. R. Wentzell, Machine Design, Ex. 14.2: pulleys 4 and 6 in, belt 54 in: C 19.12 in, wrap
+  // 174.01°
   const auto distance = centre_distance(4_in, 6_in, 54_in);
   REQUIRE(distance);
   CHECK(near(*distance, 19.12_in, 3e-4));
@@ -49,8 +52,8 @@ TEST_CASE("open belt length agrees with the perimeter of the convex hull") {
                          Drive{20, 20, 3_mm, 120_mm}, Drive{60, 12, 8_mm, 140_mm}}) {
     const Length d1 = diameter(d.z1, d.pitch);
     const Length d2 = diameter(d.z2, d.pitch);
-    const double integral = hull_perimeter(si_value(d1) / 2.0, si_value(d2) / 2.0,
-                                           si_value(d.distance), 2'000'000);
+    const double integral =
+        hull_perimeter(si_value(d1) / 2.0, si_value(d2) / 2.0, si_value(d.distance), 2'000'000);
     CHECK(near(open_belt_length(d1, d2, d.distance), from_si<Length>(integral), 1e-9));
   }
 }

@@ -61,7 +61,8 @@ TEST_CASE("Euler's constants agree with beam finite elements") {
   const auto constant = [&](EndSupport a, EndSupport b) {
     return double(testing::first_buckling_load(beam, a, b) / unit);
   };
-  CHECK(constant(supported, supported) == Approx(*buckling_constant(supported, supported)).epsilon(1e-5));
+  CHECK(constant(supported, supported) ==
+        Approx(*buckling_constant(supported, supported)).epsilon(1e-5));
   CHECK(constant(fixed, fixed) == Approx(*buckling_constant(fixed, fixed)).epsilon(1e-5));
   CHECK(constant(fixed, free_end) == Approx(*buckling_constant(fixed, free_end)).epsilon(1e-5));
   CHECK(constant(fixed, supported) == Approx(2.0457).epsilon(1e-4));

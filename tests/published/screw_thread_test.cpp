@@ -10,8 +10,7 @@ using feedwright::testing::near;
 namespace {
 
 double efficiency(Length lead, Length pitch_diameter, double friction) {
-  return thread_efficiency(lead_angle_tangent(lead, pitch_diameter),
-                           ball_friction_angle(friction));
+  return thread_efficiency(lead_angle_tangent(lead, pitch_diameter), ball_friction_angle(friction));
 }
 
 double back_efficiency(Length lead, Length pitch_diameter, double friction) {
@@ -22,7 +21,8 @@ double back_efficiency(Length lead, Length pitch_diameter, double friction) {
 } // namespace
 
 TEST_CASE("screw torque agrees with a textbook lift", "[published]") {
-  // C. R. Wentzell, Machine Design, Ex. 18.4: T = 0.177 F L, F 2900 lbf, lead 0.5 in, η 0.9: 256.65 in·lbf
+  // C. R. Wentzell, Machine Design, Ex. 18.4: T = 0.177 F L, F 2900 lbf, lead 0.5 in, η 0.9: 256.65
+  // in·lbf
   const TravelPerAngle travel = per_turn(0.5_in);
   CHECK(near(thread_torque(2900_lbf, travel, 0.9, 0.9),
              from_si<Torque>(256.65 * 4.4482216152605 * 0.0254), 1e-3));
@@ -48,7 +48,8 @@ TEST_CASE("double square thread agrees with Shigley", "[published]") {
 }
 
 TEST_CASE("ball screw efficiencies agree with a catalogue's two formulas", "[published]") {
-  // from memory: catalogues' form η = (1 − μ tan β)/(1 + μ/tan β), η_r = (1 − μ/tan β)/(1 + μ tan β)
+  // from memory: catalogues' form η = (1 − μ tan β)/(1 + μ/tan β), η_r = (1 − μ/tan β)/(1 + μ tan
+  // β)
   const Length lead = 5_mm;
   for (const Length& d : {16.75_mm, 20.75_mm, 25.75_mm, 32.75_mm}) {
     for (const double mu : {0.003, 0.005, 0.01}) {
@@ -61,7 +62,8 @@ TEST_CASE("ball screw efficiencies agree with a catalogue's two formulas", "[pub
 
 TEST_CASE("trapezoidal thread agrees with a textbook power screw", "[published]") {
   // V. B. Bhandari, Design of Machine Elements, Ex. 6.6: Tr 52×8 (mean 48), 2 kN, μ 0.15: thread
-  // torque 10 083.5 N·mm (the book takes the axial flank angle, the program the normal one: < 0.1 %)
+  // torque 10 083.5 N·mm (the book takes the axial flank angle, the program the normal one: < 0.1
+  // %)
   const auto tangent = lead_angle_tangent(8_mm, 48_mm);
   const auto angle = trapezoidal_friction_angle(0.15, tangent);
   const double up = thread_efficiency(tangent, angle);
@@ -80,8 +82,8 @@ TEST_CASE("power never comes out of friction in either direction") {
     for (const double mu : {0.002, 0.01, 0.1, 0.3}) {
       const Force f = from_si<Force>(force);
       const TravelPerAngle r = per_turn(5_mm);
-      const Torque torque = thread_torque(f, r, efficiency(5_mm, 16_mm, mu),
-                                          back_efficiency(5_mm, 16_mm, mu));
+      const Torque torque =
+          thread_torque(f, r, efficiency(5_mm, 16_mm, mu), back_efficiency(5_mm, 16_mm, mu));
       const AngularVelocity speed = 10_rad_per_s;
       const Power loss = torque * speed - f * (speed * r);
       CHECK(loss >= from_si<Power>(-1e-12));
@@ -101,6 +103,7 @@ TEST_CASE("screw and carriage inertia agree with a drive maker's worked axis", "
              from_si<Inertia>(1.58e-4), 3e-3));
   CHECK(near(Inertia(cylinder_inertia(7870_kg_per_m3, 1_m, 20_mm) / 4.0), from_si<Inertia>(0.31e-4),
              4e-3));
-  // Oriental Motor technical reference, ball screw Ø 15×600 mm, 7900 kg/m³: 0.236e-4 kg·m² (from memory)
+  // Oriental Motor technical reference, ball screw Ø 15×600 mm, 7900 kg/m³: 0.236e-4 kg·m² (from
+  // memory)
   CHECK(near(cylinder_inertia(7900_kg_per_m3, 600_mm, 15_mm), from_si<Inertia>(0.236e-4), 3e-3));
 }

@@ -16,9 +16,8 @@ using feedwright::testing::near;
 
 namespace {
 
-const StepperWinding example{50.0,  from_si<TorquePerCurrent>(50.0 * 4.5e-3),
-                             1_ohm, 2.5_mH,
-                             1e9_A, 24_V};
+const StepperWinding example{50.0, from_si<TorquePerCurrent>(50.0 * 4.5e-3), 1_ohm, 2.5_mH, 1e9_A,
+                             24_V};
 
 /// Largest torque over all phasors inside both limits, found by scanning: no geometry.
 Torque scanned(const StepperWinding& w, AngularVelocity speed) {
@@ -69,8 +68,7 @@ TEST_CASE("pull-out torque agrees with scanning all phasors") {
 }
 
 TEST_CASE("pull-out torque never rises with speed and never exceeds what the current gives") {
-  const StepperWinding motor{50.0,    torque_constant(1.9_N_m, 2.8_A),
-                             1.13_ohm, 3.6_mH, 3.96_A, 36_V};
+  const StepperWinding motor{50.0, torque_constant(1.9_N_m, 2.8_A), 1.13_ohm, 3.6_mH, 3.96_A, 36_V};
   Torque before = 1e3_N_m;
   for (int rpm = 0; rpm < 6000; rpm += 10) {
     const Torque torque = pull_out_torque(motor, from_si<AngularVelocity>(rpm * pi / 30.0));
@@ -81,8 +79,7 @@ TEST_CASE("pull-out torque never rises with speed and never exceeds what the cur
 }
 
 TEST_CASE("more voltage never costs torque") {
-  StepperWinding motor{50.0,    torque_constant(1.9_N_m, 2.8_A),
-                       1.13_ohm, 3.6_mH, 3.96_A, 24_V};
+  StepperWinding motor{50.0, torque_constant(1.9_N_m, 2.8_A), 1.13_ohm, 3.6_mH, 3.96_A, 24_V};
   StepperWinding stronger = motor;
   stronger.voltage_limit = 48_V;
   for (int rpm = 0; rpm < 3000; rpm += 50) {

@@ -16,27 +16,27 @@ struct Matrices {
 
 Matrix4d element_stiffness(double ei, double h) {
   Matrix4d k;
-  k << 12, 6 * h, -12, 6 * h, //
+  k << 12, 6 * h, -12, 6 * h,              //
       6 * h, 4 * h * h, -6 * h, 2 * h * h, //
-      -12, -6 * h, 12, -6 * h, //
+      -12, -6 * h, 12, -6 * h,             //
       6 * h, 2 * h * h, -6 * h, 4 * h * h;
   return k * (ei / (h * h * h));
 }
 
 Matrix4d element_mass(double per_length, double h) {
   Matrix4d m;
-  m << 156, 22 * h, 54, -13 * h, //
+  m << 156, 22 * h, 54, -13 * h,             //
       22 * h, 4 * h * h, 13 * h, -3 * h * h, //
-      54, 13 * h, 156, -22 * h, //
+      54, 13 * h, 156, -22 * h,              //
       -13 * h, -3 * h * h, -22 * h, 4 * h * h;
   return m * (per_length * h / 420.0);
 }
 
 Matrix4d element_geometric(double h) {
   Matrix4d g;
-  g << 36, 3 * h, -36, 3 * h, //
+  g << 36, 3 * h, -36, 3 * h,           //
       3 * h, 4 * h * h, -3 * h, -h * h, //
-      -36, -3 * h, 36, -3 * h, //
+      -36, -3 * h, 36, -3 * h,          //
       3 * h, -h * h, -3 * h, 4 * h * h;
   return g / (30.0 * h);
 }

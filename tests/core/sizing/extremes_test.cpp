@@ -22,8 +22,8 @@ FieldValue absurd(const FieldInfo& info, std::mt19937& random) {
     return AnyQuantity{info.kind, share ? unit(random) : std::pow(10.0, exponent(random))};
   }
   case FieldType::count:
-    return std::uniform_int_distribution<std::int64_t>(info.least, std::min<std::int64_t>(
-                                                                       info.most, 500))(random);
+    return std::uniform_int_distribution<std::int64_t>(
+        info.least, std::min<std::int64_t>(info.most, 500))(random);
   case FieldType::choice: {
     std::uniform_int_distribution<std::size_t> pick(0, info.choices.size() - 1);
     return std::string(info.choices[pick(random)]);

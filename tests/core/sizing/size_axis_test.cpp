@@ -13,7 +13,9 @@ using feedwright::testing::ordinary_router;
 
 namespace {
 
-AxisResults sized(const Machine& machine) { return size_axis(machine, machine.axes.front()); }
+AxisResults sized(const Machine& machine) {
+  return size_axis(machine, machine.axes.front());
+}
 
 std::map<std::string_view, double> values(const AxisResults& results) {
   std::map<std::string_view, double> all;
@@ -48,8 +50,8 @@ TEST_CASE("an inexpensive rolled screw's play shows as lost motion") {
 
 TEST_CASE("a whole axis agrees with a drive maker's worked example", "[published]") {
   // Yaskawa servo selection, horizontal ball screw behind a 1/2 gear: 15 m/min, 250 kg, μ 0.2,
-  // η 0.9, lead 10 mm, screw Ø 20 mm × 1.0 m of 7870 kg/m³, gear 0.40e-4 kg·m² (given at the motor):
-  // 3000 rpm, friction torque 0.43 N·m, load inertia 2.29e-4 kg·m²
+  // η 0.9, lead 10 mm, screw Ø 20 mm × 1.0 m of 7870 kg/m³, gear 0.40e-4 kg·m² (given at the
+  // motor): 3000 rpm, friction torque 0.43 N·m, load inertia 2.29e-4 kg·m²
   Machine machine = ordinary_router();
   Axis& axis = machine.axes[0];
   axis.carriage.mass = Positive<Mass>::of(250_kg);
@@ -107,8 +109,8 @@ TEST_CASE("every result that is computed in steps has a working of its own value
   const AxisResults r = size_axis(machine, machine.axes[0], working);
   for (const ResultDescriptor& result : result_descriptors()) {
     const auto value = result.get(r);
-    const bool is_pick = result.id == ResultId::governing_feed ||
-                         result.id == ResultId::governing_thrust;
+    const bool is_pick =
+        result.id == ResultId::governing_feed || result.id == ResultId::governing_thrust;
     if (value && !is_pick) {
       INFO(result.name);
       const WorkingStep* step = working.find(result.id);
@@ -169,8 +171,7 @@ TEST_CASE("a missing input leaves its results open and names the input") {
   const AxisResults r = sized(machine);
   CHECK_FALSE(r.step_rate_feed);
   CHECK(r.limit(LimitId::step_rate).verdict == Verdict::open);
-  CHECK(r.limit(LimitId::step_rate).missing ==
-        input_ref(PartSlot::controller, "step_rate_limit"));
+  CHECK(r.limit(LimitId::step_rate).missing == input_ref(PartSlot::controller, "step_rate_limit"));
   CHECK_FALSE(r.rapid_torque);
   CHECK(r.limit(LimitId::motor_torque).missing == input_ref(PartSlot::targets, "acceleration"));
 }

@@ -28,38 +28,38 @@ double inner_slope(double h0, double h1, double d0, double d1) {
 
 } // namespace
 
-std::vector<double> monotone_slopes(const std::vector<double>& x, const std::vector<double>& y) {
-  assert(x.size() >= 2 && x.size() == y.size());
-  const std::size_t last = x.size() - 1;
-  const auto step = [&](std::size_t i) { return x[i + 1] - x[i]; };
-  const auto secant = [&](std::size_t i) { return (y[i + 1] - y[i]) / step(i); };
-  std::vector<double> slope(x.size(), secant(0));
+void set_monotone_slopes(std::vector<Knot>& k) {
+  assert(k.size() >= 2);
+  const std::size_t last = k.size() - 1;
+  const auto step = [&](std::size_t i) { return k[i + 1].x - k[i].x; };
+  const auto secant = [&](std::size_t i) { return (k[i + 1].y - k[i].y) / step(i); };
   if (last == 1) {
-    return slope;
+    k[0].slope = k[1].slope = secant(0);
+    return;
   }
-  slope[0] = end_slope(step(0), step(1), secant(0), secant(1));
+  k[0].slope = end_slope(step(0), step(1), secant(0), secant(1));
   for (std::size_t i = 1; i < last; ++i) {
-    slope[i] = inner_slope(step(i - 1), step(i), secant(i - 1), secant(i));
+    k[i].slope = inner_slope(step(i - 1), step(i), secant(i - 1), secant(i));
   }
-  slope[last] = end_slope(step(last - 1), step(last - 2), secant(last - 1), secant(last - 2));
-  return slope;
+  k[last].slope = end_slope(step(last - 1), step(last - 2), secant(last - 1), secant(last - 2));
 }
 
-double hermite_value(const std::vector<double>& x, const std::vector<double>& y,
-                     const std::vector<double>& slope, double at) {
-  if (at <= x.front()) {
-    return y.front();
+double hermite_value(const std::vector<Knot>& knots, double x) {
+  if (x <= knots.front().x) {
+    return knots.front().y;
   }
-  if (at >= x.back()) {
-    return y.back();
+  if (x >= knots.back().x) {
+    return knots.back().y;
   }
-  const auto above = std::upper_bound(x.begin(), x.end(), at);
-  const auto i = static_cast<std::size_t>(above - x.begin()) - 1;
-  const double h = x[i + 1] - x[i];
-  const double t = (at - x[i]) / h;
+  const auto above = std::upper_bound(knots.begin(), knots.end(), x,
+                                      [](double at, const Knot& knot) { return at < knot.x; });
+  const Knot& high = *above;
+  const Knot& low = *(above - 1);
+  const double h = high.x - low.x;
+  const double t = (x - low.x) / h;
   const double u = 1.0 - t;
-  return (1.0 + 2.0 * t) * u * u * y[i] + t * t * (3.0 - 2.0 * t) * y[i + 1] +
-         h * t * u * (u * slope[i] - t * slope[i + 1]);
+  return (1.0 + 2.0 * t) * u * u * low.y + t * t * (3.0 - 2.0 * t) * high.y +
+         h * t * u * (u * low.slope - t * high.slope);
 }
 
 } // namespace feedwright

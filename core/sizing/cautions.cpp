@@ -98,6 +98,8 @@ struct Cautions {
 
 void find_cautions(const Machine& machine, const Axis& axis, const MotorCurve& motor,
                    AxisResults& out) {
+  constexpr std::size_t usual_number = 6;
+  out.findings.reserve(usual_number);
   const Cautions cautions{machine, axis, motor, out};
   cautions.falling();
   cautions.whipping();

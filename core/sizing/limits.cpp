@@ -54,20 +54,19 @@ InputRef missing_for_reached(LimitId id, const Targets& targets) {
   }
 }
 
-Limit judge(const LimitDescriptor& limit, const Axis& axis, const MotorCurve& motor,
-            const AxisResults& out) {
-  Limit judged;
+void judge(const LimitDescriptor& limit, const Axis& axis, const MotorCurve& motor,
+           const AxisResults& out, Limit& judged) {
   judged.id = limit.id;
   judged.applies = applies(limit.id, axis, motor);
   judged.reached = descriptor(limit.result).get(out);
   judged.wanted = wanted(limit, axis.targets, out);
   if (!judged.reached) {
     judged.missing = missing_for_reached(limit.id, axis.targets);
-    return judged;
+    return;
   }
   if (!judged.wanted) {
     judged.missing = input_ref(PartSlot::targets, limit.target);
-    return judged;
+    return;
   }
   const double reached = judged.reached->si;
   const double asked = judged.wanted->si;
@@ -77,7 +76,6 @@ Limit judge(const LimitDescriptor& limit, const Axis& axis, const MotorCurve& mo
   constexpr double boundless = 1e6;
   judged.margin = needed > allowed / boundless ? allowed / needed : boundless;
   judged.verdict = verdict_of(*judged.margin);
-  return judged;
 }
 
 /// The lowest reached limit on a scale.
@@ -106,7 +104,7 @@ Verdict verdict_of(double margin) {
 void judge_limits(const Machine& machine, const Axis& axis, const MotorCurve& motor,
                   AxisResults& out) {
   for (const LimitDescriptor& limit : limit_descriptors()) {
-    out.limits[static_cast<std::size_t>(limit.id)] = judge(limit, axis, motor, out);
+    judge(limit, axis, motor, out, out.limits[static_cast<std::size_t>(limit.id)]);
   }
   out.governing = lowest(out, LimitScale::feed);
   if (out.governing) {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sizing/motor_curve.h"
 
-#include "mechanics/monotone_cubic.h"
-
 #include <boost/math/tools/toms748_solve.hpp>
 
 namespace feedwright {
@@ -24,13 +22,11 @@ double full_steps_per_turn(Angle step_angle) {
 MotorCurve::MotorCurve(const Motor& motor, const Supply& supply) {
   if (const auto* by_points = std::get_if<StepperByPoints>(&motor)) {
     Points points;
-    points.speed.reserve(by_points->points.size());
-    points.torque.reserve(by_points->points.size());
+    points.reserve(by_points->points.size());
     for (const TorquePoint& point : by_points->points) {
-      points.speed.push_back(si_value(point.speed));
-      points.torque.push_back(si_value(point.torque));
+      points.push_back({si_value(point.speed), si_value(point.torque)});
     }
-    points.slope = monotone_slopes(points.speed, points.torque);
+    set_monotone_slopes(points);
     last_speed_ = by_points->points.back().speed;
     holding_torque_ =
         by_points->holding_torque ? **by_points->holding_torque : by_points->points.front().torque;
@@ -69,8 +65,7 @@ std::optional<Torque> MotorCurve::torque(AngularVelocity speed, Duty duty) const
     return std::nullopt;
   }
   if (const auto* points = std::get_if<Points>(&model_)) {
-    return from_si<Torque>(
-        hermite_value(points->speed, points->torque, points->slope, si_value(speed)));
+    return from_si<Torque>(hermite_value(*points, si_value(speed)));
   }
   if (const auto* winding = std::get_if<StepperWinding>(&model_)) {
     return pull_out_torque(*winding, speed);
@@ -99,14 +94,14 @@ AngularVelocity MotorCurve::bracketed_meeting(AngularVelocity low, AngularVeloci
 
 AngularVelocity MotorCurve::points_meeting(const Points& points, Torque need, Duty duty) const {
   const double wanted = si_value(need) / share_;
-  if (points.torque.front() < wanted) {
+  if (points.front().y < wanted) {
     return AngularVelocity();
   }
-  for (std::size_t i = 1; i < points.speed.size(); ++i) {
+  for (std::size_t i = 1; i < points.size(); ++i) {
     // Monotone between knots, so a segment crosses only if its far end is below.
-    if (points.torque[i] < wanted) {
-      return bracketed_meeting(from_si<AngularVelocity>(points.speed[i - 1]),
-                               from_si<AngularVelocity>(points.speed[i]), need, duty);
+    if (points[i].y < wanted) {
+      return bracketed_meeting(from_si<AngularVelocity>(points[i - 1].x),
+                               from_si<AngularVelocity>(points[i].x), need, duty);
     }
   }
   return *last_speed_;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "machine/machine.h"
+#include "mechanics/monotone_cubic.h"
 #include "mechanics/stepper_torque.h"
 
 #include <optional>
@@ -37,11 +38,7 @@ public:
   Torque detent_torque() const { return detent_torque_; }
 
 private:
-  struct Points {
-    std::vector<double> speed; // SI, as the interpolator wants them
-    std::vector<double> torque;
-    std::vector<double> slope;
-  };
+  using Points = std::vector<Knot>; // SI, as the interpolator wants them
   struct ServoRegions {
     Torque continuous, peak;
     AngularVelocity rated;

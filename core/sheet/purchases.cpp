@@ -83,7 +83,7 @@ private:
   void add(PurchaseKind kind, PartSlot slot, std::int64_t count,
            std::initializer_list<std::string_view> members) {
     const std::size_t at = axis_.value_or(0);
-    Purchase made{kind, count, {}, {}, source_of(machine_, at, slot), {}};
+    Purchase made{kind, 0, {}, {}, source_of(machine_, at, slot), {}};
     if (kind == PurchaseKind::motor) {
       made.type = part_type(machine_, at, slot);
     }
@@ -92,18 +92,20 @@ private:
         made.pieces.push_back({slot, *std::move(field)});
       }
     }
-    const auto found = std::ranges::find_if(
-        purchases_, [&](const Purchase& other) { return same_part(made, other); });
-    Purchase& kept = found == purchases_.end() ? purchases_.emplace_back(made) : *found;
-    if (found != purchases_.end()) {
-      kept.count += count;
-    }
+    Purchase& kept = alike_or_new(made);
+    kept.count += count;
     if (axis_) {
       const std::string& letter = machine_.axes[at].basics.letter;
       if (std::ranges::find(kept.letters, letter) == kept.letters.end()) {
         kept.letters.push_back(letter);
       }
     }
+  }
+
+  Purchase& alike_or_new(const Purchase& made) {
+    const auto found = std::ranges::find_if(
+        purchases_, [&](const Purchase& other) { return same_part(made, other); });
+    return found != purchases_.end() ? *found : purchases_.emplace_back(made);
   }
 
   const Machine& machine_;

@@ -130,8 +130,7 @@ TEST_CASE("without a wanted acceleration the set-up gives what there is") {
   const SetUp figures = sheet_of(machine).axes.front().set_up;
   CHECK_FALSE(figures.acceleration_as_wanted);
   CHECK(figures.acceleration ==
-        descriptor(ResultId::acceleration_available)
-            .get(size_axis(machine, machine.axes.front())));
+        descriptor(ResultId::acceleration_available).get(size_axis(machine, machine.axes.front())));
 }
 
 TEST_CASE("the lowest margin is that of no limit lower") {

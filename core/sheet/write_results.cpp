@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheet/write_results.h"
+
+#include "sheet/program_version.h"
+#include "units/unit_table.h"
+#include "json/write_json.h"
+
+#include <cassert>
+#include <cmath>
+
+namespace feedwright {
+
+namespace {
+
+double in_unit(const AnyQuantity& value, const Unit& unit) {
+  return (value.si - unit.offset) / unit.factor;
+}
+
+class ResultsWriter {
+public:
+  std::string write(const Machine& machine, std::span<const AxisResults> results,
+                    const SheetIdentity& identity) {
+    json_.begin_object();
+    json_.member("format").value("feedwright results");
+    json_.member("version").value(1);
+    json_.member("program").value(program_version());
+    json_.member("machine").value(machine.name);
+    json_.member("file").value(identity.file_name);
+    json_.member("fingerprint").value(identity.fingerprint);
+    json_.member("axes").begin_array();
+    for (std::size_t axis = 0; axis < results.size(); ++axis) {
+      write_axis(machine.axes[axis], results[axis]);
+    }
+    json_.end_array();
+    json_.end_object();
+    return std::move(json_).finish();
+  }
+
+private:
+  void write_axis(const Axis& axis, const AxisResults& results) {
+    json_.begin_object();
+    json_.member("letter").value(axis.basics.letter);
+    json_.member("name").value(axis.basics.name);
+    json_.member("over").value(any_limit_over(results));
+    json_.member("governing");
+    limit_name(results.governing);
+    json_.member("governing_thrust_limit");
+    limit_name(results.governing_thrust_limit);
+    json_.member("limits").begin_object();
+    for (const Limit& limit : results.limits) {
+      write_limit(limit);
+    }
+    json_.end_object();
+    json_.member("findings").begin_array();
+    for (const Finding& finding : results.findings) {
+      write_finding(finding);
+    }
+    json_.end_array();
+    json_.member("results").begin_object();
+    for (const ResultDescriptor& result : result_descriptors()) {
+      json_.member(result.name);
+      quantity(result.get(results), result.unit);
+    }
+    json_.end_object();
+    json_.end_object();
+  }
+
+  void limit_name(const std::optional<LimitId>& id) {
+    if (id) {
+      json_.value(descriptor(*id).name);
+    } else {
+      json_.null();
+    }
+  }
+
+  void write_limit(const Limit& limit) {
+    const LimitDescriptor& about = descriptor(limit.id);
+    const std::string_view unit = descriptor(about.result).unit;
+    json_.member(about.name).begin_object();
+    json_.member("applies").value(limit.applies);
+    json_.member("verdict").value(verdict_name(limit.verdict));
+    json_.member("margin");
+    number(limit.margin);
+    json_.member("reached");
+    quantity(limit.reached, unit);
+    json_.member("wanted");
+    quantity(limit.wanted, unit);
+    json_.member("result").value(descriptor(about.result).name);
+    json_.member("missing");
+    if (limit.missing.member.empty()) {
+      json_.null();
+    } else {
+      json_.begin_object();
+      json_.member("part").value(slot_name(static_cast<PartSlot>(limit.missing.slot)));
+      json_.member("member").value(limit.missing.member);
+      json_.end_object();
+    }
+    json_.end_object();
+  }
+
+  void write_finding(const Finding& finding) {
+    json_.begin_object();
+    json_.member("code").value(finding_name(finding.code));
+    json_.member("part").value(slot_name(finding.subject));
+    json_.member("actual");
+    quantity(finding.actual, {});
+    json_.member("allowed");
+    quantity(finding.allowed, {});
+    json_.end_object();
+  }
+
+  void number(const std::optional<double>& value) {
+    if (value && std::isfinite(*value)) {
+      json_.value(*value);
+    } else {
+      json_.null();
+    }
+  }
+
+  /// Without a unit only the SI value is written.
+  void quantity(const std::optional<AnyQuantity>& value, std::optional<std::string_view> unit) {
+    if (!value || !std::isfinite(value->si)) {
+      json_.null();
+      return;
+    }
+    json_.begin_object();
+    json_.member("si").value(value->si);
+    json_.member("si_unit").value(si_unit(value->kind).symbol);
+    if (unit) {
+      const Unit* usual = find_unit(value->kind, *unit);
+      assert(usual != nullptr); // results.def names a unit of the result's kind
+      json_.member("value");
+      number(in_unit(*value, *usual));
+      json_.member("unit").value(usual->symbol);
+    }
+    json_.end_object();
+  }
+
+  JsonWriter json_;
+};
+
+} // namespace
+
+std::string write_results(const Machine& machine, std::span<const AxisResults> results,
+                          const SheetIdentity& identity) {
+  return ResultsWriter().write(machine, results, identity);
+}
+
+} // namespace feedwright

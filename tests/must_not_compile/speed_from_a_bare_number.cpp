@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanics/screw_thread.h"
+#include "mechanics/shaft_whip.h"
+#include "units/constrained.h"
+#include "units/literals.h"
+
+using namespace feedwright;
+using namespace feedwright::literals;
+
+#ifdef MUST_NOT_COMPILE
+const AngularVelocity speed = 2400.0;
+#else
+const AngularVelocity speed = 2400_rpm;
+#endif

@@ -44,7 +44,7 @@ struct Fault {
   std::string path;     ///< as in the file: axes[0].screw.lead
   std::size_t line = 0; ///< 1-based; 0 when not from a file
   std::size_t column = 0;
-  std::string found;
+  std::string found; ///< for wrong_type a type's name: object, array, string, number, boolean, null
   std::string wanted; ///< type wanted, for wrong_type
   Bound bound = Bound::any;
   std::int64_t least = 0;

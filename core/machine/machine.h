@@ -22,8 +22,6 @@ struct Axis {
   Motor motor;
   Transmission transmission;
   Screw screw;
-  /// Members of the axis object this version does not know.
-  std::vector<std::pair<std::string, std::string>> unknown;
   friend bool operator==(const Axis&, const Axis&) = default;
 };
 
@@ -36,7 +34,9 @@ struct Machine {
   std::vector<Axis> axes;
   /// Minor format version the file was written with, if newer than ours.
   int newer_minor = 0;
+  /// Members this version does not know, of the machine and of its format object.
   std::vector<std::pair<std::string, std::string>> unknown;
+  std::vector<std::pair<std::string, std::string>> unknown_format;
   friend bool operator==(const Machine&, const Machine&) = default;
 };
 

@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "headless/command_line.h"
+
+#include "headless/headless.h"
+#include "headless/language.h"
+#include "sheet/program_version.h"
+
+#include <CLI/CLI.hpp>
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace feedwright {
+
+namespace headless {
+
+namespace {
+
+constexpr std::array<std::string_view, 4> command_names = {"check", "sheet", "schema", "picture"};
+constexpr std::string_view language_option = "--language";
+
+/// The same words everywhere a machine is named.
+constexpr const char* file_name = "FILE";
+
+class Reader {
+  Q_DECLARE_TR_FUNCTIONS(Headless)
+
+public:
+  Reader() : app_(about(), "feedwright") {
+    app_.footer(examples());
+    app_.get_formatter()->column_width(28);
+    app_.set_help_flag("-h,--help", text(tr("Print this help and leave.")));
+    app_.set_version_flag("--version", std::string(program_version()),
+                          text(tr("Print the version and leave.")));
+    app_.require_subcommand(1);
+    check_command();
+    sheet_command();
+    schema_command();
+    picture_command();
+  }
+
+  CommandLine read(int argc, char** argv) {
+    try {
+      app_.parse(argc, argv);
+    } catch (const CLI::CallForHelp&) {
+      return {std::nullopt, app_.help(), false};
+    } catch (const CLI::CallForVersion&) {
+      return {std::nullopt, "Feedwright " + std::string(program_version()) + "\n", false};
+    } catch (const CLI::ParseError& error) {
+      return {std::nullopt, sentence(error), true};
+    }
+    return finished();
+  }
+
+private:
+  static std::string text(const QString& words) { return words.toStdString(); }
+
+  static std::string about() {
+    return text(tr("Feedwright sizes the drive trains of CNC router and mill axes and says what "
+                   "limits each.\nWith a machine file, or with nothing, it opens the window. The "
+                   "commands below need no display."));
+  }
+
+  static std::string examples() {
+    return text(
+        tr("Exit codes:\n"
+           "  0  done; for check: no limit is over\n"
+           "  1  check only: some limit is over what is wanted\n"
+           "  2  the command line, the machine or the place to write to is unusable;\n"
+           "     every reason is on standard error, one sentence a line\n"
+           "\n"
+           "Examples:\n"
+           "  feedwright router.feedwright                 open it in the window\n"
+           "  feedwright check router.feedwright           all results as text\n"
+           "  feedwright check router.feedwright --json > now.json\n"
+           "  feedwright check router.feedwright > log.txt || echo \"look at the limits\"\n"
+           "  feedwright sheet router.feedwright --output router.pdf --paper letter\n"
+           "  feedwright sheet router.feedwright -o log.pdf --working --date 2026-05-01\n"
+           "  feedwright schema > machine.schema.json\n"
+           "  feedwright picture router.feedwright -o window.png --size 1920x1080 --dark\n"
+           "\n"
+           "The same file on the same date gives the same bytes, whatever the locale: words are\n"
+           "English unless --language is given.\n"
+           "Figures help to choose parts; they are not an approval."));
+  }
+
+  CLI::App* command(std::string_view name, const QString& what) {
+    CLI::App* made = app_.add_subcommand(std::string(name), text(what));
+    made->set_help_flag("-h,--help", text(tr("Print this help and leave.")));
+    made->footer(text(tr("Exit codes and examples: feedwright --help.")));
+    made->add_option(
+            std::string(language_option), language_,
+            text(tr("Language of the words: %1; English if not given.").arg(language_codes())))
+        ->type_name("CODE");
+    return made;
+  }
+
+  void add_file(CLI::App* to) {
+    to->add_option(file_name, file_, text(tr("The machine file to read.")))
+        ->required()
+        ->type_name("");
+  }
+
+  void add_output(CLI::App* to, const QString& what) {
+    to->add_option("-o,--output", output_, text(what))->required()->type_name("OUT");
+  }
+
+  void check_command() {
+    CLI::App* made = command(command_names[0], tr("Size every axis and print all results."));
+    add_file(made);
+    made->add_flag("--json", command_.json,
+                   text(tr("Print JSON with stable names, in SI and usual units.")));
+  }
+
+  void sheet_command() {
+    CLI::App* made = command(command_names[1], tr("Write the drive-sizing sheet as PDF."));
+    add_file(made);
+    add_output(made, tr("The PDF to write."));
+    made->add_option("--paper", paper_, text(tr("a4 or letter; a4 if not given.")))
+        ->type_name("PAPER");
+    made->add_flag("--working", command_.working, text(tr("Append how each figure came about.")));
+    made->add_option("--date", date_,
+                     text(tr("Date on the sheet, YYYY-MM-DD; today if not given.")))
+        ->type_name("DATE");
+  }
+
+  void schema_command() {
+    command(command_names[2], tr("Print the JSON Schema of machine files."));
+  }
+
+  void picture_command() {
+    CLI::App* made = command(command_names[3], tr("Write a picture of the window as PNG."));
+    add_file(made);
+    add_output(made, tr("The PNG to write."));
+    made->add_option("--size", size_, text(tr("Width and height; 1280x800 if not given.")))
+        ->type_name("WxH");
+    made->add_flag("--dark", command_.dark, text(tr("Light on dark.")));
+    made->add_option("--axis", axis_, text(tr("Number of the axis to show, from 1.")))
+        ->type_name("N");
+    made->add_option("--study", study_, text(tr("Number of the study to show, from 1.")))
+        ->type_name("N");
+  }
+
+  static std::string advice(const QString& what) {
+    return text(what + QLatin1Char(' ') + tr("Try feedwright --help."));
+  }
+
+  static std::string sentence(const CLI::ParseError& error) {
+    const QString name = QString::fromStdString(error.what()).section(QLatin1Char(':'), 0, 0);
+    if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr) {
+      return advice(tr("The command line lacks something that is needed (%1).")
+                        .arg(QString::fromStdString(error.what())));
+    }
+    if (dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr) {
+      return advice(tr("The command line has something that is not known (%1).")
+                        .arg(QString::fromStdString(error.what())));
+    }
+    return advice(tr("The command line cannot be understood at %1.").arg(name));
+  }
+
+  static CommandLine wrong(const QString& what) { return {std::nullopt, advice(what), true}; }
+
+  CommandLine finished() {
+    const std::string name = app_.get_subcommands().front()->get_name();
+    const auto at = std::ranges::find(command_names, name) - command_names.begin();
+    command_.task = static_cast<Task>(at);
+    command_.file = file_;
+    command_.output = output_;
+    if (paper_ != "a4" && paper_ != "letter") {
+      return wrong(tr("The paper is a4 or letter, not \"%1\".").arg(shown(paper_)));
+    }
+    command_.paper = paper_ == "a4" ? SheetPaper::a4 : SheetPaper::letter;
+    if (!date_.empty()) {
+      const QDate date = QDate::fromString(shown(date_), Qt::ISODate);
+      if (!date.isValid()) {
+        return wrong(tr("\"%1\" is not a date; 2026-05-01 is one.").arg(shown(date_)));
+      }
+      command_.date = date;
+    }
+    return finished_picture();
+  }
+
+  CommandLine finished_picture() {
+    static const QRegularExpression size(QStringLiteral("^([0-9]{2,4})x([0-9]{2,4})$"));
+    if (!size_.empty()) {
+      const QRegularExpressionMatch match = size.match(shown(size_));
+      if (!match.hasMatch()) {
+        return wrong(tr("\"%1\" is not a size; 1280x800 is one.").arg(shown(size_)));
+      }
+      command_.size = QSize(match.captured(1).toInt(), match.captured(2).toInt());
+    }
+    if (!number(axis_, command_.axis) || !number(study_, command_.study)) {
+      return wrong(tr("Axes and studies are numbered from 1; \"%1\" is not such a number.")
+                       .arg(shown(number(axis_, command_.axis) ? study_ : axis_)));
+    }
+    return {command_, {}, false};
+  }
+
+  /// A number from 1, kept from 0. False if the text is none.
+  static bool number(const std::string& text, std::optional<std::size_t>& to) {
+    if (text.empty()) {
+      return true;
+    }
+    bool ok = false;
+    const uint read = shown(text).toUInt(&ok);
+    if (ok && read > 0) {
+      to = read - 1;
+    }
+    return ok && read > 0;
+  }
+
+  static QString shown(const std::string& text) { return QString::fromStdString(text); }
+
+  CLI::App app_;
+  Command command_;
+  std::string file_;
+  std::string output_;
+  std::string language_;
+  std::string paper_ = "a4";
+  std::string date_;
+  std::string size_;
+  std::string axis_;
+  std::string study_;
+};
+
+bool is_command_name(std::string_view text) {
+  return std::ranges::find(command_names, text) != command_names.end();
+}
+
+/// Arguments other than --language and its value.
+std::vector<std::string_view> without_language(int argc, char** argv) {
+  std::vector<std::string_view> rest;
+  for (int i = 1; i < argc; ++i) {
+    const std::string_view argument = argv[i];
+    if (argument == language_option) {
+      ++i;
+    } else if (!argument.starts_with(std::string(language_option) + "=")) {
+      rest.push_back(argument);
+    }
+  }
+  return rest;
+}
+
+} // namespace
+
+bool is_command(int argc, char** argv) {
+  const auto arguments = without_language(argc, argv);
+  const auto asks = [](std::string_view argument) {
+    return is_command_name(argument) || argument.starts_with("-");
+  };
+  return std::ranges::any_of(arguments, [](std::string_view a) { return a.starts_with("-"); }) ||
+         (!arguments.empty() && asks(arguments.front())) || arguments.size() > 1;
+}
+
+CommandLine read_command_line(int argc, char** argv) {
+  return Reader().read(argc, argv);
+}
+
+} // namespace headless
+
+std::string path_to_open(int argc, char** argv) {
+  const auto arguments = headless::without_language(argc, argv);
+  return arguments.empty() || headless::is_command(argc, argv) ? std::string()
+                                                               : std::string(arguments.front());
+}
+
+std::string language_asked_for(int argc, char** argv) {
+  const std::string with_value = std::string(headless::language_option) + "=";
+  for (int i = 1; i < argc; ++i) {
+    const std::string_view argument = argv[i];
+    if (argument == headless::language_option && i + 1 < argc) {
+      return argv[i + 1];
+    }
+    if (argument.starts_with(with_value)) {
+      return std::string(argument.substr(with_value.size()));
+    }
+  }
+  return {};
+}
+
+} // namespace feedwright

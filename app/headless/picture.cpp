@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "headless/picture.h"
+
+#include "document/machine_document.h"
+#include "studies/plots.h"
+#include "window/main_window.h"
+#include "window/style.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QPixmap>
+
+namespace feedwright::headless {
+
+namespace {
+
+QByteArray as_png(const QPixmap& picture) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  picture.save(&buffer, "PNG");
+  return bytes;
+}
+
+} // namespace
+
+std::optional<QByteArray> window_picture(const Machine& machine, const SheetIdentity& identity,
+                                         const Command& command) {
+  if (command.study.value_or(0) >= study_count()) {
+    return std::nullopt;
+  }
+  apply_theme(command.dark ? Theme::dark : Theme::light);
+  auto document = std::make_unique<MachineDocument>(machine);
+  document->set_file(QString::fromStdString(command.file.string()),
+                     QString::fromStdString(identity.fingerprint));
+  MainWindow window(std::move(document));
+  window.resize(command.size);
+  if (command.axis) {
+    window.show_axis(*command.axis);
+  }
+  if (command.study) {
+    window.show_study(static_cast<Study>(*command.study));
+  }
+  window.show();
+  QApplication::processEvents();
+  return as_png(window.grab());
+}
+
+} // namespace feedwright::headless

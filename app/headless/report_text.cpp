@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "headless/report_text.h"
+
+#include "headless/text_table.h"
+#include "sheet/lay_out_sheet.h"
+#include "sheet/sheet_words.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace feedwright::headless {
+
+namespace {
+
+using sheet::margin_text;
+using sheet::value_or_open;
+using sheet::verdict_text;
+
+/// Number and unit apart, so that numbers align at their end and units at their start.
+QStringList number_and_unit(const QString& value) {
+  const auto gap = std::find_if(value.begin(), value.end(), [](QChar c) { return c.isSpace(); });
+  const auto at = gap - value.begin();
+  return {value.left(at), value.mid(at + 1)};
+}
+
+class Report {
+  Q_DECLARE_TR_FUNCTIONS(Headless)
+
+public:
+  explicit Report(const SheetContent& content) : content_(content) {}
+
+  QString text() {
+    head();
+    for (const SheetAxis& axis : content_.axes) {
+      out_ += QLatin1Char('\n') + sheet::axis_title(axis.letter, axis.name) + QLatin1Char('\n');
+      limits(axis);
+      cautions(axis);
+      set_up(axis.set_up);
+      results(axis);
+    }
+    out_ += QLatin1Char('\n') + sheet::verdict_key() + QLatin1Char('\n') + sheet::care_text() +
+            QLatin1Char('\n');
+    return out_;
+  }
+
+private:
+  void head() {
+    const QString name = QString::fromStdString(content_.machine_name);
+    out_ += (name.isEmpty() ? tr("Machine") : name) + QLatin1Char('\n');
+    const auto version = content_.program_version;
+    out_ += tr("File: %1 · content %2 · Feedwright %3")
+                .arg(QString::fromStdString(content_.identity.file_name),
+                     QString::fromStdString(content_.identity.fingerprint),
+                     QString::fromUtf8(version.data(), static_cast<qsizetype>(version.size()))) +
+            QLatin1Char('\n');
+  }
+
+  void title(const QString& text) { out_ += QStringLiteral("\n  ") + text + QLatin1Char('\n'); }
+
+  void limits(const SheetAxis& axis) {
+    title(tr("Limits"));
+    std::vector<QStringList> rows;
+    rows.push_back({tr("reads"), tr("limit"), tr("reached"), {}, tr("wanted"), {}, tr("margin")});
+    QStringList open;
+    for (const Limit& limit : axis.limits) {
+      const std::string_view unit = descriptor(descriptor(limit.id).result).unit;
+      QStringList row{verdict_text(limit.verdict), words::limit_name(limit.id)};
+      row += number_and_unit(value_or_open(limit.reached, unit));
+      row += limit.wanted ? number_and_unit(words::quantity(*limit.wanted, unit))
+                          : QStringList{QString(), QString()};
+      row += limit.margin ? margin_text(*limit.margin) : QString();
+      row += axis.governing == limit.id ? tr("governs the feed") : QString();
+      rows.push_back(row);
+      if (limit.verdict == Verdict::open) {
+        open.append(tr("%1: %2", "limit: why it is open")
+                        .arg(words::limit_name(limit.id), words::open_reason(limit)));
+      }
+    }
+    out_ += text_table(rows,
+                       {Side::left, Side::left, Side::right, Side::left, Side::right, Side::left,
+                        Side::right, Side::left},
+                       4);
+    for (const QString& reason : open) {
+      out_ += QStringLiteral("    ") + reason + QLatin1Char('\n');
+    }
+  }
+
+  void cautions(const SheetAxis& axis) {
+    if (axis.findings.empty()) {
+      return;
+    }
+    title(tr("Cautions"));
+    std::vector<QStringList> rows;
+    for (const Finding& finding : axis.findings) {
+      rows.push_back({words::part_name(finding.subject), words::finding_text(finding)});
+    }
+    out_ += text_table(rows, {Side::left, Side::left}, 4);
+  }
+
+  void set_up(const SetUp& figures) {
+    title(tr("Set-up"));
+    std::vector<QStringList> rows;
+    const auto add = [&](const QString& name, const QString& value) {
+      rows.push_back(QStringList{name} + number_and_unit(value));
+    };
+    add(tr("steps"), figures.steps_per_length
+                         ? words::quantity(*figures.steps_per_length, "steps/mm", 7)
+                         : value_or_open(std::nullopt, ""));
+    if (figures.steps) {
+      add(words::field_name(PartSlot::motor, figures.steps->info.member),
+          words::field_text(*figures.steps));
+    }
+    add(tr("top feed"), value_or_open(figures.top_feed, "m/min"));
+    add(figures.acceleration_as_wanted ? tr("acceleration, as wanted")
+                                       : tr("acceleration at the wanted feed"),
+        value_or_open(figures.acceleration, "m/s²"));
+    out_ += text_table(rows, {Side::left, Side::right, Side::left}, 4);
+  }
+
+  void results(const SheetAxis& axis) {
+    title(tr("Results"));
+    std::vector<QStringList> rows;
+    for (const SheetResult& result : axis.results) {
+      const ResultDescriptor& about = descriptor(result.id);
+      const QString symbol =
+          QString::fromUtf8(about.symbol.data(), static_cast<qsizetype>(about.symbol.size()));
+      rows.push_back(QStringList{words::result_name(result.id), symbol} +
+                     number_and_unit(value_or_open(result.value, about.unit)));
+    }
+    out_ += text_table(rows, {Side::left, Side::left, Side::right, Side::left}, 4);
+  }
+
+  const SheetContent& content_;
+  QString out_;
+};
+
+} // namespace
+
+QString report_text(const SheetContent& content) {
+  return Report(content).text();
+}
+
+} // namespace feedwright::headless

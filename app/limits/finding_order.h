@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sizing/results.h"
+
+#include <vector>
+
+namespace feedwright {
+
+/// Whether somebody or the machine may come to harm, or the axis cannot do its work at all.
+bool is_grave(FindingCode code);
+
+/// The gravest first, otherwise in the order found.
+std::vector<Finding> by_weight(std::vector<Finding> findings);
+
+} // namespace feedwright

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "limits/ladder.h"
+
+#include "limits/number_text.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace feedwright {
+
+namespace {
+
+class LadderMaker {
+  Q_DECLARE_TR_FUNCTIONS(Limits)
+
+public:
+  LadderMaker(const AxisResults& results, LimitScale scale) : results_(results) {
+    ladder_.scale = scale;
+  }
+
+  Ladder made() {
+    ladder_.title = title();
+    ladder_.unit = unit();
+    for (const LimitDescriptor& about : limit_descriptors()) {
+      const Limit& limit = results_.limit(about.id);
+      if (about.scale == ladder_.scale && limit.applies) {
+        ladder_.rows.push_back(row_of(limit, about));
+      }
+    }
+    std::stable_sort(ladder_.rows.begin(), ladder_.rows.end(), [](const auto& a, const auto& b) {
+      return a.length.value_or(HUGE_VAL) < b.length.value_or(HUGE_VAL);
+    });
+    take_common_wanted();
+    choose_scale();
+    return std::move(ladder_);
+  }
+
+private:
+  bool by_margin() const { return ladder_.scale == LimitScale::other; }
+
+  QString title() const {
+    switch (ladder_.scale) {
+    case LimitScale::feed: return tr("Limits of feed");
+    case LimitScale::thrust: return tr("Limits of axial force");
+    case LimitScale::other: break;
+    }
+    return tr("Other margins");
+  }
+
+  QString unit() const {
+    switch (ladder_.scale) {
+    case LimitScale::feed: return QStringLiteral("m/min");
+    case LimitScale::thrust: return QStringLiteral("N");
+    case LimitScale::other: break;
+    }
+    return tr("allowed ÷ wanted");
+  }
+
+  std::string unit_symbol(const LimitDescriptor& about) const {
+    return std::string(descriptor(about.result).unit);
+  }
+
+  LadderRow row_of(const Limit& limit, const LimitDescriptor& about) const {
+    LadderRow row;
+    row.id = limit.id;
+    row.verdict = limit.verdict;
+    row.sign = words::verdict_sign(limit.verdict);
+    row.name = words::limit_name(limit.id);
+    row.governs = results_.governing == limit.id || results_.governing_thrust_limit == limit.id;
+    const std::string unit = unit_symbol(about);
+    if (by_margin()) {
+      fill_margin(row, limit, about, unit);
+    } else if (limit.reached) {
+      row.length = number_in(*limit.reached, unit);
+      row.value = number_text(*row.length, 3);
+      if (limit.wanted) {
+        row.wanted = number_in(*limit.wanted, unit);
+      }
+    } else {
+      row.value = words::open_reason(limit);
+    }
+    row.tooltip = tooltip(row, limit, unit);
+    return row;
+  }
+
+  void fill_margin(LadderRow& row, const Limit& limit, const LimitDescriptor& about,
+                   const std::string& unit) const {
+    if (!limit.reached) {
+      row.value = words::open_reason(limit);
+      return;
+    }
+    const QString reached = words::quantity(*limit.reached, unit, 3);
+    if (!limit.margin || !limit.wanted) {
+      row.value = tr("%1 · %2", "reached value, why it is not judged")
+                      .arg(reached, words::open_reason(limit));
+      return;
+    }
+    row.length = *limit.margin;
+    const QString wanted = words::quantity(*limit.wanted, unit, 3);
+    row.value = about.at_most ? tr("%1, wanted ≤ %2").arg(reached, wanted)
+                              : tr("%1, wanted %2").arg(reached, wanted);
+  }
+
+  QString tooltip(const LadderRow& row, const Limit& limit, const std::string& unit) const {
+    const QString word = words::verdict_word(limit.verdict);
+    if (!limit.reached) {
+      return tr("%1: %2. %3", "limit, verdict, why open").arg(row.name, word, row.value);
+    }
+    const QString reached = words::quantity(*limit.reached, unit);
+    const QString governs = row.governs ? tr(" It governs.") : QString();
+    if (!limit.wanted) {
+      return tr("%1: %2. Reaches %3; nothing is wanted of it.").arg(row.name, word, reached) +
+             governs;
+    }
+    return tr("%1: %2. Reaches %3, wanted is %4.")
+               .arg(row.name, word, reached, words::quantity(*limit.wanted, unit)) +
+           governs;
+  }
+
+  void take_common_wanted() {
+    if (by_margin()) {
+      ladder_.wanted = 1.0;
+      ladder_.wanted_label = tr("as wanted");
+      return;
+    }
+    std::optional<double> common;
+    for (const LadderRow& row : ladder_.rows) {
+      if (row.length && (!row.wanted || (common && *common != *row.wanted))) {
+        return;
+      }
+      if (row.length) {
+        common = row.wanted;
+      }
+    }
+    if (common) {
+      ladder_.wanted = common;
+      ladder_.wanted_label = tr("wanted %1").arg(number_text(*common, 3));
+      for (LadderRow& row : ladder_.rows) {
+        row.wanted.reset();
+      }
+    }
+  }
+
+  /// Long enough for all, unless one bar would dwarf the rest.
+  void choose_scale() {
+    double longest = ladder_.wanted.value_or(0.0);
+    double lowest = HUGE_VAL;
+    double needed = longest;
+    for (const LadderRow& row : ladder_.rows) {
+      if (row.length) {
+        longest = std::max(longest, *row.length);
+        lowest = std::min(lowest, *row.length);
+        needed = std::max(needed, row.wanted.value_or(0.0));
+      }
+    }
+    if (lowest == HUGE_VAL) {
+      lowest = needed;
+    }
+    const double sensible = by_margin() ? 2.0 : std::max(5.0 * lowest, 2.5 * needed);
+    const double end = std::max(std::min(longest * 1.02, sensible), 1e-9);
+    ladder_.tick = nice_step(end);
+    ladder_.end = by_margin() ? 2.0 : std::ceil(end / ladder_.tick - 1e-9) * ladder_.tick;
+  }
+
+  static double nice_step(double end) {
+    const double rough = end / 6.0;
+    const double power = std::pow(10.0, std::floor(std::log10(rough)));
+    for (const double step : {1.0, 2.0, 5.0}) {
+      if (rough <= step * power) {
+        return step * power;
+      }
+    }
+    return 10.0 * power;
+  }
+
+  const AxisResults& results_;
+  Ladder ladder_;
+};
+
+} // namespace
+
+Ladder ladder_of(const AxisResults& results, LimitScale scale) {
+  return LadderMaker(results, scale).made();
+}
+
+} // namespace feedwright

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "limits/paint_ladder.h"
+
+#include <QWidget>
+
+namespace feedwright {
+
+/// One ladder whose rows a click, or the arrow keys and Enter, choose.
+class LadderWidget : public QWidget {
+  Q_OBJECT
+public:
+  explicit LadderWidget(QWidget* parent = nullptr);
+
+  void show_ladder(Ladder ladder);
+  const Ladder& ladder() const { return ladder_; }
+  /// Where a row stands, in the widget's coordinates.
+  QRectF row_area(std::size_t row) const;
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+
+signals:
+  void row_chosen(feedwright::LimitId id);
+
+protected:
+  void paintEvent(QPaintEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  bool event(QEvent* event) override;
+
+private:
+  std::optional<std::size_t> row_at(const QPointF& point) const;
+  LadderPlan plan() const;
+  LadderOptions options() const;
+  void describe();
+
+  Ladder ladder_;
+  std::size_t current_ = 0;
+  std::optional<std::size_t> hovered_;
+};
+
+} // namespace feedwright

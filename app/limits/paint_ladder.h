@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "limits/ladder.h"
+#include "window/style.h"
+
+#include <QFont>
+#include <QRectF>
+
+class QPaintDevice;
+class QPainter;
+
+namespace feedwright {
+
+struct LadderOptions {
+  QFont font;
+  std::optional<std::size_t> focused; ///< row the keyboard stands on
+  std::optional<std::size_t> hovered;
+  bool title = true;
+};
+
+/// Where each row stands. What is painted and what a click finds are both read from here.
+struct LadderPlan {
+  double line = 15.0; ///< height of a line of text
+  double unit = 1.0;
+  double row_height = 22.0;
+  double scale_left = 0.0;  ///< x of 0
+  double scale_right = 0.0; ///< x of the scale's end
+  QRectF title;
+  double ticks_top = 0.0; ///< top of the scale's numbers
+  std::vector<QRectF> rows;
+};
+
+LadderPlan plan_ladder(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
+                       QPaintDevice* device);
+
+/// The height the ladder takes at that font.
+double ladder_height(const Ladder& ladder, const LadderOptions& options, QPaintDevice* device);
+
+/// Paints the ladder on a window or on paper. Sign and number say what colour says. The background
+/// is left as it is.
+void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect, const Look& look,
+                  const LadderOptions& options);
+
+} // namespace feedwright

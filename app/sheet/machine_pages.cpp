@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheet/lay_out_sheet.h"
+
+#include "sheet/sheet_table.h"
+#include "sheet/sheet_words.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace feedwright::sheet {
+
+namespace {
+
+constexpr std::size_t axes_abreast = 4;
+
+class MachinePages {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+
+public:
+  MachinePages(Pages& pages, const SheetContent& content) : pages_(pages), content_(content) {}
+
+  void add() {
+    pages_.begin_page({});
+    if (!content_.story.empty()) {
+      pages_.paragraph(QString::fromStdString(content_.story), {body_size, false});
+    }
+    pages_.heading(tr("Axes"), 120.0);
+    for (std::size_t first = 0; first < content_.summary.size(); first += axes_abreast) {
+      const std::size_t last = std::min(first + axes_abreast, content_.summary.size());
+      add_table(pages_, axes_table(first, last));
+      pages_.skip(6.0);
+    }
+    pages_.paragraph(verdict_key(), {small_size, false});
+    pages_.heading(tr("Supply and controller"));
+    add_table(pages_, machine_inputs());
+    pages_.heading(tr("Parts to buy"));
+    add_table(pages_, parts_to_buy());
+  }
+
+private:
+  using Cell = QString (*)(const SummaryRow&);
+
+  static QString unit_pair(const std::optional<AnyQuantity>& reached,
+                           const std::optional<AnyQuantity>& wanted, std::string_view unit) {
+    return wanted ? tr("%1, wanted %2")
+                        .arg(value_or_open(reached, unit), words::quantity(*wanted, unit))
+                  : value_or_open(reached, unit);
+  }
+
+  static QString limit_or_open(const std::optional<LimitId>& limit) {
+    return limit ? words::limit_name(*limit) : value_or_open(std::nullopt, "");
+  }
+
+  static QString lowest(const SummaryRow& row) {
+    if (!row.lowest) {
+      return verdict_text(Verdict::open);
+    }
+    return tr("%1 (%2): %3", "sign and verdict (limit): margin")
+        .arg(verdict_text(row.lowest->verdict), words::limit_name(row.lowest->limit),
+             margin_text(row.lowest->margin));
+  }
+
+  static QString transmission(const SummaryRow& row) {
+    const QString pieces = pieces_text(row.transmission);
+    const QString title = words::part_type_title(row.transmission_type);
+    return pieces.isEmpty() ? title : title + QStringLiteral(": ") + pieces;
+  }
+
+  static QString motor(const SummaryRow& row) {
+    return words::part_type_title(row.motor_type) + QStringLiteral(": ") + pieces_text(row.motor);
+  }
+
+  Table axes_table(std::size_t first, std::size_t last) const {
+    Table table;
+    table.columns.push_back({tr("Axis"), 0.7});
+    for (std::size_t axis = first; axis < last; ++axis) {
+      const SummaryRow& row = content_.summary[axis];
+      table.columns.push_back({axis_title(row.letter, row.name)});
+    }
+    const auto add = [&](const QString& name, bool bold, bool group, Cell cell) {
+      Row made{{name}, bold, group};
+      for (std::size_t axis = first; axis < last; ++axis) {
+        made.cells.append(cell(content_.summary[axis]));
+      }
+      table.rows.push_back(made);
+    };
+    add(words::part_name(PartSlot::motor), false, false, motor);
+    add(words::part_name(PartSlot::transmission), false, true, transmission);
+    add(words::part_name(PartSlot::screw), false, true,
+        [](const SummaryRow& row) { return pieces_text(row.screw); });
+    add(tr("Feed"), true, true,
+        [](const SummaryRow& row) { return unit_pair(row.feed, row.feed_wanted, "m/min"); });
+    add(tr("Feed governed by"), false, false,
+        [](const SummaryRow& row) { return limit_or_open(row.governing); });
+    add(tr("Acceleration"), true, true, [](const SummaryRow& row) {
+      return unit_pair(row.acceleration, row.acceleration_wanted, "m/s²");
+    });
+    add(tr("Thrust"), true, true,
+        [](const SummaryRow& row) { return unit_pair(row.thrust, row.thrust_wanted, "N"); });
+    add(tr("Thrust governed by"), false, false,
+        [](const SummaryRow& row) { return limit_or_open(row.governing_thrust_limit); });
+    add(tr("Resolution"), false, true,
+        [](const SummaryRow& row) { return value_or_open(row.resolution, "µm"); });
+    add(tr("Lost motion"), false, false,
+        [](const SummaryRow& row) { return value_or_open(row.lost_motion, "µm"); });
+    add(tr("Lowest margin"), true, true, lowest);
+    return table;
+  }
+
+  Table machine_inputs() const {
+    Table table{{{{}, 1.4}, {{}, 1.0, Qt::AlignRight}, {{}, 1.0}, {{}, 1.4}}, {}, body_size};
+    for (const SheetInputs& part : content_.machine_inputs) {
+      for (const FieldView& field : part.fields) {
+        const bool missing = std::holds_alternative<std::monostate>(field.value);
+        table.rows.push_back({{words::field_name(part.slot, field.info.member),
+                               missing ? value_or_open(std::nullopt, "") : words::field_text(field),
+                               missing ? QString() : words::origin_name(field.note.origin),
+                               {}}});
+      }
+    }
+    return table;
+  }
+
+  Table parts_to_buy() const {
+    Table table{{{tr("Count"), 0.5, Qt::AlignRight},
+                 {tr("Part"), 1.6},
+                 {tr("Description"), 4.2},
+                 {tr("Axes"), 0.7}},
+                {},
+                body_size};
+    for (const Purchase& purchase : content_.purchases) {
+      QStringList letters;
+      for (const std::string& letter : purchase.letters) {
+        letters.append(QString::fromStdString(letter));
+      }
+      table.rows.push_back({{QString::number(purchase.count), purchase_name(purchase),
+                             purchase_text(purchase), letters.join(QStringLiteral(", "))}});
+    }
+    return table;
+  }
+
+  Pages& pages_;
+  const SheetContent& content_;
+};
+
+} // namespace
+
+QString axis_title(const std::string& letter, const std::string& name) {
+  const QString short_name = QString::fromStdString(letter);
+  return name.empty() ? short_name
+                      : QStringLiteral("%1 · %2").arg(short_name, QString::fromStdString(name));
+}
+
+void add_machine_pages(Pages& pages, const SheetContent& content) {
+  MachinePages(pages, content).add();
+}
+
+} // namespace feedwright::sheet

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Pages being filled from the top down, kept as marks until all are laid out: only then is it
+// known how many there are.
+
+#include "sheet/sheet_text.h"
+
+#include <functional>
+#include <vector>
+
+class QCPPainter;
+class QPainter;
+
+namespace feedwright::sheet {
+
+/// What is painted in a rectangle of a page.
+struct Mark {
+  QRectF rect;
+  std::function<void(QPainter&, const QRectF&)> paint;
+  /// Instead, for what only the plot library's own painter keeps as lines.
+  std::function<void(QCPPainter&, const QRectF&)> paint_plot;
+};
+
+struct Page {
+  QString subject; ///< "X · long table"; empty on the machine's own pages
+  std::vector<Mark> marks;
+};
+
+class Pages {
+public:
+  /// `paper` in 1/96 inch.
+  explicit Pages(const QSizeF& paper);
+
+  const std::vector<Page>& list() const { return pages_; }
+  QSizeF paper() const { return paper_; }
+  /// Where the marks go; head and foot lie outside.
+  QRectF body() const;
+
+  void begin_page(const QString& subject);
+  /// A new page of the same subject unless that much room is left.
+  void ensure(qreal height);
+  qreal room() const { return body().bottom() - y_; }
+  qreal y() const { return y_; }
+  void skip(qreal height) { y_ += height; }
+
+  /// Places the next mark over the whole width.
+  void add(qreal height, std::function<void(QPainter&, const QRectF&)> paint);
+  /// Places marks anywhere on the present page.
+  void place(Mark mark) { pages_.back().marks.push_back(std::move(mark)); }
+
+  /// With at least `kept` of what follows on the same page.
+  void heading(const QString& text, qreal kept = 40.0);
+  /// Goes on to further pages line by line where it must.
+  void paragraph(const QString& text, const TextStyle& style = {});
+
+private:
+  QSizeF paper_;
+  std::vector<Page> pages_;
+  qreal y_ = 0.0;
+};
+
+} // namespace feedwright::sheet

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheet/sheet_words.h"
+
+#include "text/words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace feedwright::sheet {
+
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+
+public:
+  static QString purchase(PurchaseKind kind) {
+    switch (kind) {
+    case PurchaseKind::motor: return tr("Motor");
+    case PurchaseKind::coupling: return tr("Coupling");
+    case PurchaseKind::belt: return tr("Synchronous belt");
+    case PurchaseKind::pulley: return tr("Belt pulley");
+    case PurchaseKind::screw: return tr("Screw with nut");
+    case PurchaseKind::fixed_bearing: return tr("Fixed end bearing");
+    case PurchaseKind::support_bearing: return tr("Supporting end bearing");
+    case PurchaseKind::guide_blocks: return tr("Guide block");
+    case PurchaseKind::brake: return tr("Holding brake");
+    case PurchaseKind::supply: return tr("Supply");
+    }
+    return {};
+  }
+
+  static QString piece(const PurchasePiece& piece) {
+    const FieldView& field = piece.field;
+    const QString value = words::field_text(field);
+    const std::string_view member = field.info.member;
+    if (member == "motor_pulley_teeth" || member == "screw_pulley_teeth") {
+      return tr("%1 teeth").arg(value);
+    }
+    if (member == "belt_teeth") {
+      return tr("%1 belt teeth").arg(value);
+    }
+    if (const auto* choice = std::get_if<std::string>(&field.value)) {
+      return field.info.type == FieldType::choice ? words::choice_name(member, *choice) : value;
+    }
+    return tr("%1 %2", "name of a figure, figure with unit")
+        .arg(words::field_name(piece.slot, member), value);
+  }
+
+  static QString for_screw(const FieldView& diameter) {
+    return tr("for a screw of %1").arg(words::field_text(diameter));
+  }
+
+  static QString open() { return tr("open"); }
+  static QString boundless() { return tr("over 1000"); }
+  static QString key() {
+    return tr("Margin: what is allowed over what is wanted. %1 from 1.2 up, %2 from 1, %3 below 1; "
+              "%4: a target or an input is missing.")
+        .arg(verdict_text(Verdict::clear), verdict_text(Verdict::close),
+             verdict_text(Verdict::over), verdict_text(Verdict::open));
+  }
+  static QString care() {
+    return tr("These figures help to choose parts; they are not an approval. Machines crush and "
+              "cut: follow the local rules and ask competent help where safety is at stake.");
+  }
+};
+
+} // namespace
+
+QString purchase_name(const Purchase& purchase) {
+  return purchase.kind == PurchaseKind::motor ? words::part_type_title(purchase.type)
+                                              : Words::purchase(purchase.kind);
+}
+
+QString pieces_text(const std::vector<PurchasePiece>& pieces) {
+  QStringList texts;
+  for (const PurchasePiece& piece : pieces) {
+    if (const QString text = Words::piece(piece); !text.isEmpty()) {
+      texts.append(text);
+    }
+  }
+  return texts.join(QStringLiteral(", "));
+}
+
+QString purchase_text(const Purchase& purchase) {
+  const bool bearing = purchase.kind == PurchaseKind::fixed_bearing ||
+                       purchase.kind == PurchaseKind::support_bearing;
+  QString text = bearing && !purchase.pieces.empty()
+                     ? Words::for_screw(purchase.pieces.front().field)
+                     : pieces_text(purchase.pieces);
+  if (!purchase.source.empty()) {
+    const QString source = QString::fromStdString(purchase.source);
+    text += text.isEmpty() ? source : QStringLiteral(" (%1)").arg(source);
+  }
+  return text;
+}
+
+QString value_or_open(const std::optional<AnyQuantity>& value, std::string_view unit) {
+  return value ? words::quantity(*value, unit) : Words::open();
+}
+
+QString margin_text(double margin) {
+  constexpr double shown_up_to = 1000.0;
+  // What is over must not be rounded to what is not.
+  const int digits = margin < 1.0 && margin > 0.99 ? 6 : 3;
+  return margin > shown_up_to ? Words::boundless()
+                              : words::quantity({Kind::number, margin}, "", digits);
+}
+
+QString verdict_text(Verdict verdict) {
+  return words::verdict_sign(verdict) + QLatin1Char(' ') + words::verdict_word(verdict);
+}
+
+QString verdict_key() {
+  return Words::key();
+}
+QString care_text() {
+  return Words::care();
+}
+
+} // namespace feedwright::sheet

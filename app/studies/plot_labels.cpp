@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "studies/plot_labels.h"
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+constexpr double gap = 5.0;
+
+std::vector<QRectF> candidates(const PlotLabel& label) {
+  const double w = label.size.width();
+  const double h = label.size.height();
+  std::vector<QRectF> found;
+  for (const QPointF& at : label.anchors) {
+    if (label.level) {
+      found.emplace_back(at.x() - w, at.y() - h - 2.0, w, h);
+      found.emplace_back(at.x() - w, at.y() + 2.0, w, h);
+      continue;
+    }
+    found.emplace_back(at.x() + gap, at.y() - h - 2.0, w, h);
+    found.emplace_back(at.x() + gap, at.y() + 2.0, w, h);
+    found.emplace_back(at.x() - gap - w, at.y() + 2.0, w, h);
+    found.emplace_back(at.x() - gap - w, at.y() - h - 2.0, w, h);
+    found.emplace_back(at.x() - w / 2.0, at.y() - h - 3.0 * gap, w, h);
+    found.emplace_back(at.x() - w / 2.0, at.y() + 3.0 * gap, w, h);
+  }
+  return found;
+}
+
+QRectF pushed_inside(QRectF rect, const QRectF& room) {
+  rect.moveLeft(
+      std::clamp(rect.left(), room.left(), std::max(room.left(), room.right() - rect.width())));
+  rect.moveTop(
+      std::clamp(rect.top(), room.top(), std::max(room.top(), room.bottom() - rect.height())));
+  return rect;
+}
+
+} // namespace
+
+std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<PlotLabel>& labels,
+                                       std::vector<QRectF> taken) {
+  std::vector<QPointF> places;
+  for (const PlotLabel& label : labels) {
+    QRectF best(room.topLeft(), label.size);
+    std::ptrdiff_t fewest = std::ssize(taken) + 1;
+    for (const QRectF& rect : candidates(label)) {
+      // Free inside the room first; else what covers least, pushed inside.
+      const bool inside = room.contains(rect);
+      const QRectF tried = inside ? rect : pushed_inside(rect, room);
+      const auto covered = std::count_if(taken.begin(), taken.end(),
+                                         [&](const QRectF& t) { return t.intersects(tried); });
+      if (covered < fewest) {
+        fewest = covered;
+        best = tried;
+      }
+      if (fewest == 0) {
+        break;
+      }
+    }
+    taken.push_back(best);
+    places.push_back(best.topLeft());
+  }
+  return places;
+}
+
+std::vector<QRectF> cover(const QPolygonF& curve, const QRectF& room) {
+  std::vector<QRectF> rects;
+  for (qsizetype i = 1; i < curve.size(); ++i) {
+    const QRectF rect = QRectF(curve[i - 1], curve[i]).normalized().adjusted(-1, -1, 1, 1);
+    if (rect.intersects(room)) {
+      rects.push_back(rect.intersected(room));
+    }
+  }
+  return rects;
+}
+
+} // namespace feedwright

@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "train/paint_train.h"
+
+#include "train/paint_shapes.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace feedwright {
+
+namespace {
+
+class TrainPainter {
+public:
+  TrainPainter(QPainter& painter, const TrainGeometry& train, const TrainPlan& plan,
+               const Look& look, const TrainOptions& options)
+      : p_(painter), train_(train), plan_(plan), look_(look), options_(options),
+        shapes_(painter, look, plan.unit) {}
+
+  void paint() {
+    p_.save();
+    p_.setRenderHint(QPainter::Antialiasing);
+    p_.setFont(options_.font);
+    paint_marks();
+    paint_dimensions();
+    paint_guides();
+    paint_drive();
+    paint_screw();
+    paint_supports();
+    paint_nut();
+    paint_whip();
+    paint_carriage();
+    paint_arrows();
+    paint_machine_side();
+    paint_labels();
+    p_.restore();
+  }
+
+private:
+  double u(double n) const { return n * plan_.unit; }
+
+  QColor colour_of(Tone tone) const {
+    switch (tone) {
+    case Tone::ink: return look_.ink;
+    case Tone::faint: return look_.faint_ink;
+    case Tone::accent: return look_.accent;
+    case Tone::clear: return look_.clear;
+    case Tone::close: return look_.close;
+    case Tone::over: return look_.over;
+    }
+    return look_.ink;
+  }
+
+  void paint_marks() {
+    for (const PlannedPart& part : plan_.parts) {
+      const QRectF area = part.area.adjusted(-u(4), -u(4), u(4), u(4));
+      if (options_.selected == part.slot) {
+        shapes_.mark_selected(area);
+      }
+      if (options_.focused == part.slot) {
+        shapes_.mark_focused(area.adjusted(-u(2), -u(2), u(2), u(2)));
+      }
+    }
+  }
+
+  void paint_dimensions() {
+    shapes_.extension(plan_.start.x(), plan_.start.y() + plan_.screw.height() / 2.0 + u(16),
+                      plan_.span_line + u(4));
+    shapes_.extension(plan_.end.x(), plan_.start.y() + plan_.screw.height() / 2.0 + u(16),
+                      plan_.span_line + u(4));
+    shapes_.dimension(plan_.start.x(), plan_.end.x(), plan_.span_line, label_gap(train_.span_text));
+    const double first = plan_.nut_at_start.center().x();
+    const double last = plan_.nut_at_end.center().x();
+    shapes_.extension(first, plan_.nut_at_start.bottom() + u(2), plan_.travel_line + u(4));
+    shapes_.extension(last, plan_.nut_at_end.bottom() + u(2), plan_.travel_line + u(4));
+    shapes_.dimension(first, last, plan_.travel_line, label_gap(train_.travel_text));
+  }
+
+  QRectF label_gap(const QString& text) const {
+    for (const PlannedLabel& label : plan_.labels) {
+      if (label.text == text) {
+        return label.area;
+      }
+    }
+    return {};
+  }
+
+  void paint_guides() {
+    p_.setPen(shapes_.pen(look_.ink, 1.4));
+    p_.drawLine(QPointF(plan_.start.x() - u(4), plan_.rail), QPointF(plan_.end.x(), plan_.rail));
+    p_.setPen(shapes_.pen(look_.faint_ink, 0.8));
+    p_.drawLine(QPointF(plan_.start.x() - u(4), plan_.rail + u(4)),
+                QPointF(plan_.end.x(), plan_.rail + u(4)));
+  }
+
+  void paint_drive() {
+    if (train_.belt) {
+      const BeltDrawing& belt = *train_.belt;
+      shapes_.motor_from_the_end(plan_.motor, train_.motor_face_known);
+      const double half = belt.screw_pulley.pitch_diameter * plan_.scale / 2.0;
+      const QPointF screw_axis = plan_.coupling.center();
+      p_.setPen(shapes_.pen(look_.ink, 3.0));
+      p_.drawLine(screw_axis, plan_.start - QPointF(u(10), 0.0));
+      shapes_.pulley(plan_.motor_axis, belt.motor_pulley.pitch_diameter * plan_.scale / 2.0,
+                     belt.motor_pulley.teeth);
+      shapes_.pulley(screw_axis, half, belt.screw_pulley.teeth);
+      shapes_.belt(plan_.belt, belt.centre_distance.has_value());
+      return;
+    }
+    shapes_.motor_from_the_side(plan_.motor, train_.motor_face_known);
+    p_.setPen(shapes_.pen(look_.ink, 3.0));
+    p_.drawLine(QPointF(plan_.motor.right(), plan_.start.y()),
+                QPointF(plan_.coupling.left(), plan_.start.y()));
+    p_.drawLine(QPointF(plan_.coupling.right(), plan_.start.y()),
+                plan_.start - QPointF(u(10), 0.0));
+    shapes_.coupling(plan_.coupling);
+  }
+
+  void paint_screw() {
+    const double core =
+        plan_.screw.height() * train_.core_diameter / std::max(train_.nominal_diameter, 1e-9);
+    // Every flank once; every second, third … where they would run together.
+    double pitch = train_.lead * plan_.scale;
+    const double least = u(3.5);
+    if (pitch < least) {
+      pitch *= std::ceil(least / pitch);
+    }
+    shapes_.screw(plan_.screw, core, pitch);
+  }
+
+  void paint_supports() {
+    const double half = plan_.screw.height() / 2.0;
+    shapes_.support(plan_.start, train_.motor_end, half, -1.0);
+    shapes_.support(plan_.end, train_.far_end, half, 1.0);
+  }
+
+  void paint_nut() {
+    p_.setBrush(Qt::NoBrush);
+    p_.setPen(shapes_.pen(look_.faint_ink, 0.8, Qt::DotLine));
+    p_.drawRect(plan_.nut_at_start);
+    p_.drawRect(plan_.nut_at_end);
+    p_.setPen(shapes_.pen(look_.ink, 1.2));
+    p_.drawLine(plan_.nut.center(), QPointF(plan_.nut.center().x(), plan_.carriage.top()));
+    p_.setBrush(look_.paper);
+    p_.drawRect(plan_.nut);
+  }
+
+  void paint_whip() {
+    if (plan_.whip.isEmpty()) {
+      return;
+    }
+    const Verdict verdict = train_.whip->verdict;
+    const bool near = verdict == Verdict::close || verdict == Verdict::over;
+    QPen pen =
+        near ? shapes_.pen(colour_of(tone_of(verdict)), 2.2) : shapes_.pen(look_.faint_ink, 0.9);
+    pen.setDashPattern(near ? QList<qreal>{3.5, 2.0} : QList<qreal>{5.0, 5.0});
+    p_.setPen(pen);
+    p_.setBrush(Qt::NoBrush);
+    p_.drawPolyline(plan_.whip);
+  }
+
+  void paint_carriage() {
+    p_.setPen(shapes_.pen(look_.ink, 1.4));
+    p_.setBrush(look_.paper);
+    p_.drawRoundedRect(plan_.carriage, u(2), u(2));
+    const double block = u(18);
+    for (const double x : {plan_.carriage.left() + u(4), plan_.carriage.right() - block - u(4)}) {
+      p_.drawRect(QRectF(x, plan_.carriage.bottom(), block, plan_.rail - plan_.carriage.bottom()));
+    }
+  }
+
+  void paint_arrows() {
+    shapes_.arrow(plan_.cut_arrow, train_.cuts ? look_.accent : look_.faint_ink, train_.cuts);
+    if (!plan_.gravity_arrow.isNull()) {
+      shapes_.arrow(plan_.gravity_arrow, look_.ink, true);
+    }
+  }
+
+  void paint_machine_side() {
+    p_.setPen(shapes_.pen(look_.rule, 1.0));
+    p_.setBrush(Qt::NoBrush);
+    p_.drawRoundedRect(plan_.supply, u(2), u(2));
+    p_.drawRoundedRect(plan_.controller, u(2), u(2));
+  }
+
+  void paint_labels() {
+    for (const PlannedLabel& label : plan_.labels) {
+      QFont font = options_.font;
+      font.setBold(label.bold);
+      p_.setFont(font);
+      p_.setPen(colour_of(label.tone));
+      p_.drawText(label.area, int(label.alignment) | Qt::TextDontClip, label.text);
+    }
+  }
+
+  QPainter& p_;
+  const TrainGeometry& train_;
+  const TrainPlan& plan_;
+  const Look& look_;
+  const TrainOptions& options_;
+  ShapePainter shapes_;
+};
+
+} // namespace
+
+void paint_train(QPainter& painter, const TrainGeometry& train, const TrainPlan& plan,
+                 const Look& look, const TrainOptions& options) {
+  TrainPainter(painter, train, plan, look, options).paint();
+}
+
+void paint_train(QPainter& painter, const TrainGeometry& train, const QRectF& rect,
+                 const Look& look, const TrainOptions& options) {
+  const TrainPlan plan = plan_train(train, rect, options, painter.device());
+  paint_train(painter, train, plan, look, options);
+}
+
+double least_train_height(double line_height) {
+  return line_height * 15.0;
+}
+
+} // namespace feedwright

@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "train/train_geometry.h"
+
+#include "mechanics/belt_geometry.h"
+#include "mechanics/whip_shape.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <cmath>
+
+namespace feedwright {
+
+namespace {
+
+class Train {
+  Q_DECLARE_TR_FUNCTIONS(Train)
+
+public:
+  Train(const Machine& machine, std::size_t axis, const AxisResults* results)
+      : machine_(machine), axis_number_(axis), axis_(machine.axes.at(axis)), results_(results) {}
+
+  TrainGeometry drawn() {
+    fill_screw();
+    fill_motor();
+    fill_transmission();
+    fill_loads();
+    fill_machine_side();
+    if (results_ != nullptr) {
+      fill_whip();
+      fill_governing();
+    }
+    return out_;
+  }
+
+private:
+  static double mm(Length length) { return si_value(length) * 1e3; }
+
+  QString shown(PartSlot slot, std::string_view member) const {
+    const auto field = field_of(machine_, axis_number_, slot, member);
+    const bool missing = !field || std::holds_alternative<std::monostate>(field->value);
+    return missing ? QString() : words::field_text(*field);
+  }
+
+  void fill_screw() {
+    const Screw& screw = axis_.screw;
+    out_.span = mm(*screw.span);
+    out_.nominal_diameter = mm(*screw.nominal_diameter);
+    out_.core_diameter = std::min(mm(*screw.core_diameter), out_.nominal_diameter);
+    out_.lead = si_value(*screw.lead) * 2.0 * pi * 1e3;
+    out_.motor_end = screw.motor_end;
+    out_.far_end = screw.far_end;
+    out_.travel = mm(*axis_.basics.travel);
+    out_.nut_at_start = axis_.basics.nut_at_start ? mm(**axis_.basics.nut_at_start)
+                                                  : (out_.span - out_.travel) / 2.0;
+    out_.screw_text =
+        tr("Ø %1 × %2, core %3", "nominal diameter × lead, core diameter")
+            .arg(shown(PartSlot::screw, "nominal_diameter"), shown(PartSlot::screw, "lead"),
+                 shown(PartSlot::screw, "core_diameter"));
+    out_.span_text = tr("%1 between bearings").arg(shown(PartSlot::screw, "span"));
+    out_.travel_text = tr("travel %1").arg(shown(PartSlot::axis, "travel"));
+    const QString letter = QString::fromStdString(axis_.basics.letter);
+    out_.title = axis_.basics.name.empty()
+                     ? letter
+                     : tr("%1 · %2", "axis letter, axis name")
+                           .arg(letter, QString::fromStdString(axis_.basics.name));
+  }
+
+  void fill_motor() {
+    const std::string& frame = std::visit(
+        [](const auto& motor) -> const std::string& { return motor.frame; }, axis_.motor);
+    const QString text = QString::fromStdString(frame).trimmed();
+    const std::optional<double> face = flange_of(text);
+    out_.motor_face_known = face.has_value();
+    constexpr double usual_face = 57.0;
+    out_.motor_face = face.value_or(usual_face);
+    const QString torque = std::holds_alternative<Servo>(axis_.motor)
+                               ? shown(PartSlot::motor, "continuous_torque")
+                               : shown(PartSlot::motor, "holding_torque");
+    const QString type = words::part_type_title(part_type(machine_, axis_number_, PartSlot::motor));
+    out_.motor_text = text.isEmpty() ? type : tr("motor, size %1").arg(text);
+    if (!torque.isEmpty()) {
+      out_.motor_text += QLatin1Char('\n') + torque;
+    }
+  }
+
+  /// Side of the flange in mm, from a frame size in tenths of an inch ("23", NEMA ICS 16) or in
+  /// millimetres ("60 mm").
+  static std::optional<double> flange_of(const QString& frame) {
+    static const QRegularExpression pattern(QStringLiteral("(\\d+(?:[.,]\\d+)?)\\s*(mm)?"));
+    const QRegularExpressionMatch match = pattern.match(frame);
+    if (!match.hasMatch()) {
+      return std::nullopt;
+    }
+    const double number = match.captured(1).replace(u',', u'.').toDouble();
+    const bool millimetres = !match.captured(2).isEmpty();
+    const double side = millimetres ? number : number * 2.54;
+    return side >= 15.0 && side <= 250.0 ? std::optional(side) : std::nullopt;
+  }
+
+  void fill_transmission() {
+    const auto* belt = std::get_if<BeltStage>(&axis_.transmission);
+    if (belt == nullptr) {
+      out_.transmission_text = tr("coupling");
+      return;
+    }
+    BeltDrawing drawing;
+    const auto circle = [&](int teeth) {
+      return PulleyCircle{mm(pulley_pitch_diameter(double(teeth), *belt->pitch)), teeth};
+    };
+    drawing.motor_pulley = circle(belt->motor_pulley_teeth);
+    drawing.screw_pulley = circle(belt->screw_pulley_teeth);
+    if (results_ != nullptr && results_->belt_centre_distance) {
+      drawing.centre_distance = mm(*results_->belt_centre_distance);
+    }
+    out_.belt = drawing;
+    out_.transmission_text =
+        tr("%1 : %2 teeth", "teeth of the motor's pulley : of the screw's pulley")
+            .arg(belt->motor_pulley_teeth)
+            .arg(belt->screw_pulley_teeth) +
+        QLatin1Char('\n') +
+        tr("belt %1, %2, %3 teeth", "profile, width, number of teeth")
+            .arg(QString::fromStdString(belt->profile), shown(PartSlot::transmission, "width"))
+            .arg(belt->belt_teeth);
+  }
+
+  void fill_loads() {
+    out_.carriage_text = shown(PartSlot::carriage, "mass");
+    out_.guides_text = tr("μ %1", "coefficient of friction of the guides")
+                           .arg(shown(PartSlot::guides, "friction"));
+    out_.cuts = axis_.targets.thrust.has_value();
+    if (out_.cuts) {
+      out_.cut_text = tr("cuts with %1").arg(shown(PartSlot::targets, "thrust"));
+    } else {
+      out_.cut_text = tr("no cutting force given");
+    }
+    const double incline = si_value(*axis_.basics.incline);
+    if (std::abs(incline) < 1e-9) {
+      return;
+    }
+    out_.down = QPointF(-std::sin(incline), -std::cos(incline));
+    const QString angle = shown(PartSlot::axis, "incline");
+    out_.gravity_text =
+        results_ != nullptr && results_->gravity_force
+            ? tr("gravity, %1 along the axis\naxis inclined %2, drawn lying")
+                  .arg(words::result_value(ResultId::gravity_force, *results_), angle)
+            : tr("gravity\naxis inclined %1, drawn lying").arg(angle);
+  }
+
+  void fill_machine_side() {
+    out_.supply_text = tr("supply %1").arg(shown(PartSlot::supply, "voltage"));
+    const QString rate = shown(PartSlot::controller, "step_rate_limit");
+    out_.controller_text = rate.isEmpty() ? tr("controller") : tr("steps ≤ %1").arg(rate);
+  }
+
+  void fill_whip() {
+    if (!results_->whip_length || !results_->whip_allowed_speed) {
+      return;
+    }
+    WhipDrawing whip;
+    EndSupport from_end = axis_.screw.motor_end;
+    EndSupport to_end = axis_.screw.far_end;
+    const double length = mm(*results_->whip_length);
+    whip.to = out_.span;
+    constexpr double near_enough = 1e-6;
+    if (std::abs(length - out_.span) > near_enough * out_.span) {
+      const bool motor_side =
+          std::abs(out_.nut_at_start + out_.travel - length) <= near_enough * out_.span;
+      (motor_side ? to_end : from_end) = EndSupport::supported;
+      (motor_side ? whip.to : whip.from) = motor_side ? length : out_.span - length;
+    }
+    constexpr int steps = 48;
+    double largest = 0.0;
+    for (int i = 0; i <= steps; ++i) {
+      const double place = double(i) / steps;
+      whip.shape.emplace_back(place, whip_shape(from_end, to_end, place));
+      largest = std::max(largest, std::abs(whip.shape.back().y()));
+    }
+    for (QPointF& point : whip.shape) {
+      point.ry() /= largest > 0.0 ? largest : 1.0;
+    }
+    whip.verdict = results_->limit(LimitId::whip).verdict;
+    whip.text = tr("whips at %1 · allowed %2")
+                    .arg(words::result_value(ResultId::whip_speed, *results_),
+                         words::result_value(ResultId::whip_allowed_speed, *results_));
+    out_.whip = whip;
+  }
+
+  void fill_governing() {
+    if (!results_->governing) {
+      return;
+    }
+    const LimitId id = *results_->governing;
+    const Verdict verdict = results_->limit(id).verdict;
+    const LimitDescriptor& about = descriptor(id);
+    out_.governing = GoverningMark{
+        about.part, QString::fromUtf8(about.member.data(), qsizetype(about.member.size())), verdict,
+        tr("%1 %2 governs", "sign, name of a limit")
+            .arg(words::verdict_sign(verdict), words::limit_name(id))};
+  }
+
+  const Machine& machine_;
+  std::size_t axis_number_;
+  const Axis& axis_;
+  const AxisResults* results_;
+  TrainGeometry out_;
+};
+
+} // namespace
+
+TrainGeometry train_geometry(const Machine& machine, std::size_t axis, const AxisResults* results) {
+  return Train(machine, axis, results).drawn();
+}
+
+} // namespace feedwright

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// The drive train put in its place on a sheet or a window: where each shape and each word stands,
+// in the units of the painter. What is painted and what a click finds are both read from here.
+
+#include "train/train_geometry.h"
+
+#include <QFont>
+#include <QPaintDevice>
+#include <QPainterPath>
+#include <QRectF>
+
+#include <vector>
+
+namespace feedwright {
+
+struct TrainOptions {
+  QFont font;
+  /// Painter units per millimetre of paper or screen, for the stated scale.
+  double units_per_mm = 96.0 / 25.4;
+  bool title = true;
+  /// Says that a click chooses parts: marks them. On paper nothing is.
+  std::optional<PartSlot> selected;
+  std::optional<PartSlot> focused;
+};
+
+struct PlannedPart {
+  PartSlot slot;
+  QString member; ///< field to show; may be empty
+  QRectF area;
+};
+
+/// What colour a label is written in.
+enum class Tone { ink, faint, accent, clear, close, over };
+
+struct PlannedLabel {
+  QString text;
+  QRectF area;
+  Tone tone = Tone::faint;
+  bool bold = false;
+  Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter;
+};
+
+struct TrainPlan {
+  double scale = 1.0;     ///< painter units per millimetre of the machine
+  double thickness = 1.0; ///< by what the screw's diameters are exaggerated
+  double unit = 1.0;      ///< a hair over a pixel at an ordinary text size
+  double line = 15.0;     ///< height of a line of text
+  bool belt_upright = true;
+  QPointF start; ///< motor-end bearing, on the screw's axis
+  QPointF end;   ///< far bearing
+  QPointF motor_axis;
+  QRectF motor;
+  QRectF coupling;
+  QRectF screw; ///< at its nominal diameter
+  QRectF nut;
+  QRectF nut_at_start;
+  QRectF nut_at_end;
+  QRectF carriage;
+  double rail = 0.0; ///< height of the guides' line
+  double travel_line = 0.0;
+  double span_line = 0.0;
+  QLineF cut_arrow;
+  QLineF gravity_arrow;
+  QPainterPath belt;
+  QPolygonF whip;
+  QRectF supply;
+  QRectF controller;
+  std::vector<PlannedPart> parts;
+  std::vector<PlannedLabel> labels;
+
+  /// The part at a point: the smallest that holds it.
+  const PlannedPart* part_at(const QPointF& point) const;
+};
+
+TrainPlan plan_train(const TrainGeometry& train, const QRectF& rect, const TrainOptions& options,
+                     QPaintDevice* device);
+
+Tone tone_of(Verdict verdict);
+
+/// Parts in the order the keyboard visits them.
+inline constexpr PartSlot visited_parts[] = {
+    PartSlot::axis,       PartSlot::targets,  PartSlot::supply,
+    PartSlot::controller, PartSlot::motor,    PartSlot::transmission,
+    PartSlot::screw,      PartSlot::carriage, PartSlot::guides};
+
+} // namespace feedwright

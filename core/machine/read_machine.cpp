@@ -1,0 +1,473 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "machine/machine_file.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <map>
+
+namespace feedwright {
+
+namespace {
+
+constexpr std::size_t most_axes = 64;
+
+std::string_view type_name(JsonNode::Type type) {
+  constexpr std::array<std::string_view, 6> names{"null",   "boolean", "number",
+                                                  "string", "array",   "object"};
+  return names[static_cast<std::size_t>(type)];
+}
+
+/// Where in the machine the reader is.
+struct Place {
+  std::string path;
+  std::size_t axis = 0;
+  std::optional<PartSlot> slot;
+};
+
+class MachineReader {
+public:
+  MachineReader(std::string_view source, const JsonNode& root) : source_(source), root_(root) {}
+
+  tl::expected<Machine, std::vector<Fault>> read() {
+    if (!read_format()) {
+      return tl::unexpected(faults_);
+    }
+    read_text("name", machine_.name, true);
+    read_text("story", machine_.story, false);
+    read_part("supply", machine_.supply, {"supply", 0, PartSlot::supply}, root_, true);
+    read_part("controller", machine_.controller, {"controller", 0, PartSlot::controller}, root_,
+              false);
+    read_axes();
+    keep_unknown(root_, {"format", "name", "story", "supply", "controller", "axes"},
+                 machine_.unknown);
+    if (faults_.empty()) {
+      faults_ = faults_of(machine_);
+      std::ranges::for_each(faults_, [this](Fault& fault) { place(fault); });
+    }
+    if (!faults_.empty()) {
+      return tl::unexpected(faults_);
+    }
+    return machine_;
+  }
+
+private:
+  Fault& fault(FaultCode code, const Place& at, std::string_view member, const JsonNode* node) {
+    Fault& made = faults_.emplace_back();
+    made.code = code;
+    made.path = at.path.empty() || member.empty() ? at.path + std::string(member)
+                                                  : at.path + "." + std::string(member);
+    made.axis = at.axis;
+    made.slot = at.slot;
+    made.member = member;
+    if (node != nullptr) {
+      made.line = node->line;
+      made.column = node->column;
+    }
+    return made;
+  }
+
+  void wrong_type(const Place& at, std::string_view member, const JsonNode& node,
+                  std::string_view wanted) {
+    Fault& made = fault(FaultCode::wrong_type, at, member, &node);
+    made.found = type_name(node.type);
+    made.wanted = wanted;
+  }
+
+  void missing(const Place& at, std::string_view member, const JsonNode& parent,
+               const FieldInfo* info = nullptr) {
+    Fault& made = fault(FaultCode::missing_member, at, member, &parent);
+    if (info != nullptr) {
+      made.kind = info->kind;
+      made.unit = info->unit;
+    }
+  }
+
+  void remember(const std::string& path, const JsonNode& node) {
+    places_[path] = {node.line, node.column};
+  }
+
+  /// Soundness knows the path; the line was remembered on the way, that of the nearest parent if
+  /// the member itself is not in the file.
+  void place(Fault& fault) const {
+    std::string path = fault.path;
+    while (!path.empty()) {
+      if (const auto found = places_.find(path); found != places_.end()) {
+        fault.line = found->second.first;
+        fault.column = found->second.second;
+        return;
+      }
+      const auto dot = path.find_last_of('.');
+      path.resize(dot == std::string::npos ? 0 : dot);
+    }
+    fault.line = root_.line;
+    fault.column = root_.column;
+  }
+
+  std::string slice(const JsonNode& node) const {
+    return std::string(source_.substr(node.begin, node.end - node.begin));
+  }
+
+  template <class Known>
+  void keep_unknown(const JsonNode& node, const Known& known,
+                    std::vector<std::pair<std::string, std::string>>& unknown) const {
+    for (const auto& [name, value] : node.members) {
+      if (std::ranges::find(known, std::string_view(name)) == std::ranges::end(known)) {
+        unknown.emplace_back(name, slice(value));
+      }
+    }
+  }
+  void keep_unknown(const JsonNode& node, std::initializer_list<std::string_view> known,
+                    std::vector<std::pair<std::string, std::string>>& unknown) const {
+    keep_unknown<std::initializer_list<std::string_view>>(node, known, unknown);
+  }
+
+  bool read_format() {
+    const JsonNode* format = root_.find("format");
+    const JsonNode* name = format != nullptr ? format->find("name") : nullptr;
+    if (name == nullptr || name->type != JsonNode::Type::string || name->text != format_name) {
+      fault(FaultCode::not_a_machine, {}, "format", format != nullptr ? format : &root_);
+      return false;
+    }
+    const auto version = [&](std::string_view member) {
+      const JsonNode* node = format->find(member);
+      const bool whole = node != nullptr && node->type == JsonNode::Type::number &&
+                         node->number >= 0.0 && node->number <= 1e6 &&
+                         node->number == std::floor(node->number);
+      return whole ? std::optional(static_cast<int>(node->number)) : std::nullopt;
+    };
+    const auto major = version("major");
+    const auto minor = version("minor");
+    if (!major || !minor) {
+      missing({"format", 0, std::nullopt}, major ? "minor" : "major", *format);
+      return false;
+    }
+    if (*major != format_major) {
+      fault(FaultCode::newer_major, {}, "format", format).found =
+          format->find("major")->text + "." + format->find("minor")->text;
+      return false;
+    }
+    machine_.newer_minor = *minor > format_minor ? *minor : 0;
+    keep_unknown(*format, {"name", "major", "minor"}, machine_.unknown_format);
+    return true;
+  }
+
+  void read_text(std::string_view member, std::string& into, bool required) {
+    const JsonNode* node = root_.find(member);
+    if (node == nullptr) {
+      if (required) {
+        missing({}, member, root_);
+      }
+    } else if (node->type != JsonNode::Type::string) {
+      wrong_type({}, member, *node, "string");
+    } else {
+      into = node->text;
+    }
+  }
+
+  void read_axes() {
+    const JsonNode* axes = root_.find("axes");
+    if (axes == nullptr) {
+      missing({}, "axes", root_);
+      return;
+    }
+    if (axes->type != JsonNode::Type::array) {
+      wrong_type({}, "axes", *axes, "array");
+      return;
+    }
+    remember("axes", *axes);
+    if (axes->items.size() > most_axes) {
+      fault(FaultCode::too_many_axes, {}, "axes", axes).most = most_axes;
+      return;
+    }
+    for (std::size_t i = 0; i < axes->items.size(); ++i) {
+      read_axis(axes->items[i], i);
+    }
+  }
+
+  void read_axis(const JsonNode& node, std::size_t index) {
+    std::string path = "axes[";
+    std::array<char, 8> digits{};
+    path.append(digits.data(), std::to_chars(digits.data(), digits.data() + 8, index).ptr);
+    path += "]";
+    const Place at{path, index, PartSlot::axis};
+    if (node.type != JsonNode::Type::object) {
+      wrong_type(at, "", node, "object");
+      return;
+    }
+    Axis& axis = machine_.axes.emplace_back();
+    remember(path, node);
+    read_fields(axis.basics, at, node,
+                {"targets", "carriage", "guides", "motor", "transmission", "screw"});
+    const auto place_of = [&](PartSlot slot) {
+      return Place{path + "." + std::string(slot_name(slot)), index, slot};
+    };
+    read_part("targets", axis.targets, place_of(PartSlot::targets), node, false);
+    read_part("carriage", axis.carriage, place_of(PartSlot::carriage), node, true);
+    read_part("guides", axis.guides, place_of(PartSlot::guides), node, false);
+    read_choice<StepperByPoints, StepperByRatings, Servo>("motor", axis.motor,
+                                                          place_of(PartSlot::motor), node);
+    read_choice<Coupling, BeltStage>("transmission", axis.transmission,
+                                     place_of(PartSlot::transmission), node);
+    read_part("screw", axis.screw, place_of(PartSlot::screw), node, true);
+  }
+
+  /// The object of a part, if it is there and is one.
+  const JsonNode* part_object(std::string_view member, const Place& at, const JsonNode& parent,
+                              bool required) {
+    const JsonNode* node = parent.find(member);
+    if (node == nullptr) {
+      if (required) {
+        const auto dot = at.path.find_last_of('.');
+        const Place above{dot == std::string::npos ? std::string() : at.path.substr(0, dot),
+                          at.axis, at.slot};
+        missing(above, member, parent);
+      }
+      return nullptr;
+    }
+    if (node->type != JsonNode::Type::object) {
+      wrong_type(at, "", *node, "object");
+      return nullptr;
+    }
+    remember(at.path, *node);
+    return node;
+  }
+
+  template <class Part>
+  void read_part(std::string_view member, Part& part, const Place& at, const JsonNode& parent,
+                 bool required) {
+    if (const JsonNode* node = part_object(member, at, parent, required)) {
+      read_fields(part, at, *node, {});
+    }
+  }
+
+  template <class... Types, class Variant>
+  void read_choice(std::string_view member, Variant& part, const Place& at,
+                   const JsonNode& parent) {
+    const JsonNode* node = part_object(member, at, parent, true);
+    if (node == nullptr) {
+      return;
+    }
+    const JsonNode* type = node->find("type");
+    if (type == nullptr) {
+      missing(at, "type", *node);
+      return;
+    }
+    if (type->type != JsonNode::Type::string) {
+      wrong_type(at, "type", *type, "string");
+      return;
+    }
+    const bool known = ((type->text == part_type_name<Types> &&
+                         (read_fields(part.template emplace<Types>(), at, *node, {"type"}), true)) ||
+                        ...);
+    if (!known) {
+      Fault& made = fault(FaultCode::unknown_choice, at, "type", type);
+      made.found = type->text;
+      made.choices = part_types(*at.slot);
+    }
+  }
+
+  template <class Part>
+  void read_fields(Part& part, const Place& at, const JsonNode& node,
+                   std::initializer_list<std::string_view> also_known) {
+    std::vector<std::string_view> known(also_known);
+    known.insert(known.end(), {"source", "changed"});
+    const auto changed = read_notes(part.notes, at, node);
+    for (const Field<Part>& field : FieldsOf<Part>::list()) {
+      known.push_back(field.info.member);
+      const JsonNode* given = node.find(field.info.member);
+      if (given == nullptr) {
+        if (field.info.presence == Presence::required) {
+          missing(at, field.info.member, node, &field.info);
+        }
+        continue;
+      }
+      remember(at.path + "." + std::string(field.info.member), *given);
+      read_field(part, field, at, *given, changed);
+    }
+    keep_unknown(node, known, part.notes.unknown);
+  }
+
+  /// The part's source, and the names of members changed since it was taken from there.
+  std::vector<std::string_view> read_notes(PartNotes& notes, const Place& at,
+                                           const JsonNode& node) {
+    std::vector<std::string_view> changed;
+    if (const JsonNode* source = node.find("source")) {
+      if (source->type == JsonNode::Type::string) {
+        notes.source = source->text;
+      } else {
+        wrong_type(at, "source", *source, "string");
+      }
+    }
+    if (const JsonNode* list = node.find("changed")) {
+      if (list->type != JsonNode::Type::array) {
+        wrong_type(at, "changed", *list, "array");
+        return changed;
+      }
+      for (const JsonNode& item : list->items) {
+        changed.emplace_back(item.text);
+      }
+    }
+    return changed;
+  }
+
+  template <class Part>
+  void read_field(Part& part, const Field<Part>& field, const Place& at, const JsonNode& node,
+                  const std::vector<std::string_view>& changed) {
+    EntryNote note;
+    const bool listed = !part.notes.source.empty() &&
+                        std::ranges::find(changed, field.info.member) == changed.end();
+    note.origin = listed ? Origin::part_list : Origin::entered;
+    const auto value = read_value(field.info, at, node, note);
+    if (!value) {
+      return;
+    }
+    if (field.set(part, *value)) {
+      part.notes.entries[std::string(field.info.member)] = note;
+      return;
+    }
+    const bool is_choice = field.info.type == FieldType::choice;
+    Fault& made = fault(is_choice ? FaultCode::unknown_choice : FaultCode::out_of_bounds, at,
+                        field.info.member, &node);
+    made.found = node.text;
+    made.bound = field.info.bound;
+    made.kind = field.info.kind;
+    made.unit = field.info.unit;
+    made.choices = field.info.choices;
+  }
+
+  std::optional<FieldValue> read_value(const FieldInfo& info, const Place& at,
+                                       const JsonNode& node, EntryNote& note) {
+    using Type = JsonNode::Type;
+    switch (info.type) {
+    case FieldType::quantity: return read_quantity_value(info, at, node, note);
+    case FieldType::count: return read_count(info, at, node);
+    case FieldType::flag:
+      if (node.type == Type::boolean) {
+        return node.boolean;
+      }
+      wrong_type(at, info.member, node, "boolean");
+      return std::nullopt;
+    case FieldType::choice:
+    case FieldType::text:
+      if (node.type == Type::string) {
+        return node.text;
+      }
+      wrong_type(at, info.member, node, "string");
+      return std::nullopt;
+    case FieldType::points: break;
+    }
+    note.text = slice(node);
+    return read_points(info, at, node);
+  }
+
+  std::optional<FieldValue> read_quantity_value(const FieldInfo& info, const Place& at,
+                                                const JsonNode& node, EntryNote& note) {
+    if (node.type == JsonNode::Type::number && info.kind == Kind::number) {
+      note.text = node.text;
+      return AnyQuantity{Kind::number, node.number};
+    }
+    if (node.type != JsonNode::Type::string) {
+      wrong_type(at, info.member, node, "string");
+      return std::nullopt;
+    }
+    const auto read = read_quantity(node.text, info.kind);
+    if (!read) {
+      unreadable(info, at, node, read.error());
+      return std::nullopt;
+    }
+    note.text = node.text;
+    return read->value;
+  }
+
+  void unreadable(const FieldInfo& info, const Place& at, const JsonNode& node,
+                  const ReadError& error) {
+    Fault& made = fault(FaultCode::unreadable_quantity, at, info.member, &node);
+    made.found = node.text;
+    made.quantity = error;
+    made.kind = error.wanted;
+    made.unit = info.unit;
+  }
+
+  std::optional<FieldValue> read_count(const FieldInfo& info, const Place& at,
+                                       const JsonNode& node) {
+    if (node.type != JsonNode::Type::number) {
+      wrong_type(at, info.member, node, "number");
+      return std::nullopt;
+    }
+    const bool whole = node.number == std::floor(node.number);
+    if (!whole || node.number < double(info.least) || node.number > double(info.most)) {
+      Fault& made = fault(FaultCode::out_of_bounds, at, info.member, &node);
+      made.found = node.text;
+      made.least = info.least;
+      made.most = info.most;
+      return std::nullopt;
+    }
+    return static_cast<std::int64_t>(node.number);
+  }
+
+  std::optional<FieldValue> read_points(const FieldInfo& info, const Place& at,
+                                        const JsonNode& node) {
+    if (node.type != JsonNode::Type::array) {
+      wrong_type(at, info.member, node, "array");
+      return std::nullopt;
+    }
+    std::vector<TorquePoint> points;
+    const std::size_t faults_before = faults_.size();
+    for (const JsonNode& item : node.items) {
+      if (item.type != JsonNode::Type::array || item.items.size() != 2) {
+        wrong_type(at, info.member, item, "pair");
+        continue;
+      }
+      const auto speed = read_point_part(info, at, item.items[0], Kind::angular_velocity);
+      const auto torque = read_point_part(info, at, item.items[1], Kind::torque);
+      if (speed && torque) {
+        points.push_back({from_si<AngularVelocity>(*speed), from_si<Torque>(*torque)});
+      }
+    }
+    return faults_.size() == faults_before ? std::optional<FieldValue>(points) : std::nullopt;
+  }
+
+  std::optional<double> read_point_part(const FieldInfo& info, const Place& at,
+                                        const JsonNode& node, Kind kind) {
+    if (node.type != JsonNode::Type::string) {
+      wrong_type(at, info.member, node, "string");
+      return std::nullopt;
+    }
+    const auto read = read_quantity(node.text, kind);
+    if (!read) {
+      unreadable(info, at, node, read.error());
+      faults_.back().unit = units_of(kind).front().symbol;
+      return std::nullopt;
+    }
+    return read->value.si;
+  }
+
+  std::string_view source_;
+  const JsonNode& root_;
+  Machine machine_;
+  std::vector<Fault> faults_;
+  std::map<std::string, std::pair<std::size_t, std::size_t>, std::less<>> places_;
+};
+
+} // namespace
+
+tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json) {
+  const auto root = read_json(json);
+  if (!root) {
+    std::vector<Fault> faults;
+    for (const JsonError& error : root.error()) {
+      Fault& made = faults.emplace_back();
+      made.code = FaultCode::not_json;
+      made.path = error.path;
+      made.line = error.line;
+      made.column = error.column;
+      made.json = error;
+    }
+    return tl::unexpected(faults);
+  }
+  return MachineReader(json, *root).read();
+}
+
+} // namespace feedwright

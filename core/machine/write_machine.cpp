@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "machine/machine_file.h"
+
+#include "json/write_json.h"
+#include "units/write_quantity.h"
+
+namespace feedwright {
+
+namespace {
+
+using Unknown = std::vector<std::pair<std::string, std::string>>;
+
+void write_unknown(JsonWriter& json, const Unknown& unknown) {
+  for (const auto& [name, slice] : unknown) {
+    json.member(name).raw(slice);
+  }
+}
+
+std::string exact(const AnyQuantity& value, std::string_view unit) {
+  const Unit* found = find_unit(value.kind, unit);
+  return write_exact(value, found != nullptr ? *found : si_unit(value.kind));
+}
+
+void write_points(JsonWriter& json, const std::vector<TorquePoint>& points) {
+  json.begin_array();
+  for (const TorquePoint& point : points) {
+    json.begin_array().value(exact(any(point.speed), "rpm")).value(exact(any(point.torque), "N·m"));
+    json.end_array();
+  }
+  json.end_array();
+}
+
+void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& value,
+                 const EntryNote* note) {
+  const bool typed_text = note != nullptr && !note->text.empty();
+  if (const auto* quantity = std::get_if<AnyQuantity>(&value)) {
+    const std::string text = typed_text ? note->text : exact(*quantity, info.unit);
+    if (info.kind == Kind::number && text == json_number_text(quantity->si)) {
+      json.raw(text);
+    } else {
+      json.value(text);
+    }
+  } else if (const auto* count = std::get_if<std::int64_t>(&value)) {
+    json.value(*count);
+  } else if (const auto* text = std::get_if<std::string>(&value)) {
+    json.value(*text);
+  } else if (const auto* flag = std::get_if<bool>(&value)) {
+    json.value(*flag);
+  } else if (typed_text) {
+    json.raw(note->text);
+  } else {
+    write_points(json, std::get<std::vector<TorquePoint>>(value));
+  }
+}
+
+/// Whether the member belongs in the file: presets only where the user or a list gave them.
+bool is_written(const FieldInfo& info, const FieldValue& value, const EntryNote* note) {
+  if (std::holds_alternative<std::monostate>(value)) {
+    return false;
+  }
+  if (const auto* text = std::get_if<std::string>(&value);
+      text != nullptr && info.type == FieldType::text && text->empty()) {
+    return info.presence == Presence::required;
+  }
+  return info.presence != Presence::preset || note != nullptr;
+}
+
+template <class Part>
+void write_fields(JsonWriter& json, const Part& part) {
+  std::vector<std::string_view> changed;
+  for (const Field<Part>& field : FieldsOf<Part>::list()) {
+    const FieldValue value = field.get(part);
+    const auto found = part.notes.entries.find(field.info.member);
+    const EntryNote* note = found != part.notes.entries.end() ? &found->second : nullptr;
+    if (!is_written(field.info, value, note)) {
+      continue;
+    }
+    json.member(field.info.member);
+    write_value(json, field.info, value, note);
+    if (note == nullptr || note->origin == Origin::entered) {
+      changed.push_back(field.info.member);
+    }
+  }
+  if (!part.notes.source.empty()) {
+    json.member("source").value(part.notes.source);
+    if (!changed.empty()) {
+      json.member("changed").begin_array();
+      for (const std::string_view member : changed) {
+        json.value(member);
+      }
+      json.end_array();
+    }
+  }
+}
+
+template <class Part>
+void write_part(JsonWriter& json, std::string_view member, const Part& part) {
+  json.member(member).begin_object();
+  if (!part_type_name<Part>.empty()) {
+    json.member("type").value(part_type_name<Part>);
+  }
+  write_fields(json, part);
+  write_unknown(json, part.notes.unknown);
+  json.end_object();
+}
+
+void write_axis(JsonWriter& json, const Axis& axis) {
+  json.begin_object();
+  write_fields(json, axis.basics);
+  write_part(json, "targets", axis.targets);
+  write_part(json, "carriage", axis.carriage);
+  write_part(json, "guides", axis.guides);
+  std::visit([&](const auto& motor) { write_part(json, "motor", motor); }, axis.motor);
+  std::visit([&](const auto& part) { write_part(json, "transmission", part); }, axis.transmission);
+  write_part(json, "screw", axis.screw);
+  write_unknown(json, axis.basics.notes.unknown);
+  json.end_object();
+}
+
+} // namespace
+
+std::string write_machine(const Machine& machine) {
+  JsonWriter json;
+  json.begin_object();
+  json.member("format").begin_object();
+  json.member("name").value(format_name);
+  json.member("major").value(format_major);
+  json.member("minor").value(machine.newer_minor > format_minor ? machine.newer_minor
+                                                                : format_minor);
+  write_unknown(json, machine.unknown_format);
+  json.end_object();
+  json.member("name").value(machine.name);
+  if (!machine.story.empty()) {
+    json.member("story").value(machine.story);
+  }
+  write_part(json, "supply", machine.supply);
+  write_part(json, "controller", machine.controller);
+  json.member("axes").begin_array();
+  for (const Axis& axis : machine.axes) {
+    write_axis(json, axis);
+  }
+  json.end_array();
+  write_unknown(json, machine.unknown);
+  json.end_object();
+  return std::move(json).finish();
+}
+
+} // namespace feedwright

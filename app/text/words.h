@@ -24,14 +24,21 @@ QString choice_name(std::string_view member, std::string_view choice);
 QString origin_name(Origin origin);    ///< "entered"
 QString kind_name(Kind kind);          ///< "a length"
 QString result_name(ResultId id);      ///< "allowed whip speed"
-QString result_source(ResultId id);    ///< where the equation is from
+QString result_meaning(ResultId id);   ///< one plain sentence
+QString result_source(ResultId id);    ///< publication of the equation; empty for definitions
+QString constant_name(std::string_view symbol);
+/// What f(…) stands for in a working, by its equation's code.
+QString solved_by(std::string_view equation);
 QString limit_name(LimitId id);        ///< "whip"
 QString verdict_word(Verdict verdict); ///< "over"
-/// A sign for the verdict that reads without colour: ● ◐ ⊘ ○ or shapes of our own.
+/// A sign for the verdict that reads without colour.
 QString verdict_sign(Verdict verdict);
 QString open_reason(const Limit& limit);      ///< which input it wants, or why not
 QString finding_text(const Finding& finding); ///< one or two sentences, with caution
 QString fault_text(const Fault& fault);       ///< one sentence with place
+QString fault_sentence(const Fault& fault);   ///< the same without its place
+QString value_example(Kind kind, std::string_view unit); ///< "5 mm"
+QString bound_text(Bound bound);                         ///< "more than zero"
 QString read_error_text(
     const ReadError& error, std::string_view usual_unit, PartSlot slot,
     std::string_view member); ///< `"5 kg" is a mass; the lead is a length, such as 5 mm`

@@ -56,7 +56,9 @@ TemporaryFile::TemporaryFile(const FileDescriptor& folder, std::string_view name
   }
   constexpr int tries = 100;
   for (int i = 0; i < tries && !file_.valid(); ++i) {
-    std::string own = "." + std::string(shortened(name, most - added)) + std::string(mark);
+    std::string own(1, '.');
+    own += shortened(name, most - added);
+    own += mark;
     if (!append_random_letters(own)) {
       return;
     }

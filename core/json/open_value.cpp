@@ -10,7 +10,8 @@ std::string json_pointer(const std::vector<OpenValue>& open) {
   std::string path;
   for (const OpenValue& at : open) {
     if (at.node.type == JsonNode::Type::array) {
-      path += "/" + fmt::format_int(at.node.items.size()).str();
+      path += '/';
+      path += fmt::format_int(at.node.items.size()).str();
     } else if (at.name) {
       path += '/';
       for (const char c : *at.name) {

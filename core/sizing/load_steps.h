@@ -92,7 +92,9 @@ void largest_load(SizingState<W>& s) {
   }
   const bool cutting_rules = cutting && (!rapid || *cutting > *rapid);
   const Force largest = cutting_rules ? *cutting : *rapid;
-  FEEDWRIGHT_KEEP(s, axial_load, s.constant(cutting_rules ? "F_w" : "F_a", largest));
+  FEEDWRIGHT_KEEP(
+      s, axial_load,
+      s.earlier(cutting_rules ? ResultId::cutting_force : ResultId::rapid_force, largest));
 }
 
 template <class W>

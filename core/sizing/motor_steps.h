@@ -68,7 +68,7 @@ void motor_at_cutting_feed(SizingState<W>& s) {
 template <class W>
 void motor_feeds(SizingState<W>& s) {
   if (s.out.rapid_torque) {
-    const auto need = s.constant("T_a", *s.out.rapid_torque);
+    const auto need = s.earlier(ResultId::rapid_torque, *s.out.rapid_torque);
     const auto meeting = s.motor.speed_meeting(value_of(need), Duty::short_time);
     FEEDWRIGHT_KEEP(s, motor_torque_feed,
                     s.working.solved("torque_meets_need", meeting, need) * s.motor_travel);

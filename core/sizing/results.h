@@ -14,7 +14,7 @@
 namespace feedwright {
 
 enum class ResultId : std::uint8_t {
-#define RESULT(name, type, symbol, unit, source) name,
+#define RESULT(name, type, symbol, unit, publication) name,
 #include "sizing/results.def"
 #undef RESULT
 };
@@ -83,7 +83,7 @@ struct Finding {
 
 /// Immutable once returned. A missing value is open.
 struct AxisResults {
-#define RESULT(name, type, symbol, unit, source) std::optional<type> name;
+#define RESULT(name, type, symbol, unit, publication) std::optional<type> name;
 #include "sizing/results.def"
 #undef RESULT
   std::array<Limit, limit_count> limits{};
@@ -102,7 +102,7 @@ struct ResultDescriptor {
   std::string_view symbol;
   Kind kind;
   std::string_view unit;
-  std::string_view source;
+  std::string_view publication; ///< where the equation is from; empty for definitions and sums
   std::optional<AnyQuantity> (*get)(const AxisResults&);
 };
 

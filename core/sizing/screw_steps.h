@@ -140,7 +140,7 @@ void buckling(SizingState<W>& s) {
   FEEDWRIGHT_KEEP(s, core_stress_thrust,
                   area * yield / s.in(slot, "stress_safety", *screw.stress_safety));
   if (s.out.axial_load) {
-    FEEDWRIGHT_KEEP(s, core_stress, s.constant("F_max", *s.out.axial_load) / area);
+    FEEDWRIGHT_KEEP(s, core_stress, s.earlier(ResultId::axial_load, *s.out.axial_load) / area);
   }
 }
 

@@ -45,6 +45,11 @@ struct SizingState {
   auto constant(std::string_view symbol, const Q& value) const {
     return N<Q>(working.constant(symbol, value));
   }
+  /// A result kept before.
+  template <class Q>
+  auto earlier(ResultId id, const Q& value) const {
+    return N<Q>(working.earlier(id, value));
+  }
 };
 
 /// Keeps a result under its name; later equations see it as one symbol.

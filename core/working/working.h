@@ -33,6 +33,10 @@ struct NoWorking {
   const Q& result(ResultId, const Q& value) const {
     return value;
   }
+  template <class Q>
+  const Q& earlier(ResultId, const Q& value) const {
+    return value;
+  }
   template <class Q, class... Operands>
   const Q& solved(std::string_view, const Q& value, const Operands&...) const {
     return value;
@@ -65,10 +69,14 @@ public:
   template <class Q>
   Traced<Q> result(ResultId id, const Traced<Q>& value) {
     steps_.push_back({id, any(value.value), value.how});
-    return {
-        value.value,
-        std::make_shared<const Expression>(Expression{
-            Expression::Form::result, any(value.value), {}, static_cast<std::uint8_t>(id), {}})};
+    return earlier(id, value.value);
+  }
+  /// A result kept before, taken up again by a later equation.
+  template <class Q>
+  Traced<Q> earlier(ResultId id, const Q& value) const {
+    return {value,
+            std::make_shared<const Expression>(Expression{
+                Expression::Form::result, any(value), {}, static_cast<std::uint8_t>(id), {}})};
   }
   /// A value found by solving an equation over the operands; `name` says which equation.
   template <class Q, class... Operands>

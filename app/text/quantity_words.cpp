@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Values as text in the language's way.
+
+#include "text/word_table.h"
+#include "text/words.h"
+
+namespace feedwright::words {
+
+namespace {
+
+/// The one thing of the language that is not a translation; set once with the language.
+DecimalMark chosen_mark = DecimalMark::point;
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Words)
+
+public:
+  static QString open() { return tr("open"); }
+  static QString yes() { return tr("yes"); }
+  static QString no() { return tr("no"); }
+  static QString points(const std::vector<TorquePoint>& points) {
+    const AnyQuantity last =
+        points.empty() ? AnyQuantity{Kind::angular_velocity, 0.0} : any(points.back().speed);
+    return tr("%n point(s), up to %1", nullptr, static_cast<int>(points.size()))
+        .arg(quantity(last, "rpm"));
+  }
+};
+
+constexpr const char* kind_names[] = {
+    QT_TRANSLATE_NOOP("Words", "a number"),
+    QT_TRANSLATE_NOOP("Words", "a length"),
+    QT_TRANSLATE_NOOP("Words", "an area"),
+    QT_TRANSLATE_NOOP("Words", "a second moment of area"),
+    QT_TRANSLATE_NOOP("Words", "a mass"),
+    QT_TRANSLATE_NOOP("Words", "a time"),
+    QT_TRANSLATE_NOOP("Words", "a force"),
+    QT_TRANSLATE_NOOP("Words", "a torque"),
+    QT_TRANSLATE_NOOP("Words", "an energy"),
+    QT_TRANSLATE_NOOP("Words", "a power"),
+    QT_TRANSLATE_NOOP("Words", "a moment of inertia"),
+    QT_TRANSLATE_NOOP("Words", "an angle"),
+    QT_TRANSLATE_NOOP("Words", "a speed of rotation"),
+    QT_TRANSLATE_NOOP("Words", "an angular acceleration"),
+    QT_TRANSLATE_NOOP("Words", "a speed"),
+    QT_TRANSLATE_NOOP("Words", "an acceleration"),
+    QT_TRANSLATE_NOOP("Words", "a pressure"),
+    QT_TRANSLATE_NOOP("Words", "a density"),
+    QT_TRANSLATE_NOOP("Words", "a mass per length"),
+    QT_TRANSLATE_NOOP("Words", "a stiffness"),
+    QT_TRANSLATE_NOOP("Words", "a frequency"),
+    QT_TRANSLATE_NOOP("Words", "a temperature"),
+    QT_TRANSLATE_NOOP("Words", "a voltage"),
+    QT_TRANSLATE_NOOP("Words", "a current"),
+    QT_TRANSLATE_NOOP("Words", "a resistance"),
+    QT_TRANSLATE_NOOP("Words", "an inductance"),
+    QT_TRANSLATE_NOOP("Words", "a torque per current"),
+    QT_TRANSLATE_NOOP("Words", "a length"), // a lead is asked for as one
+    QT_TRANSLATE_NOOP("Words", "a diameter times a speed"),
+    QT_TRANSLATE_NOOP("Words", "a number per length"),
+    QT_TRANSLATE_NOOP("Words", "a figure"),
+};
+
+constexpr const char* origin_names[] = {
+    QT_TRANSLATE_NOOP("Words", "preset"),
+    QT_TRANSLATE_NOOP("Words", "entered"),
+    QT_TRANSLATE_NOOP("Words", "with the part"),
+};
+
+QString plain_value(const FieldView& field) {
+  if (const auto* held = std::get_if<AnyQuantity>(&field.value)) {
+    const Unit* unit = find_unit(held->kind, field.info.unit);
+    return QString::fromStdString(
+        write_exact(*held, unit != nullptr ? *unit : si_unit(held->kind), chosen_mark));
+  }
+  if (const auto* count = std::get_if<std::int64_t>(&field.value)) {
+    return QString::number(*count);
+  }
+  if (const auto* flag = std::get_if<bool>(&field.value)) {
+    return *flag ? Words::yes() : Words::no();
+  }
+  if (const auto* points = std::get_if<std::vector<TorquePoint>>(&field.value)) {
+    return Words::points(*points);
+  }
+  const auto* text = std::get_if<std::string>(&field.value);
+  return text != nullptr ? QString::fromStdString(*text) : QString();
+}
+
+} // namespace
+
+DecimalMark decimal_mark() {
+  return chosen_mark;
+}
+
+void set_decimal_mark(DecimalMark mark) {
+  chosen_mark = mark;
+}
+
+QString kind_name(Kind kind) {
+  return translated(kind_names[static_cast<std::size_t>(kind)]);
+}
+
+QString origin_name(Origin origin) {
+  return translated(origin_names[static_cast<std::size_t>(origin)]);
+}
+
+QString quantity(const AnyQuantity& value, std::string_view unit, int digits) {
+  const Unit* found = find_unit(value.kind, unit);
+  return QString::fromStdString(
+      write_quantity(value, found != nullptr ? *found : si_unit(value.kind), digits, chosen_mark));
+}
+
+QString result_value(ResultId id, const AxisResults& results, int digits) {
+  const ResultDescriptor& about = descriptor(id);
+  const auto value = about.get(results);
+  return value ? quantity(*value, about.unit, digits) : Words::open();
+}
+
+QString field_text(const FieldView& field) {
+  const bool typed = field.info.type == FieldType::quantity || field.info.type == FieldType::count;
+  if (typed && !field.note.text.empty() &&
+      !std::holds_alternative<std::monostate>(field.value)) {
+    return QString::fromStdString(field.note.text);
+  }
+  return plain_value(field);
+}
+
+} // namespace feedwright::words

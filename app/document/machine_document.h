@@ -27,6 +27,7 @@ class MachineDocument : public QObject {
   Q_OBJECT
 public:
   explicit MachineDocument(Machine machine, QObject* parent = nullptr);
+  ~MachineDocument() override;
 
   const Machine& machine() const { return machine_; }
   /// Nothing is computed from a machine that is not sound: then results() is empty.
@@ -47,11 +48,15 @@ public:
   bool edit_field(std::size_t axis, PartSlot slot, std::string_view member, const FieldValue& value,
                   const EntryNote& note);
 
+  /// Another machine altogether; nothing of the one before can be undone. An empty path is a
+  /// machine that has no file yet.
+  void open(Machine machine, const QString& path, const QString& fingerprint);
+
   QUndoStack* undo_stack() { return &undo_stack_; }
   bool is_modified() const { return !undo_stack_.isClean(); }
 
   QString file_path() const { return file_path_; }
-  /// File name for titles; a translated "Untitled" without one.
+  /// File name for titles; without one the machine's own name, or "Untitled".
   QString display_name() const;
   void set_file(const QString& path, const QString& fingerprint);
   /// Hash of the file's bytes when last read or written; to notice changes by others.

@@ -2,8 +2,8 @@
 #include "headless/command_line.h"
 
 #include "headless/headless.h"
-#include "headless/language.h"
 #include "sheet/program_version.h"
+#include "text/language.h"
 
 #include <CLI/CLI.hpp>
 #include <QCoreApplication>

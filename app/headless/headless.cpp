@@ -5,20 +5,19 @@
 #include "files/read_file.h"
 #include "files/write_file.h"
 #include "headless/command_line.h"
-#include "headless/file_words.h"
-#include "headless/language.h"
 #include "headless/picture.h"
 #include "headless/report_text.h"
 #include "headless/standard_output.h"
 #include "machine/machine_file.h"
 #include "sheet/write_results.h"
 #include "sizing/size_axis.h"
+#include "text/file_words.h"
+#include "text/language.h"
 #include "text/words.h"
 
 #include <QApplication>
 
 #include <algorithm>
-#include <clocale>
 #include <memory>
 
 namespace feedwright {
@@ -82,7 +81,7 @@ private:
   std::optional<OpenedMachine> open() const {
     const auto bytes = read_file(command_.file, largest_machine_file);
     if (!bytes) {
-      complain(file_error_text(bytes.error()));
+      complain(words::file_error_text(bytes.error()));
       return std::nullopt;
     }
     auto machine = read_machine(*bytes);
@@ -145,7 +144,7 @@ private:
         write_file(command_.output,
                    std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
     if (!done) {
-      complain(file_error_text(done.error()));
+      complain(words::file_error_text(done.error()));
       return ExitCode::unusable;
     }
     return ExitCode::none_over;
@@ -154,6 +153,13 @@ private:
   const Command& command_;
 };
 
+/// Remarks of the library on the environment are none of the commands' sentences.
+void keep_library_quiet(QtMsgType type, const QMessageLogContext&, const QString& text) {
+  if (type == QtCriticalMsg || type == QtFatalMsg) {
+    complain(text);
+  }
+}
+
 /// The environment must not show in what the commands write: not its display, not its locale, not
 /// the seed of hash tables, which sets the order of fonts in a PDF.
 void shut_out_environment() {
@@ -161,6 +167,7 @@ void shut_out_environment() {
     qputenv("QT_QPA_PLATFORM", "offscreen");
   }
   QHashSeed::setDeterministicGlobalSeed();
+  qInstallMessageHandler(keep_library_quiet);
 }
 
 } // namespace
@@ -175,9 +182,8 @@ std::optional<int> run_headless(int argc, char** argv) {
   // Qt takes options of its own out of the list it is given; it gets the program's name only.
   int name_only = 1;
   const QApplication application(name_only, argv);
-  std::setlocale(LC_NUMERIC, "C");
   const QString language = QString::fromStdString(language_asked_for(argc, argv));
-  if (!headless::use_language(language)) {
+  if (!use_language(language)) {
     headless::Run::complain_of_language(language);
     return static_cast<int>(ExitCode::unusable);
   }

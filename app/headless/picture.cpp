@@ -2,7 +2,7 @@
 #include "headless/picture.h"
 
 #include "document/machine_document.h"
-#include "studies/plots.h"
+#include "studies/studies_view.h"
 #include "window/main_window.h"
 #include "window/style.h"
 
@@ -24,6 +24,10 @@ QByteArray as_png(const QPixmap& picture) {
 
 } // namespace
 
+std::size_t study_count() {
+  return static_cast<std::size_t>(StudiesView::study_count());
+}
+
 std::optional<QByteArray> window_picture(const Machine& machine, const SheetIdentity& identity,
                                          const Command& command) {
   if (command.study.value_or(0) >= study_count()) {
@@ -39,7 +43,7 @@ std::optional<QByteArray> window_picture(const Machine& machine, const SheetIden
     window.show_axis(*command.axis);
   }
   if (command.study) {
-    window.show_study(static_cast<Study>(*command.study));
+    window.show_study(static_cast<int>(*command.study));
   }
   window.show();
   QApplication::processEvents();

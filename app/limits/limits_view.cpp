@@ -4,6 +4,7 @@
 #include "limits/finding_order.h"
 #include "limits/ladder_widget.h"
 #include "text/words.h"
+#include "window/style.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -35,6 +36,12 @@ LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
   not_computed_ = plain_label(QStringLiteral("limits_not_computed"), this);
   not_computed_->setAccessibleName(tr("Limits are not computed"));
   layout->addWidget(not_computed_);
+  const auto add_notes = [layout](Notes& notes) {
+    notes.layout = new QVBoxLayout;
+    notes.layout->setSpacing(4);
+    layout->addLayout(notes.layout);
+  };
+  add_notes(grave_);
   const char* names[] = {"feed_ladder", "thrust_ladder", "margin_ladder"};
   for (std::size_t i = 0; i < ladders_.size(); ++i) {
     ladders_[i] = new LadderWidget(this);
@@ -42,9 +49,7 @@ LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
     connect(ladders_[i], &LadderWidget::row_chosen, this, &LimitsView::choose);
     layout->addWidget(ladders_[i]);
   }
-  notes_layout_ = new QVBoxLayout;
-  notes_layout_->setSpacing(4);
-  layout->addLayout(notes_layout_);
+  add_notes(ordinary_);
   layout->addStretch();
   connect(&document_, &MachineDocument::changed, this, &LimitsView::refresh);
   connect(&document_, &MachineDocument::selection_changed, this, &LimitsView::refresh);
@@ -66,11 +71,12 @@ void LimitsView::show_faults() {
                              ? tr("Not computed: there is no axis.")
                              : tr("Not computed. Nothing can be said of the limits until this is "
                                   "put right:"));
-  std::vector<QString> texts;
+  QStringList texts;
   for (const Fault& fault : faults) {
-    texts.push_back(QStringLiteral("– ") + words::fault_text(fault));
+    texts.append(QStringLiteral("– ") + words::fault_text(fault));
   }
-  show_notes(texts);
+  show_notes(grave_, texts);
+  show_notes(ordinary_, {});
 }
 
 void LimitsView::show_results(const AxisResults& results) {
@@ -78,28 +84,41 @@ void LimitsView::show_results(const AxisResults& results) {
   for (std::size_t i = 0; i < ladders_.size(); ++i) {
     ladders_[i]->show_ladder(ladder_of(results, scales[i]));
   }
-  std::vector<QString> texts;
+  QStringList grave;
+  QStringList ordinary;
   for (const Finding& finding : by_weight(results.findings)) {
-    const QString sign = is_grave(finding.code) ? QStringLiteral("▲") : QStringLiteral("△");
-    texts.push_back(
-        tr("%1 %2: %3", "sign, part, sentence")
-            .arg(sign, words::part_name(finding.subject), words::finding_text(finding)));
+    const bool first = is_grave(finding.code);
+    const QString sign = first ? QStringLiteral("▲") : QStringLiteral("△");
+    (first ? grave : ordinary)
+        .append(tr("%1 %2: %3", "sign, part, sentence")
+                    .arg(sign, words::part_name(finding.subject), words::finding_text(finding)));
   }
-  show_notes(texts);
+  show_notes(grave_, grave);
+  show_notes(ordinary_, ordinary);
 }
 
-void LimitsView::show_notes(const std::vector<QString>& texts) {
-  while (notes_.size() < texts.size()) {
-    notes_.push_back(plain_label(QStringLiteral("finding_%1").arg(notes_.size()), this));
-    notes_layout_->addWidget(notes_.back());
+void LimitsView::show_notes(Notes& notes, const QStringList& texts) {
+  std::vector<QLabel*>& labels = notes.labels;
+  const QString name = &notes == &grave_ ? QStringLiteral("grave_finding_%1")
+                                         : QStringLiteral("finding_%1");
+  while (qsizetype(labels.size()) < texts.size()) {
+    labels.push_back(plain_label(name.arg(labels.size()), this));
+    notes.layout->addWidget(labels.back());
   }
-  for (std::size_t i = 0; i < notes_.size(); ++i) {
-    const bool used = i < texts.size();
-    if (used && notes_[i]->text() != texts[i]) {
-      notes_[i]->setText(texts[i]);
-      notes_[i]->setAccessibleName(texts[i]);
+  const Look look = Look::of(palette());
+  for (std::size_t i = 0; i < labels.size(); ++i) {
+    const bool used = qsizetype(i) < texts.size();
+    if (used && labels[i]->text() != texts[qsizetype(i)]) {
+      labels[i]->setText(texts[qsizetype(i)]);
+      labels[i]->setAccessibleName(texts[qsizetype(i)]);
     }
-    notes_[i]->setVisible(used);
+    if (&notes == &grave_) {
+      QPalette strong = labels[i]->palette();
+      strong.setColor(QPalette::WindowText, look.over);
+      strong.setColor(QPalette::Text, look.over);
+      labels[i]->setPalette(strong);
+    }
+    labels[i]->setVisible(used);
   }
 }
 

@@ -3,6 +3,7 @@
 
 #include "document/machine_document.h"
 
+#include <QStringList>
 #include <QWidget>
 
 #include <array>
@@ -29,14 +30,20 @@ private:
   void refresh();
   void show_faults();
   void show_results(const AxisResults& results);
-  void show_notes(const std::vector<QString>& texts);
   void choose(LimitId id);
+
+  /// Plain sentences one below the other; labels are kept and used again.
+  struct Notes {
+    QVBoxLayout* layout = nullptr;
+    std::vector<QLabel*> labels = {};
+  };
+  void show_notes(Notes& notes, const QStringList& texts);
 
   MachineDocument& document_;
   std::array<LadderWidget*, 3> ladders_{};
   QLabel* not_computed_ = nullptr;
-  QVBoxLayout* notes_layout_ = nullptr;
-  std::vector<QLabel*> notes_;
+  Notes grave_;    ///< above the ladders: not to be missed
+  Notes ordinary_; ///< below them
 };
 
 } // namespace feedwright

@@ -14,7 +14,8 @@ void add_axis_pages(Pages& pages, const Machine& machine, std::size_t axis,
                     const AxisResults& results, const SheetAxis& content);
 
 /// How each figure of an axis came about.
-void add_working_pages(Pages& pages, const SheetAxis& content);
+void add_working_pages(Pages& pages, const Machine& machine, std::size_t axis,
+                       const SheetAxis& content);
 
 /// "X · long table", "X" without a name.
 QString axis_title(const std::string& letter, const std::string& name);

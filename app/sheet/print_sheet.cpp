@@ -70,8 +70,8 @@ private:
       sheet::add_axis_pages(pages, machine_, axis, results, content_.axes[axis]);
     }
     if (working_) {
-      for (const SheetAxis& axis : content_.axes) {
-        sheet::add_working_pages(pages, axis);
+      for (std::size_t axis = 0; axis < content_.axes.size(); ++axis) {
+        sheet::add_working_pages(pages, machine_, axis, content_.axes[axis]);
       }
     }
   }

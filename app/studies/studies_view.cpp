@@ -61,6 +61,10 @@ int StudiesView::study() const {
   return tabs_->currentIndex();
 }
 
+QString StudiesView::study_title(int study) const {
+  return tabs_->tabText(study);
+}
+
 void StudiesView::show_working(ResultId result) {
   working_->choose(result);
   show_study(plots);

@@ -24,6 +24,7 @@ public:
   static int study_count();
   void show_study(int study);
   int study() const;
+  QString study_title(int study) const;
   StudyCanvas& canvas() { return *canvas_; }
   WorkingView& working() { return *working_; }
 

@@ -208,10 +208,10 @@ void StudyCanvas::copy() {
   if (!study_) {
     return;
   }
-  auto* data = new QMimeData;
-  data->setImageData(plot_->toPixmap().toImage());
-  data->setText(as_table(figure_));
-  QGuiApplication::clipboard()->setMimeData(data);
+  auto* copied = new QMimeData;
+  copied->setImageData(plot_->toPixmap().toImage());
+  copied->setText(as_table(figure_));
+  QGuiApplication::clipboard()->setMimeData(copied);
 }
 
 void StudyCanvas::changeEvent(QEvent* event) {

@@ -27,7 +27,8 @@ QList<qreal> dash_pattern(int number) {
 /// Knows where each word may stand and puts it there at every layout.
 class LabelKeeper : public QObject {
 public:
-  explicit LabelKeeper(QCustomPlot& plot) : QObject(&plot), plot_(plot) {
+  LabelKeeper(QCustomPlot& plot, const QColor& paper)
+      : QObject(&plot), plot_(plot), paper_(paper) {
     setObjectName(QStringLiteral("label_keeper"));
     connect(&plot, &QCustomPlot::afterLayout, this, [this] { arrange(); });
   }
@@ -38,6 +39,8 @@ public:
     item->setColor(colour);
     item->setFont(font);
     item->setPadding(QMargins());
+    // Where a word must lie on a line, the line gives way to it.
+    item->setBrush(paper_);
     item->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
     item->position->setType(QCPItemPosition::ptAbsolute);
     item->setClipToAxisRect(false);
@@ -145,6 +148,7 @@ private:
   }
 
   QCustomPlot& plot_;
+  QColor paper_;
   std::vector<std::pair<QCPItemText*, QPolygonF>> curves_;
   std::vector<std::pair<QCPItemText*, StudyLine>> lines_;
   std::vector<std::pair<QCPItemText*, QPointF>> marks_;
@@ -167,7 +171,7 @@ public:
     plot_.clearPlottables();
     plot_.clearItems();
     delete plot_.findChild<QObject*>(QStringLiteral("label_keeper"));
-    keeper_ = new LabelKeeper(plot_);
+    keeper_ = new LabelKeeper(plot_, look_.paper);
     plot_.setBackground(QBrush(look_.paper));
     set_axis(*plot_.xAxis, x_axis_label(figure_));
     set_axis(*plot_.yAxis, y_axis_label(figure_));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-// What was computed but deserves care, in sentences that say what to do.
+// What was computed but deserves care, and what could not be, in sentences that say what to do.
 
 #include "text/word_table.h"
 #include "text/words.h"
@@ -13,6 +13,10 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Words)
 
 public:
+  static QString wants(const QString& field, const QString& part) {
+    return tr("wants %1 (%2)", "an open limit: field that is missing, its part").arg(field, part);
+  }
+
   static QString sentence(FindingCode code) {
     switch (code) {
     case FindingCode::axis_can_fall:
@@ -80,6 +84,11 @@ QString finding_text(const Finding& finding) {
     text = text.arg(value_text(finding.allowed));
   }
   return text;
+}
+
+QString open_reason(const Limit& limit) {
+  const auto slot = static_cast<PartSlot>(limit.missing.slot);
+  return Words::wants(field_name(slot, limit.missing.member), part_name(slot));
 }
 
 } // namespace feedwright::words

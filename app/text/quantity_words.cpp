@@ -64,7 +64,7 @@ constexpr const char* kind_names[] = {
 constexpr const char* origin_names[] = {
     QT_TRANSLATE_NOOP("Words", "preset"),
     QT_TRANSLATE_NOOP("Words", "entered"),
-    QT_TRANSLATE_NOOP("Words", "with the part"),
+    QT_TRANSLATE_NOOP("Words", "part"),
 };
 
 QString plain_value(const FieldView& field) {
@@ -83,7 +83,11 @@ QString plain_value(const FieldView& field) {
     return Words::points(*points);
   }
   const auto* text = std::get_if<std::string>(&field.value);
-  return text != nullptr ? QString::fromStdString(*text) : QString();
+  if (text == nullptr) {
+    return {};
+  }
+  return field.info.type == FieldType::choice ? choice_name(field.info.member, *text)
+                                              : QString::fromStdString(*text);
 }
 
 } // namespace

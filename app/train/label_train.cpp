@@ -121,18 +121,18 @@ private:
     }
     const QString scale = scale_text(plan_, options_);
     const QSizeF size = size_of(scale);
-    const QRectF right(rect_.right() - size.width(), rect_.top(), size.width(), size.height());
-    add(scale, right, Tone::faint, false, Qt::AlignRight | Qt::AlignVCenter);
-    placer_.take(right);
+    const QRectF scale_area(rect_.right() - size.width(), rect_.top(), size.width(), size.height());
+    add(scale, scale_area, Tone::faint, false, Qt::AlignRight | Qt::AlignVCenter);
+    placer_.take(scale_area);
     QFont bold = options_.font;
     bold.setBold(true);
-    const double room = right.left() - rect_.left() - u(16);
+    const double room = scale_area.left() - rect_.left() - u(16);
     const QString title = QFontMetricsF(bold).elidedText(train_.title, Qt::ElideRight, room * 0.96);
-    const QRectF left(rect_.left(), rect_.top(), std::min(room, size_of(title, true).width()),
+    const QRectF title_area(rect_.left(), rect_.top(), std::min(room, size_of(title, true).width()),
                       size.height());
-    add(title, left, Tone::ink, true);
-    placer_.take(left);
-    plan_.parts.push_back({PartSlot::axis, QString(), left});
+    add(title, title_area, Tone::ink, true);
+    placer_.take(title_area);
+    plan_.parts.push_back({PartSlot::axis, QString(), title_area});
   }
 
   bool whip_governs() const {
@@ -179,7 +179,10 @@ private:
            train_.cuts ? Tone::accent : Tone::faint);
     if (!plan_.gravity_arrow.isNull()) {
       const QRectF way = QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2()).normalized();
-      beside(train_.gravity_text, way, {left, above, below, right}, Tone::faint);
+      const QString whole = train_.gravity_text + QLatin1Char('\n') + train_.lying_text;
+      if (!beside(whole, way, {left, above, below, right}, Tone::ink)) {
+        beside(train_.gravity_text, way, {left, above, below, right}, Tone::ink);
+      }
     }
     const QRectF rail_end(plan_.end.x() - u(2), plan_.rail - u(4), u(2), u(8));
     beside(train_.guides_text, rail_end, {right, above, left}, Tone::faint);
@@ -200,7 +203,9 @@ private:
     }
     const GoverningMark& mark = *train_.governing;
     const Tone tone = mark.verdict == Verdict::clear ? Tone::ink : tone_of(mark.verdict);
-    beside(mark.text, area_of(mark.slot), {above, right, below, left}, tone, true);
+    const bool boxed = mark.slot == PartSlot::supply || mark.slot == PartSlot::controller;
+    beside(mark.text, area_of(mark.slot),
+           boxed ? std::vector{left, right} : std::vector{above, right, below, left}, tone, true);
   }
 
   TrainPlan& plan_;

@@ -8,7 +8,7 @@ namespace feedwright {
 namespace {
 
 /// Along the side: level with the area first, then either way.
-constexpr double shifts[] = {0.0, -0.5, 0.5, -1.0, 1.0};
+constexpr double shifts[] = {0.0, -0.25, 0.25, -0.5, 0.5, -1.0, 1.0};
 constexpr double distances[] = {1.0, 2.5, 4.0, 6.0, 8.0};
 
 QRectF candidate(const QRectF& area, const QSizeF& size, Beside side, double gap, double shift) {

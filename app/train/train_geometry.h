@@ -74,6 +74,7 @@ struct TrainGeometry {
   QString guides_text;
   QString cut_text;
   QString gravity_text;
+  QString lying_text; ///< of an axis that does not lie as it is drawn
   QString supply_text;
   QString controller_text;
 };

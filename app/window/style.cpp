@@ -72,8 +72,8 @@ QPalette palette_of(const Look& look) {
 
 void apply_theme(Theme theme) {
   static const QPalette given = QApplication::palette();
-  if (QApplication::style()->objectName().compare("fusion", Qt::CaseInsensitive) != 0) {
-    QApplication::setStyle(QStyleFactory::create("Fusion"));
+  if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) != 0) {
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   }
   const Look look = theme == Theme::light  ? Look::light_look()
                     : theme == Theme::dark ? Look::dark_look()

@@ -21,8 +21,6 @@ FieldView view(const Part& part, const Field<Part>& field) {
   if (const auto note = part.notes.entries.find(field.info.member);
       note != part.notes.entries.end()) {
     result.note = note->second;
-  } else if (field.info.presence != Presence::preset) {
-    result.note.origin = Origin::entered;
   }
   return result;
 }

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "headless/file_words.h"
+#include "text/file_words.h"
 
 #include <QCoreApplication>
 
-namespace feedwright::headless {
+namespace feedwright::words {
 
 namespace {
 
 struct Words {
-  Q_DECLARE_TR_FUNCTIONS(Headless)
+  Q_DECLARE_TR_FUNCTIONS(Words)
 
 public:
   static QString of(FileFault fault) {
@@ -49,4 +49,4 @@ QString file_error_text(const FileError& error) {
                                                 : sentence;
 }
 
-} // namespace feedwright::headless
+} // namespace feedwright::words

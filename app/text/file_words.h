@@ -5,9 +5,9 @@
 
 #include <QString>
 
-namespace feedwright::headless {
+namespace feedwright::words {
 
 /// One sentence: which file, what is wrong with it.
 QString file_error_text(const FileError& error);
 
-} // namespace feedwright::headless
+} // namespace feedwright::words

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/machine_document.h"
+
+#include "machine/machine_file.h"
+#include "sizing/size_axis.h"
+#include "text/words.h"
+
+#include <QFileInfo>
+
+namespace feedwright {
+
+/// One step of Undo: the machine before and after. Machines are small; copies of them cannot
+/// disagree with each other.
+class MachineCommand : public QUndoCommand {
+public:
+  MachineCommand(MachineDocument& document, Machine after, const QString& name, QString merge_key)
+      : QUndoCommand(name), document_(document), before_(document.machine()),
+        after_(std::move(after)), merge_key_(std::move(merge_key)) {}
+
+  void undo() override { document_.put(before_); }
+  void redo() override { document_.put(after_); }
+  int id() const override { return merge_key_.isEmpty() ? -1 : 1; }
+
+  bool mergeWith(const QUndoCommand* next) override {
+    const auto* other = static_cast<const MachineCommand*>(next);
+    if (other->merge_key_ != merge_key_) {
+      return false;
+    }
+    after_ = other->after_;
+    setText(other->text());
+    setObsolete(after_ == before_);
+    return true;
+  }
+
+private:
+  MachineDocument& document_;
+  Machine before_;
+  Machine after_;
+  QString merge_key_;
+};
+
+MachineDocument::MachineDocument(Machine machine, QObject* parent)
+    : QObject(parent), machine_(std::move(machine)) {
+  constexpr int kept_steps = 1000;
+  undo_stack_.setUndoLimit(kept_steps);
+  connect(&undo_stack_, &QUndoStack::cleanChanged, this, &MachineDocument::state_changed);
+  recompute();
+}
+
+MachineDocument::~MachineDocument() {
+  // The stack outlives the signals' receiver while it is taken apart.
+  undo_stack_.disconnect(this);
+}
+
+const AxisResults* MachineDocument::current() const {
+  return selection_.axis < results_.size() ? &results_[selection_.axis] : nullptr;
+}
+
+const Axis* MachineDocument::current_axis() const {
+  return selection_.axis < machine_.axes.size() ? &machine_.axes[selection_.axis] : nullptr;
+}
+
+void MachineDocument::select(const Selection& selection) {
+  Selection wanted = selection;
+  if (wanted.axis >= machine_.axes.size()) {
+    wanted.axis = machine_.axes.empty() ? 0 : machine_.axes.size() - 1;
+  }
+  // A member chosen anew is told again: a door may lead twice to the same field.
+  if (wanted == selection_ && wanted.member.isEmpty()) {
+    return;
+  }
+  selection_ = wanted;
+  emit selection_changed();
+}
+
+void MachineDocument::edit(Machine machine, const QString& name, const QString& merge_key) {
+  if (!(machine == machine_)) {
+    undo_stack_.push(new MachineCommand(*this, std::move(machine), name, merge_key));
+  }
+}
+
+bool MachineDocument::edit_field(std::size_t axis, PartSlot slot, std::string_view member,
+                                 const FieldValue& value, const EntryNote& note) {
+  const auto before = field_of(machine_, axis, slot, member);
+  Machine changed = machine_;
+  if (!before || !set_field(changed, axis, slot, member, value, note)) {
+    return false;
+  }
+  const auto after = field_of(changed, axis, slot, member);
+  const auto text = [](const FieldView& field) {
+    const QString shown = words::field_text(field);
+    return shown.isEmpty() ? tr("open") : shown;
+  };
+  const QString name = words::field_name(slot, member);
+  const bool short_value = before->info.type != FieldType::points;
+  edit(std::move(changed), short_value ? tr("%1 %2 → %3", "field, value before, value after")
+                                             .arg(name, text(*before), text(*after))
+                                       : name);
+  return true;
+}
+
+void MachineDocument::open(Machine machine, const QString& path, const QString& fingerprint) {
+  undo_stack_.clear();
+  machine_ = std::move(machine);
+  recompute();
+  selection_ = {0, PartSlot::screw, {}};
+  emit changed();
+  emit selection_changed();
+  set_file(path, fingerprint);
+}
+
+QString MachineDocument::display_name() const {
+  if (!file_path_.isEmpty()) {
+    return QFileInfo(file_path_).fileName();
+  }
+  const QString name = QString::fromStdString(machine_.name);
+  return name.isEmpty() ? tr("Untitled") : name;
+}
+
+void MachineDocument::set_file(const QString& path, const QString& fingerprint) {
+  file_path_ = path;
+  fingerprint_ = fingerprint;
+  undo_stack_.setClean();
+  emit state_changed();
+}
+
+void MachineDocument::put(const Machine& machine) {
+  machine_ = machine;
+  recompute();
+  const Selection kept = selection_;
+  if (kept.axis >= machine_.axes.size()) {
+    select(kept);
+  }
+  emit changed();
+}
+
+void MachineDocument::recompute() {
+  faults_ = faults_of(machine_);
+  results_.clear();
+  if (!faults_.empty()) {
+    return;
+  }
+  for (const Axis& axis : machine_.axes) {
+    results_.push_back(size_axis(machine_, axis));
+  }
+}
+
+} // namespace feedwright

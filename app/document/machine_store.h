@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Machines on disk, with words for what goes wrong.
+
+#include "machine/machine.h"
+
+#include <tl/expected.hpp>
+
+#include <QString>
+#include <QStringList>
+
+namespace feedwright {
+
+struct StoredMachine {
+  Machine machine;
+  QString fingerprint; ///< of the file's bytes
+};
+
+/// The machine in the file, or a sentence for each thing that is wrong.
+tl::expected<StoredMachine, QStringList> load_machine(const QString& path);
+
+/// Writes the machine, whole or not at all; gives the fingerprint of what was written, or the
+/// sentence that says why not.
+tl::expected<QString, QString> store_machine(const Machine& machine, const QString& path);
+
+/// Fingerprint of the file as it is now; empty if it cannot be read.
+QString fingerprint_of_file(const QString& path);
+
+} // namespace feedwright

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "machine/machine.h"
+
+namespace feedwright {
+
+/// A sound machine to start from: one axis of ordinary parts, by their dimensions.
+Machine new_machine();
+
+/// An axis of ordinary parts under the first letter the machine does not have.
+Axis new_axis(const Machine& machine);
+
+/// The axis again, under a letter of its own.
+Axis copied_axis(const Machine& machine, std::size_t axis);
+
+} // namespace feedwright

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "fields/choice_row.h"
+
+#include "fields/wheel_guard.h"
+#include "text/words.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+
+namespace feedwright {
+
+ChoiceRow::ChoiceRow(MachineDocument& document, std::size_t axis, PartSlot slot,
+                     const FieldView& field)
+    : FieldRow(document, axis, slot, field) {}
+
+QWidget* ChoiceRow::make_editor(QWidget& parent) {
+  box_ = new QComboBox(&parent);
+  for (const std::string_view choice : field_.info.choices) {
+    box_->addItem(words::choice_name(field_.info.member, choice),
+                  QString::fromUtf8(choice.data(), qsizetype(choice.size())));
+  }
+  box_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  new WheelGuard(box_);
+  connect(box_, &QComboBox::activated, this, [this](int index) {
+    commit(box_->itemData(index).toString().toStdString(), {{}, Origin::entered});
+  });
+  return box_;
+}
+
+void ChoiceRow::show_value() {
+  if (const auto* value = std::get_if<std::string>(&field_.value)) {
+    box_->setCurrentIndex(box_->findData(QString::fromStdString(*value)));
+  }
+}
+
+FlagRow::FlagRow(MachineDocument& document, std::size_t axis, PartSlot slot, const FieldView& field)
+    : FieldRow(document, axis, slot, field) {}
+
+QWidget* FlagRow::make_editor(QWidget& parent) {
+  box_ = new QCheckBox(tr("yes"), &parent);
+  connect(box_, &QCheckBox::clicked, this,
+          [this](bool checked) { commit(checked, {{}, Origin::entered}); });
+  return box_;
+}
+
+void FlagRow::show_value() {
+  box_->setChecked(field_.value == FieldValue(true));
+}
+
+} // namespace feedwright

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Equations as text: what follows a "_" is set as a subscript. Never rich text.
+
+#include <QColor>
+#include <QFont>
+#include <QRectF>
+#include <QString>
+
+class QPainter;
+
+namespace feedwright {
+
+/// The text without the marks of subscripts, for speaking and copying.
+QString plain_symbols(const QString& text);
+
+/// Height of the text broken into lines of that width.
+qreal symbols_height(const QString& text, const QFont& font, qreal width);
+
+/// Width of the text on one line.
+qreal symbols_width(const QString& text, const QFont& font);
+
+void paint_symbols(QPainter& painter, const QRectF& rect, const QString& text, const QFont& font,
+                   const QColor& colour);
+
+} // namespace feedwright

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/axes_panel.h"
+
+#include "window/axis_card.h"
+
+#include <QListWidget>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace feedwright {
+
+AxesPanel::AxesPanel(MachineDocument& document, QWidget* parent)
+    : QWidget(parent), document_(document) {
+  setObjectName(QStringLiteral("axes_panel"));
+  list_ = new QListWidget(this);
+  list_->setObjectName(QStringLiteral("axes_list"));
+  list_->setAccessibleName(tr("Machine and axes"));
+  list_->setFrameShape(QFrame::NoFrame);
+  list_->setItemDelegate(new AxisCardDelegate(list_));
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->viewport()->setBackgroundRole(QPalette::Window);
+  list_->viewport()->setAutoFillBackground(true);
+  connect(list_, &QListWidget::currentRowChanged, this, &AxesPanel::choose);
+  auto* add = new QPushButton(tr("Add axis"), this);
+  add->setObjectName(QStringLiteral("add_axis_button"));
+  connect(add, &QPushButton::clicked, this, &AxesPanel::add_axis_wanted);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 4, 0, 8);
+  layout->addWidget(list_, 1);
+  auto* below = new QHBoxLayout;
+  below->setContentsMargins(8, 0, 8, 0);
+  below->addWidget(add);
+  below->addStretch();
+  layout->addLayout(below);
+  connect(&document_, &MachineDocument::changed, this, &AxesPanel::refresh);
+  connect(&document_, &MachineDocument::selection_changed, this, &AxesPanel::take_selection);
+  refresh();
+}
+
+void AxesPanel::refresh() {
+  filling_ = true;
+  const Machine& machine = document_.machine();
+  const auto& results = document_.results();
+  const int rows = static_cast<int>(machine.axes.size()) + 1;
+  while (list_->count() > rows) {
+    delete list_->takeItem(list_->count() - 1);
+  }
+  while (list_->count() < rows) {
+    list_->addItem(new QListWidgetItem);
+  }
+  std::size_t cautions = 0;
+  for (const AxisResults& axis : results) {
+    cautions += axis.findings.size();
+  }
+  for (int row = 0; row < rows; ++row) {
+    const auto axis = static_cast<std::size_t>(row) - 1;
+    const AxisCard card =
+        row == 0 ? machine_card(machine, cautions, document_.faults().empty())
+                 : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
+    QListWidgetItem* item = list_->item(row);
+    item->setData(Qt::UserRole, QVariant::fromValue(card));
+    item->setData(Qt::AccessibleTextRole, card.spoken());
+    item->setData(Qt::ToolTipRole,
+                  QStringLiteral("<p>%1</p>").arg(card.spoken().toHtmlEscaped()));
+  }
+  filling_ = false;
+  take_selection();
+}
+
+void AxesPanel::take_selection() {
+  filling_ = true;
+  const Selection& at = document_.selection();
+  const bool machine = at.slot == PartSlot::supply || at.slot == PartSlot::controller;
+  list_->setCurrentRow(machine ? 0 : static_cast<int>(at.axis) + 1);
+  filling_ = false;
+}
+
+void AxesPanel::choose(int row) {
+  if (filling_ || row < 0) {
+    return;
+  }
+  const Selection& at = document_.selection();
+  if (row == 0) {
+    document_.select({at.axis, PartSlot::supply, {}});
+    return;
+  }
+  const bool machine = at.slot == PartSlot::supply || at.slot == PartSlot::controller;
+  document_.select(
+      {static_cast<std::size_t>(row) - 1, machine ? PartSlot::screw : at.slot, {}});
+}
+
+} // namespace feedwright

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/axis_card.h"
+
+#include "text/words.h"
+#include "window/style.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+constexpr qreal margin = 6.0;
+constexpr qreal padding = 8.0;
+constexpr qreal bar_height = 6.0;
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(AxesPanel)
+
+public:
+  static QString axes(std::size_t count) {
+    return tr("%n axis(es)", nullptr, static_cast<int>(count));
+  }
+  static QString cautions(std::size_t count) {
+    return tr("%n caution(s)", nullptr, static_cast<int>(count));
+  }
+  static QString unnamed() { return tr("Machine without a name"); }
+  static QString faulty() { return tr("not computed"); }
+  static QString governs(const QString& limit) { return tr("%1 governs").arg(limit); }
+  static QString nothing_governs() { return tr("no feed limit known"); }
+  static QString wanted(const QString& feed) { return tr("wanted %1").arg(feed); }
+  static QString axis(const QString& letter) { return tr("Axis %1").arg(letter); }
+};
+
+/// Feeds on the card's bar: the wanted one stands at two thirds.
+void set_shares(AxisCard& card, double reached, const std::optional<double>& wanted) {
+  constexpr double wanted_at = 2.0 / 3.0;
+  if (wanted && *wanted > 0.0) {
+    card.wanted_share = wanted_at;
+    card.share = std::clamp(reached / *wanted * wanted_at, 0.0, 1.0);
+  } else {
+    card.share = reached > 0.0 ? 1.0 : 0.0;
+  }
+}
+
+} // namespace
+
+QString AxisCard::spoken() const {
+  QStringList parts{letter.isEmpty() ? name : Words::axis(letter)};
+  for (const QString& part : {letter.isEmpty() ? QString() : name, governs, reached, wanted,
+                              words::verdict_word(verdict)}) {
+    if (!part.isEmpty()) {
+      parts << part;
+    }
+  }
+  return parts.join(QStringLiteral(", "));
+}
+
+AxisCard machine_card(const Machine& machine, std::size_t cautions, bool sound) {
+  AxisCard card;
+  card.name = machine.name.empty() ? Words::unnamed() : QString::fromStdString(machine.name);
+  QStringList parts{Words::axes(machine.axes.size()),
+                    words::quantity(any(*machine.supply.voltage), "V", 3)};
+  parts << (sound ? Words::cautions(cautions) : Words::faulty());
+  card.governs = parts.join(QStringLiteral(" · "));
+  return card;
+}
+
+AxisCard axis_card(const Axis& axis, const AxisResults* results) {
+  AxisCard card;
+  card.letter = QString::fromStdString(axis.basics.letter);
+  card.name = QString::fromStdString(axis.basics.name);
+  if (axis.targets.feed) {
+    card.wanted = Words::wanted(words::quantity(any(**axis.targets.feed), "m/min", 3));
+  }
+  if (results == nullptr) {
+    card.governs = Words::faulty();
+    return card;
+  }
+  if (!results->governing) {
+    card.governs = Words::nothing_governs();
+    return card;
+  }
+  const Limit& limit = results->limit(*results->governing);
+  card.verdict = limit.verdict;
+  card.sign = words::verdict_sign(limit.verdict);
+  card.governs = Words::governs(words::limit_name(limit.id));
+  card.reached = words::quantity(*limit.reached, "m/min", 3);
+  set_shares(card, limit.reached->si,
+             limit.wanted ? std::optional(limit.wanted->si) : std::nullopt);
+  return card;
+}
+
+namespace {
+
+/// Paints one card from the top down.
+class CardPainter {
+public:
+  CardPainter(QPainter& painter, const QStyleOptionViewItem& option, const AxisCard& card)
+      : painter_(painter), option_(option), card_(card), look_(Look::of(option.palette)),
+        area_(QRectF(option.rect).adjusted(margin, margin / 2.0, -margin, -margin / 2.0)) {}
+
+  void paint() {
+    frame();
+    QRectF text = area_.adjusted(padding, padding - 2.0, -padding, -padding);
+    if (!card_.letter.isEmpty()) {
+      text.setLeft(text.left() + letter(text));
+    }
+    const qreal line = option_.fontMetrics.lineSpacing() + 2.0;
+    write(QRectF(text.left(), text.top(), text.width(), line), card_.name,
+          card_.letter.isEmpty());
+    const QString governs = card_.sign.isEmpty() ? card_.governs
+                                                 : card_.sign + QLatin1Char(' ') + card_.governs;
+    write(QRectF(text.left(), text.top() + line, text.width(), line), governs, false,
+          card_.verdict == Verdict::over ? look_.over : look_.ink);
+    if (!card_.letter.isEmpty()) {
+      bar(area_.left() + padding, area_.right() - padding, text.top() + 2.0 * line + 6.0);
+      feeds(text.top() + 2.0 * line + 6.0 + bar_height + 3.0, line);
+    }
+  }
+
+private:
+  bool selected() const { return (option_.state & QStyle::State_Selected) != 0; }
+
+  void frame() {
+    painter_.setRenderHint(QPainter::Antialiasing);
+    painter_.setPen(QPen(selected() ? look_.ink : look_.rule, selected() ? 1.6 : 1.0));
+    painter_.setBrush(selected() ? look_.paper : look_.panel);
+    painter_.drawRoundedRect(area_, 3.0, 3.0);
+    if ((option_.state & QStyle::State_HasFocus) != 0) {
+      painter_.setPen(QPen(look_.accent, 1.0, Qt::DotLine));
+      painter_.setBrush(Qt::NoBrush);
+      painter_.drawRoundedRect(area_.adjusted(3.0, 3.0, -3.0, -3.0), 2.0, 2.0);
+    }
+  }
+
+  /// The axis' letter; gives the room it took.
+  qreal letter(const QRectF& text) {
+    QFont large = option_.font;
+    large.setPointSizeF(large.pointSizeF() * 2.0);
+    large.setBold(true);
+    painter_.setFont(large);
+    painter_.setPen(look_.ink);
+    const QFontMetricsF metrics(large);
+    const QString shown = metrics.elidedText(card_.letter, Qt::ElideRight, 60.0);
+    const qreal width = std::max(metrics.horizontalAdvance(QStringLiteral("X")),
+                                 metrics.horizontalAdvance(shown));
+    painter_.drawText(QRectF(text.left(), text.top(), width,
+                             2.0 * (option_.fontMetrics.lineSpacing() + 2.0)),
+                      Qt::AlignLeft | Qt::AlignVCenter, shown);
+    return width + 10.0;
+  }
+
+  void write(const QRectF& rect, const QString& text, bool bold, const QColor& colour) {
+    QFont font = option_.font;
+    font.setBold(bold);
+    painter_.setFont(font);
+    painter_.setPen(colour);
+    painter_.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter,
+                      QFontMetricsF(font).elidedText(text, Qt::ElideRight, rect.width()));
+  }
+  void write(const QRectF& rect, const QString& text, bool bold) {
+    write(rect, text, bold, look_.ink);
+  }
+
+  void bar(qreal left, qreal right, qreal top) {
+    const qreal width = right - left;
+    painter_.setPen(QPen(look_.rule, 1.0));
+    painter_.setBrush(look_.paper);
+    painter_.drawRoundedRect(QRectF(left, top, width, bar_height), 2.0, 2.0);
+    painter_.setPen(Qt::NoPen);
+    painter_.setBrush(card_.verdict == Verdict::over ? look_.over : look_.bar);
+    painter_.drawRoundedRect(QRectF(left, top, width * card_.share, bar_height), 2.0, 2.0);
+    if (card_.wanted_share) {
+      const qreal x = left + width * *card_.wanted_share;
+      painter_.setPen(QPen(look_.accent, 2.0));
+      painter_.drawLine(QPointF(x, top - 3.0), QPointF(x, top + bar_height + 3.0));
+    }
+  }
+
+  void feeds(qreal top, qreal height) {
+    const QRectF rect(area_.left() + padding, top, area_.width() - 2.0 * padding, height);
+    write(rect, card_.reached, true);
+    painter_.setPen(look_.accent);
+    painter_.setFont(option_.font);
+    painter_.drawText(rect, Qt::AlignRight | Qt::AlignVCenter, card_.wanted);
+  }
+
+  QPainter& painter_;
+  const QStyleOptionViewItem& option_;
+  const AxisCard& card_;
+  Look look_;
+  QRectF area_;
+};
+
+} // namespace
+
+void AxisCardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                             const QModelIndex& index) const {
+  QStyleOptionViewItem full = option;
+  initStyleOption(&full, index);
+  painter->save();
+  CardPainter(*painter, full, index.data(Qt::UserRole).value<AxisCard>()).paint();
+  painter->restore();
+}
+
+QSize AxisCardDelegate::sizeHint(const QStyleOptionViewItem& option,
+                                 const QModelIndex& index) const {
+  const bool machine = index.data(Qt::UserRole).value<AxisCard>().letter.isEmpty();
+  const qreal line = option.fontMetrics.lineSpacing() + 2.0;
+  const qreal text = machine ? 2.0 * line : 3.0 * line + bar_height + 9.0;
+  return {160, int(text + 2.0 * padding + margin)};
+}
+
+} // namespace feedwright

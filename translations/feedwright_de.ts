@@ -704,10 +704,6 @@
         <translation>Lagerabstand</translation>
     </message>
     <message>
-        <source>feed allowed by whip</source>
-        <translation>zulässiger Vorschub (Biegeschwingen)</translation>
-    </message>
-    <message>
         <source>motor speed</source>
         <translation>Motordrehzahl</translation>
     </message>
@@ -774,7 +770,7 @@
     </message>
     <message>
         <source>At %1 between bearings whip allows %2.</source>
-        <translation>Bei %1 Lagerabstand lässt das Biegeschwingen %2 zu.</translation>
+        <translation>Bei %1 Lagerabstand sind %2 zulässig.</translation>
     </message>
     <message>
         <source>These end supports do not hold the screw.</source>
@@ -808,6 +804,10 @@
         <source>%1, %2</source>
         <comment>what an axis shows, its unit</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>allowed feed</source>
+        <translation>zul. Vorschub</translation>
     </message>
 </context>
 <context>
@@ -1340,11 +1340,11 @@
     </message>
     <message>
         <source>ball screw</source>
-        <translation>Kugelgewindetrieb</translation>
+        <translation>Kugelgewinde</translation>
     </message>
     <message>
         <source>trapezoidal screw</source>
-        <translation>Trapezgewindetrieb</translation>
+        <translation>Trapezgewinde</translation>
     </message>
     <message>
         <source>fixed</source>
@@ -1357,10 +1357,6 @@
     <message>
         <source>free</source>
         <translation>frei</translation>
-    </message>
-    <message>
-        <source>between the bearings</source>
-        <translation>zwischen den Lagern</translation>
     </message>
     <message>
         <source>nut to bearing</source>
@@ -2017,13 +2013,6 @@
     <message>
         <source>no</source>
         <translation>nein</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n point(s), up to %1</source>
-        <translation>
-            <numerusform>%n Punkt, bis %1</numerusform>
-            <numerusform>%n Punkte, bis %1</numerusform>
-        </translation>
     </message>
     <message>
         <source>a number</source>
@@ -2760,6 +2749,10 @@
     <message>
         <source>f: the lowest motor speed at which the usable torque has fallen to the need, found by root finding</source>
         <translation>f: die niedrigste Motordrehzahl, bei der das nutzbare Moment auf den Bedarf gefallen ist, durch Nullstellensuche gefunden</translation>
+    </message>
+    <message>
+        <source>bearing to bearing</source>
+        <translation>Lager zu Lager</translation>
     </message>
 </context>
 <context>

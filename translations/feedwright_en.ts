@@ -18,14 +18,4 @@
         </translation>
     </message>
 </context>
-<context>
-    <name>Words</name>
-    <message numerus="yes">
-        <source>%n point(s), up to %1</source>
-        <translation>
-            <numerusform>%n point, up to %1</numerusform>
-            <numerusform>%n points, up to %1</numerusform>
-        </translation>
-    </message>
-</context>
 </TS>

@@ -2,6 +2,7 @@
 #include "headless/report_text.h"
 
 #include "headless/text_table.h"
+#include "limits/cautions.h"
 #include "sheet/lay_out_sheet.h"
 #include "sheet/sheet_words.h"
 #include "text/words.h"
@@ -93,8 +94,8 @@ private:
     }
     title(tr("Cautions"));
     std::vector<QStringList> rows;
-    for (const Finding& finding : axis.findings) {
-      rows.push_back({words::part_name(finding.subject), words::finding_text(finding)});
+    for (const Caution& caution : cautions_of(axis.findings)) {
+      rows.push_back({caution.subjects, caution.text});
     }
     out_ += text_table(rows, {Side::left, Side::left}, 4);
   }

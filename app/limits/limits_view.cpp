@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/limits_view.h"
 
-#include "limits/finding_order.h"
+#include "limits/cautions.h"
 #include "limits/ladder_widget.h"
 #include "text/words.h"
 #include "window/style.h"
@@ -86,12 +86,10 @@ void LimitsView::show_results(const AxisResults& results) {
   }
   QStringList grave;
   QStringList ordinary;
-  for (const Finding& finding : by_weight(results.findings)) {
-    const bool first = is_grave(finding.code);
-    const QString sign = first ? QStringLiteral("▲") : QStringLiteral("△");
-    (first ? grave : ordinary)
-        .append(tr("%1 %2: %3", "sign, part, sentence")
-                    .arg(sign, words::part_name(finding.subject), words::finding_text(finding)));
+  for (const Caution& caution : cautions_of(results.findings)) {
+    const QString sign = caution.grave ? QStringLiteral("▲") : QStringLiteral("△");
+    (caution.grave ? grave : ordinary)
+        .append(tr("%1 %2: %3", "sign, part, sentence").arg(sign, caution.subjects, caution.text));
   }
   show_notes(grave_, grave);
   show_notes(ordinary_, ordinary);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "limits/cautions.h"
 #include "sheet/lay_out_sheet.h"
 
 #include "sheet/sheet_columns.h"
@@ -78,9 +79,9 @@ public:
       return;
     }
     pages_.heading(tr("Cautions"));
-    Table table{{{{}, 1.0}, {{}, 6.0}}, {}, body_size};
-    for (const Finding& finding : content_.findings) {
-      table.rows.push_back({{words::part_name(finding.subject), words::finding_text(finding)}});
+    Table table{{{{}, 1.0}, {{}, 5.0}}, {}, body_size};
+    for (const Caution& caution : cautions_of(content_.findings)) {
+      table.rows.push_back({{caution.subjects, caution.text}, caution.grave});
     }
     add_table(pages_, table);
   }
@@ -146,10 +147,10 @@ void add_axis_pages(Pages& pages, const Machine& machine, std::size_t axis,
   pages.begin_page(axis_title(content.letter, content.name));
   AxisPages part(pages, content);
   add_train(pages, machine, axis, results);
+  part.cautions();
   part.set_up();
   part.limits();
   add_plots(pages, machine, axis, results);
-  part.cautions();
   part.inputs();
 }
 

@@ -97,9 +97,9 @@ private:
     add(tr("Acceleration"), true, true, [](const SummaryRow& row) {
       return unit_pair(row.acceleration, row.acceleration_wanted, "m/s²");
     });
-    add(tr("Thrust"), true, true,
+    add(tr("Axial force"), true, true,
         [](const SummaryRow& row) { return unit_pair(row.thrust, row.thrust_wanted, "N"); });
-    add(tr("Thrust governed by"), false, false,
+    add(tr("Axial force governed by"), false, false,
         [](const SummaryRow& row) { return limit_or_open(row.governing_thrust_limit); });
     add(tr("Resolution"), false, true,
         [](const SummaryRow& row) { return value_or_open(row.resolution, "µm"); });

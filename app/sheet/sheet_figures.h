@@ -10,7 +10,7 @@ namespace feedwright::sheet {
 /// The drawing of the drive train, in ink on white.
 void add_train(Pages& pages, const Machine& machine, std::size_t axis, const AxisResults& results);
 
-/// Thrust against feed, acceleration against feed and stretch, abreast, as lines and text.
+/// Thrust and acceleration against feed, abreast, and stretch below, as lines and text.
 void add_plots(Pages& pages, const Machine& machine, std::size_t axis, const AxisResults& results);
 
 } // namespace feedwright::sheet

@@ -59,7 +59,7 @@ StudyCanvas::StudyCanvas(QWidget* parent) : QWidget(parent) {
   read_out_->setObjectName(QStringLiteral("study_read_out"));
   read_out_->setAccessibleName(tr("Read-out under the cursor"));
   read_out_->setTextFormat(Qt::PlainText);
-  read_out_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  read_out_->setWordWrap(true);
   read_out_->setForegroundRole(QPalette::PlaceholderText);
   nothing_ = new QLabel(this);
   nothing_->setObjectName(QStringLiteral("study_nothing"));

@@ -68,7 +68,7 @@ public:
   StudyFigure stretch() {
     out_.x_name = tr("length between bearings");
     out_.x_unit = QStringLiteral("mm");
-    out_.y_name = tr("feed allowed by whip");
+    out_.y_name = tr("allowed feed");
     out_.y_unit = QStringLiteral("m/min");
     const Length span = *axis_.screw.span;
     const auto& feed = axis_.targets.feed;

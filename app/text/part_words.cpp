@@ -31,7 +31,7 @@ constexpr Word choices[] = {
     {"end/fixed", QT_TRANSLATE_NOOP("Words", "fixed")},
     {"end/supported", QT_TRANSLATE_NOOP("Words", "supported")},
     {"end/free", QT_TRANSLATE_NOOP("Words", "free")},
-    {"whip_span/between_bearings", QT_TRANSLATE_NOOP("Words", "between the bearings")},
+    {"whip_span/between_bearings", QT_TRANSLATE_NOOP("Words", "bearing to bearing")},
     {"whip_span/nut_to_bearing", QT_TRANSLATE_NOOP("Words", "nut to bearing")},
     {"drive_current_reading/peak", QT_TRANSLATE_NOOP("Words", "peak")},
     {"drive_current_reading/rms", QT_TRANSLATE_NOOP("Words", "effective (rms)")},

@@ -5,6 +5,8 @@
 #include "text/word_table.h"
 #include "text/words.h"
 
+#include <QStringList>
+
 namespace feedwright::words {
 
 namespace {
@@ -19,12 +21,6 @@ public:
   static QString open() { return tr("open"); }
   static QString yes() { return tr("yes"); }
   static QString no() { return tr("no"); }
-  static QString points(const std::vector<TorquePoint>& points) {
-    const AnyQuantity last =
-        points.empty() ? AnyQuantity{Kind::angular_velocity, 0.0} : any(points.back().speed);
-    return tr("%n point(s), up to %1", nullptr, static_cast<int>(points.size()))
-        .arg(quantity(last, "rpm"));
-  }
 };
 
 constexpr const char* kind_names[] = {
@@ -67,6 +63,28 @@ constexpr const char* origin_names[] = {
     QT_TRANSLATE_NOOP("Words", "part"),
 };
 
+/// Both marks mean decimal (see read_quantity), so a typed text may be shown with the language's.
+QString in_own_marks(QString text) {
+  const QChar own = QLatin1Char(static_cast<char>(chosen_mark));
+  for (qsizetype i = 0; i + 1 < text.size(); ++i) {
+    const bool mark = text[i] == QLatin1Char('.') || text[i] == QLatin1Char(',');
+    if (mark && text[i + 1].isDigit()) {
+      text[i] = own;
+    }
+  }
+  return text;
+}
+
+/// A point a line: "150 rpm: 1.68 N·m".
+QString points_text(const std::vector<TorquePoint>& points) {
+  QStringList texts;
+  for (const TorquePoint& point : points) {
+    texts << quantity(any(point.speed), "rpm") + QStringLiteral(": ") +
+                 quantity(any(point.torque), "N·m");
+  }
+  return texts.join(QLatin1Char('\n'));
+}
+
 QString plain_value(const FieldView& field) {
   if (const auto* held = std::get_if<AnyQuantity>(&field.value)) {
     const Unit* unit = find_unit(held->kind, field.info.unit);
@@ -80,7 +98,7 @@ QString plain_value(const FieldView& field) {
     return *flag ? Words::yes() : Words::no();
   }
   if (const auto* points = std::get_if<std::vector<TorquePoint>>(&field.value)) {
-    return Words::points(*points);
+    return points_text(*points);
   }
   const auto* text = std::get_if<std::string>(&field.value);
   if (text == nullptr) {
@@ -124,7 +142,7 @@ QString field_text(const FieldView& field) {
   const bool typed = field.info.type == FieldType::quantity || field.info.type == FieldType::count;
   if (typed && !field.note.text.empty() &&
       !std::holds_alternative<std::monostate>(field.value)) {
-    return QString::fromStdString(field.note.text);
+    return in_own_marks(QString::fromStdString(field.note.text));
   }
   return plain_value(field);
 }

@@ -60,6 +60,10 @@ private:
             .adjusted(-u(3), 0.0, u(3), 0.0));
     placer_.take(plan_.carriage.adjusted(-u(2), 0.0, u(2), u(8)));
     placer_.take(QRectF(plan_.start.x(), plan_.rail - u(1), plan_.screw.width(), u(6)));
+    take_extension(plan_.nut_at_start.center().x(), plan_.travel_line);
+    take_extension(plan_.nut_at_end.center().x(), plan_.travel_line);
+    take_extension(plan_.start.x(), plan_.span_line);
+    take_extension(plan_.end.x(), plan_.span_line);
     placer_.take(plan_.supply);
     placer_.take(plan_.controller);
     placer_.take(QRectF(plan_.cut_arrow.p1(), plan_.cut_arrow.p2()).adjusted(0, -u(5), u(4), u(5)));
@@ -71,6 +75,12 @@ private:
     for (qsizetype i = 1; i < plan_.whip.size(); ++i) {
       placer_.take(QRectF(plan_.whip[i - 1], plan_.whip[i]).normalized().adjusted(0, -u(2), 0, 1));
     }
+  }
+
+  /// The thin line from what is measured down to its dimension.
+  void take_extension(double x, double bottom) {
+    placer_.take(
+        QRectF(QPointF(x - u(1), plan_.screw.bottom()), QPointF(x + u(1), bottom)).normalized());
   }
 
   void add(const QString& text, const QRectF& area, Tone tone, bool bold = false,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/axis_card.h"
 
+#include "limits/number_text.h"
 #include "text/words.h"
 #include "window/style.h"
 
@@ -74,7 +75,9 @@ AxisCard axis_card(const Axis& axis, const AxisResults* results) {
   card.letter = QString::fromStdString(axis.basics.letter);
   card.name = QString::fromStdString(axis.basics.name);
   if (axis.targets.feed) {
-    card.wanted = Words::wanted(words::quantity(any(**axis.targets.feed), "m/min", 3));
+    // The unit stands beside it, at the feed that is reached.
+    const double wanted = number_in(any(**axis.targets.feed), "m/min");
+    card.wanted = Words::wanted(number_text(wanted, 3));
   }
   if (results == nullptr) {
     card.governs = Words::faulty();

@@ -20,7 +20,7 @@ namespace feedwright {
 
 namespace {
 
-constexpr int edge_width = 216;
+constexpr int edge_width = 232;
 constexpr int fields_width = 372;
 
 QScrollArea* scrolling(QWidget* inside, const QString& name) {

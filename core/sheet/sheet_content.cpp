@@ -59,7 +59,7 @@ SummaryRow summary_row(const Machine& machine, std::size_t axis, const AxisResul
   row.acceleration_wanted = target(machine, axis, "acceleration");
   row.governing_thrust_limit = results.governing_thrust_limit;
   row.thrust = value_of(ResultId::governing_thrust, results);
-  row.thrust_wanted = target(machine, axis, "thrust");
+  row.thrust_wanted = value_of(ResultId::axial_load, results);
   row.resolution = value_of(ResultId::resolution, results);
   row.lost_motion = value_of(ResultId::lost_motion, results);
   row.lowest = lowest_margin(results);

@@ -84,8 +84,8 @@ struct SummaryRow {
   std::optional<AnyQuantity> acceleration;
   std::optional<AnyQuantity> acceleration_wanted;
   std::optional<LimitId> governing_thrust_limit;
-  std::optional<AnyQuantity> thrust;
-  std::optional<AnyQuantity> thrust_wanted;
+  std::optional<AnyQuantity> thrust; ///< axial, that the lowest limit allows
+  std::optional<AnyQuantity> thrust_wanted; ///< the largest axial force that will be asked
   std::optional<AnyQuantity> resolution;
   std::optional<AnyQuantity> lost_motion;
   std::optional<LowestMargin> lowest; ///< nothing if all are open

@@ -9,7 +9,7 @@ namespace feedwright {
 
 namespace {
 
-constexpr int digits_of_terms = 5;
+constexpr int digits_of_terms = 6;
 constexpr int digits_of_results = 4;
 
 /// How tightly a written part holds together; brackets go where a looser part stands in a tighter.
@@ -72,8 +72,10 @@ private:
   Piece literal(double value) const {
     const auto of_pi = multiple_of_pi(value);
     const std::string text = of_pi ? *of_pi : write_number(value, digits_of_terms, mark_);
-    return {text, text, value < 0.0 ? Grip::sum : Grip::whole,
-            value < 0.0 ? Grip::sum : Grip::whole};
+    // "2π" below a stroke wants brackets; "π" alone does not.
+    const bool product = of_pi && of_pi->front() >= '0' && of_pi->front() <= '9';
+    const Grip grip = value < 0.0 ? Grip::sum : product ? Grip::product : Grip::whole;
+    return {text, text, grip, grip};
   }
 
   Piece term(WrittenTerm term) {

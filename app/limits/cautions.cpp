@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "limits/finding_order.h"
+#include "limits/cautions.h"
+
+#include "text/words.h"
 
 #include <algorithm>
 
@@ -26,15 +28,23 @@ int weight(FindingCode code) {
 
 } // namespace
 
-bool is_grave(FindingCode code) {
-  return weight(code) <= weight(FindingCode::stall_at_rest);
-}
-
-std::vector<Finding> by_weight(std::vector<Finding> findings) {
-  std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
+std::vector<Caution> cautions_of(const std::vector<Finding>& findings) {
+  std::vector<Finding> ordered = findings;
+  std::stable_sort(ordered.begin(), ordered.end(), [](const Finding& a, const Finding& b) {
     return weight(a.code) < weight(b.code);
   });
-  return findings;
+  std::vector<Caution> cautions;
+  for (const Finding& finding : ordered) {
+    const QString subject = words::part_name(finding.subject);
+    const QString text = words::finding_text(finding);
+    if (!cautions.empty() && cautions.back().text == text) {
+      cautions.back().subjects += QStringLiteral(", ") + subject;
+    } else {
+      cautions.push_back(
+          {subject, text, weight(finding.code) <= weight(FindingCode::stall_at_rest)});
+    }
+  }
+  return cautions;
 }
 
 } // namespace feedwright

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#define CATCH_CONFIG_RUNNER
+#include <catch2/catch.hpp>
+
+#include "text/language.h"
+#include "window/style.h"
+
+#include <QApplication>
+
+int main(int argc, char** argv) {
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+  }
+  const QApplication application(argc, argv);
+  feedwright::use_language(QStringLiteral("en"));
+  feedwright::apply_theme(feedwright::Theme::light);
+  return Catch::Session().run(argc, argv);
+}

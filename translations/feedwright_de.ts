@@ -268,6 +268,10 @@
         <source>Results</source>
         <translation>Ergebnisse</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the commands %2.</source>
+        <translation>„%1“ ist keiner der Befehle %2.</translation>
+    </message>
 </context>
 <context>
     <name>Limits</name>
@@ -490,14 +494,6 @@
         <translation>Beschleunigung</translation>
     </message>
     <message>
-        <source>Thrust</source>
-        <translation>Axialkraft</translation>
-    </message>
-    <message>
-        <source>Thrust governed by</source>
-        <translation>Axialkraft bestimmt durch</translation>
-    </message>
-    <message>
         <source>Resolution</source>
         <translation>Auflösung</translation>
     </message>
@@ -659,6 +655,14 @@
         <source>%1: %2</source>
         <comment>symbol: what it is</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Axial force</source>
+        <translation>Axialkraft</translation>
+    </message>
+    <message>
+        <source>Axial force governed by</source>
+        <translation>Axialkraft bestimmt durch</translation>
     </message>
 </context>
 <context>
@@ -1896,7 +1900,7 @@
     </message>
     <message>
         <source>preload drag</source>
-        <translation>Vorspann-Reibmoment</translation>
+        <translation>Reibmoment Vorspannung</translation>
     </message>
     <message>
         <source>Torque a preloaded nut costs at any load.</source>
@@ -1904,7 +1908,7 @@
     </message>
     <message>
         <source>bearing drag</source>
-        <translation>Lager-Reibmoment</translation>
+        <translation>Reibmoment Lager</translation>
     </message>
     <message>
         <source>Torque the end bearings and their seals cost.</source>
@@ -2951,10 +2955,6 @@
         <translation>&amp;Öffnen…</translation>
     </message>
     <message>
-        <source>Open a sam&amp;ple</source>
-        <translation>Beis&amp;piel öffnen</translation>
-    </message>
-    <message>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
@@ -3053,6 +3053,10 @@ Legt den Antrieb jeder Achse einer CNC-Fräsmaschine aus, bevor die Teile gekauf
 Die Werte helfen bei der Auswahl; sie sind keine Freigabe. Maschinen quetschen und schneiden: die örtlichen Vorschriften einhalten und, wo die eigene Fachkunde fehlt, eine fachkundige Person fragen.
 
 Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Open a sa&amp;mple</source>
+        <translation>Be&amp;ispiel öffnen</translation>
     </message>
 </context>
 <context>

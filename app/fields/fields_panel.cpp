@@ -50,6 +50,7 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   scroll_ = new QScrollArea(this);
   scroll_->setObjectName(QStringLiteral("fields_scroll"));
   scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setWidgetResizable(true);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   layout->addWidget(scroll_, 1);

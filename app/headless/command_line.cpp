@@ -55,7 +55,20 @@ public:
     return finished();
   }
 
+  static CommandLine not_a_command(std::string_view first) {
+    return wrong(tr("\"%1\" is not one of the commands %2.")
+                     .arg(shown(std::string(first)), command_list()));
+  }
+
 private:
+  static QString command_list() {
+    QStringList names;
+    for (const std::string_view name : command_names) {
+      names.append(shown(std::string(name)));
+    }
+    return names.join(QStringLiteral(", "));
+  }
+
   static std::string text(const QString& words) { return words.toStdString(); }
 
   static std::string about() {
@@ -256,7 +269,12 @@ bool is_command(int argc, char** argv) {
 }
 
 CommandLine read_command_line(int argc, char** argv) {
-  return Reader().read(argc, argv);
+  constexpr std::array<std::string_view, 3> without_command = {"-h", "--help", "--version"};
+  const auto arguments = without_language(argc, argv);
+  const auto first = arguments.empty() ? std::string_view() : arguments.front();
+  const bool known = is_command_name(first) ||
+                     std::ranges::find(without_command, first) != without_command.end();
+  return known ? Reader().read(argc, argv) : Reader::not_a_command(first);
 }
 
 } // namespace headless

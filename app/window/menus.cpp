@@ -60,7 +60,7 @@ void MainWindow::make_file_menu() {
   });
   bar.addAction(add_action(menu, QStringLiteral("open"), tr("&Open…"), QKeySequence::Open,
                            [this] { files_->ask_and_open(); }));
-  QMenu* samples = menu.addMenu(tr("Open a sam&ple"));
+  QMenu* samples = menu.addMenu(tr("Open a sa&mple"));
   const QDir folder(QStringLiteral(":/sample-machines"));
   for (const QFileInfo& file : folder.entryInfoList({QStringLiteral("*.feedwright")})) {
     add_action(*samples, file.baseName(), file.baseName(), {}, [this, file] {

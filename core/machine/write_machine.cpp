@@ -53,8 +53,9 @@ void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& valu
   }
 }
 
-/// Whether the member belongs in the file: presets only where the user or a list gave them.
-bool is_written(const FieldInfo& info, const FieldValue& value, const EntryNote* note) {
+/// Whether the member belongs in the file: presets only where somebody gave or changed them.
+bool is_written(const FieldInfo& info, const FieldValue& value, const FieldValue& preset,
+                const EntryNote* note) {
   if (std::holds_alternative<std::monostate>(value)) {
     return false;
   }
@@ -62,17 +63,18 @@ bool is_written(const FieldInfo& info, const FieldValue& value, const EntryNote*
       text != nullptr && info.type == FieldType::text && text->empty()) {
     return info.presence == Presence::required;
   }
-  return info.presence != Presence::preset || note != nullptr;
+  return info.presence != Presence::preset || note != nullptr || value != preset;
 }
 
 template <class Part>
 void write_fields(JsonWriter& json, const Part& part) {
+  const Part fresh;
   std::vector<std::string_view> changed;
   for (const Field<Part>& field : FieldsOf<Part>::list()) {
     const FieldValue value = field.get(part);
     const auto found = part.notes.entries.find(field.info.member);
     const EntryNote* note = found != part.notes.entries.end() ? &found->second : nullptr;
-    if (!is_written(field.info, value, note)) {
+    if (!is_written(field.info, value, field.get(fresh), note)) {
       continue;
     }
     json.member(field.info.member);

@@ -193,11 +193,19 @@ private:
   }
 
   Result leaf() {
+    skip_spaces();
+    const std::size_t start = at_;
     auto value = mixed_number();
     if (!value) {
       return tl::unexpected(value.error());
     }
-    return with_unit(*value);
+    auto part = with_unit(*value);
+    if (!part && part.error().fault == ReadFault::wrong_kind) {
+      // The number belongs to what was found: "5 kg" is a mass.
+      const ReadError& error = part.error();
+      return fail(error.fault, start, error.position + error.length - start, error.found_kind);
+    }
+    return part;
   }
 
   /// 12,5 or 3/8 or 1 1/4 or 1-1/4.

@@ -77,8 +77,7 @@ TEST_CASE("all undone gives the first bytes, all redone the last") {
   const std::string first = write_machine(document.machine());
   std::mt19937 random(20261125);
   for (int step = 0; step < 300; ++step) {
-    const auto slots = std::size(axis_slots);
-    const PartSlot slot = axis_slots[random() % slots];
+    const PartSlot slot = axis_slots[random() % std::size(axis_slots)];
     const auto fields = fields_of(document.machine(), 0, slot);
     const FieldView& field = fields[random() % fields.size()];
     if (const auto* value = std::get_if<AnyQuantity>(&field.value)) {

@@ -140,7 +140,7 @@ TEST_CASE("check speaks German when asked, with a decimal comma") {
   const QString file = folder.put("router.json", ordinary_router());
   const Outcome german = run({check, file, QStringLiteral("--language"), QStringLiteral("de")});
   CHECK(german.code == 0);
-  CHECK(german.out.contains("2,5"));
+  CHECK(german.out.contains("3,125"));
   CHECK(german.out != run({check, file}).out);
 }
 

@@ -16,6 +16,8 @@
 #include <QTableWidget>
 #include <QWheelEvent>
 
+#include <set>
+
 using namespace feedwright;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::Shown;

@@ -139,9 +139,9 @@ TEST_CASE("what cannot be read says why") {
 TEST_CASE("a wrong unit says what it measures") {
   const auto read = read_quantity("5 kg", Kind::lead);
   REQUIRE_FALSE(read);
-  CHECK(read.error().found == "kg");
+  CHECK(read.error().found == "5 kg");
   CHECK(read.error().found_kind == Kind::mass);
-  CHECK(read.error().position == 2);
+  CHECK(read.error().position == 0);
 }
 
 TEST_CASE("a bare number means the field's own unit") {

@@ -38,8 +38,9 @@ FlagRow::FlagRow(MachineDocument& document, std::size_t axis, PartSlot slot, con
 
 QWidget* FlagRow::make_editor(QWidget& parent) {
   box_ = new QCheckBox(tr("yes"), &parent);
-  connect(box_, &QCheckBox::clicked, this,
-          [this](bool checked) { commit(checked, {{}, Origin::entered}); });
+  connect(box_, &QCheckBox::clicked, this, [this](bool checked) {
+    commit(checked, {{}, Origin::entered});
+  });
   return box_;
 }
 

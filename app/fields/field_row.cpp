@@ -26,8 +26,8 @@ QString capital(const QString& text) {
 
 } // namespace
 
-std::unique_ptr<FieldRow> FieldRow::make(MachineDocument& document, std::size_t axis,
-                                         PartSlot slot, const FieldView& field) {
+std::unique_ptr<FieldRow> FieldRow::make(MachineDocument& document, std::size_t axis, PartSlot slot,
+                                         const FieldView& field) {
   switch (field.info.type) {
   case FieldType::choice: return std::make_unique<ChoiceRow>(document, axis, slot, field);
   case FieldType::flag: return std::make_unique<FlagRow>(document, axis, slot, field);
@@ -117,9 +117,9 @@ void FieldRow::show_origin() {
 
 void FieldRow::show_faults() {
   for (const Fault& fault : document_.faults()) {
-    const bool here = fault.slot == slot_ && fault.member == field_.info.member &&
-                      (fault.axis == axis_ || slot_ == PartSlot::supply ||
-                       slot_ == PartSlot::controller);
+    const bool here =
+        fault.slot == slot_ && fault.member == field_.info.member &&
+        (fault.axis == axis_ || slot_ == PartSlot::supply || slot_ == PartSlot::controller);
     if (here) {
       show_error(words::fault_sentence(fault));
       return;

@@ -69,9 +69,8 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
 FieldsPanel::~FieldsPanel() = default;
 
 QWidget* FieldsPanel::editor_of(PartSlot slot, std::string_view member) const {
-  const auto found = std::ranges::find_if(rows_, [&](const auto& row) {
-    return row->slot() == slot && row->info().member == member;
-  });
+  const auto found = std::ranges::find_if(
+      rows_, [&](const auto& row) { return row->slot() == slot && row->info().member == member; });
   return found != rows_.end() ? (*found)->editor() : nullptr;
 }
 
@@ -85,9 +84,8 @@ void FieldsPanel::make_chooser() {
   chooser_->setFont(font);
   new WheelGuard(chooser_);
   connect(chooser_, &QComboBox::activated, this, [this](int index) {
-    document_.select({document_.selection().axis,
-                      static_cast<PartSlot>(chooser_->itemData(index).toInt()),
-                      {}});
+    document_.select(
+        {document_.selection().axis, static_cast<PartSlot>(chooser_->itemData(index).toInt()), {}});
   });
 }
 
@@ -118,8 +116,9 @@ QString FieldsPanel::shape() const {
   QString made = QString::number(at.axis);
   for (const PartSlot slot : shown_slots()) {
     const auto type = part_type(document_.machine(), at.axis, slot);
-    made += QStringLiteral("/%1:%2").arg(static_cast<int>(slot)).arg(
-        QString::fromUtf8(type.data(), qsizetype(type.size())));
+    made += QStringLiteral("/%1:%2")
+                .arg(static_cast<int>(slot))
+                .arg(QString::fromUtf8(type.data(), qsizetype(type.size())));
   }
   return made;
 }
@@ -288,12 +287,11 @@ void FieldsPanel::refresh() {
   }
   if (type_ != nullptr) {
     const auto type = part_type(machine, at.axis, at.slot);
-    type_->setCurrentIndex(
-        type_->findData(QString::fromUtf8(type.data(), qsizetype(type.size()))));
+    type_->setCurrentIndex(type_->findData(QString::fromUtf8(type.data(), qsizetype(type.size()))));
   }
   if (source_ != nullptr) {
-    const std::string source = visit_part(
-        machine, at.axis, at.slot, [](const auto& part) { return part.notes.source; });
+    const std::string source =
+        visit_part(machine, at.axis, at.slot, [](const auto& part) { return part.notes.source; });
     source_->setText(QString::fromStdString(source));
     source_->setCursorPosition(0);
   }

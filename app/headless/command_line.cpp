@@ -56,8 +56,8 @@ public:
   }
 
   static CommandLine not_a_command(std::string_view first) {
-    return wrong(tr("\"%1\" is not one of the commands %2.")
-                     .arg(shown(std::string(first)), command_list()));
+    return wrong(
+        tr("\"%1\" is not one of the commands %2.").arg(shown(std::string(first)), command_list()));
   }
 
 private:
@@ -272,8 +272,8 @@ CommandLine read_command_line(int argc, char** argv) {
   constexpr std::array<std::string_view, 3> without_command = {"-h", "--help", "--version"};
   const auto arguments = without_language(argc, argv);
   const auto first = arguments.empty() ? std::string_view() : arguments.front();
-  const bool known = is_command_name(first) ||
-                     std::ranges::find(without_command, first) != without_command.end();
+  const bool known =
+      is_command_name(first) || std::ranges::find(without_command, first) != without_command.end();
   return known ? Reader().read(argc, argv) : Reader::not_a_command(first);
 }
 

@@ -97,8 +97,8 @@ void LimitsView::show_results(const AxisResults& results) {
 
 void LimitsView::show_notes(Notes& notes, const QStringList& texts) {
   std::vector<QLabel*>& labels = notes.labels;
-  const QString name = &notes == &grave_ ? QStringLiteral("grave_finding_%1")
-                                         : QStringLiteral("finding_%1");
+  const QString name =
+      &notes == &grave_ ? QStringLiteral("grave_finding_%1") : QStringLiteral("finding_%1");
   while (qsizetype(labels.size()) < texts.size()) {
     labels.push_back(plain_label(name.arg(labels.size()), this));
     notes.layout->addWidget(labels.back());

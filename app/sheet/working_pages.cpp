@@ -38,8 +38,8 @@ private:
     const QString equals = QStringLiteral(" = ");
     const QString numbers = QString::fromStdString(step.with_numbers);
     const QString value = QString::fromStdString(step.value);
-    QString equation = QString::fromStdString(step.symbol) + equals +
-                       QString::fromStdString(step.formula);
+    QString equation =
+        QString::fromStdString(step.symbol) + equals + QString::fromStdString(step.formula);
     if (step.with_numbers != step.formula && step.with_numbers != step.value) {
       equation += equals + numbers;
     }
@@ -63,10 +63,10 @@ private:
   static QString term_text(const WrittenTerm& term) {
     QString about = words::constant_name(term.symbol);
     if (term.input) {
-      about = tr("%1, %2", "field, origin of its value")
-                  .arg(words::field_name(static_cast<PartSlot>(term.input->slot),
-                                         term.input->member),
-                       words::origin_name(term.origin));
+      about =
+          tr("%1, %2", "field, origin of its value")
+              .arg(words::field_name(static_cast<PartSlot>(term.input->slot), term.input->member),
+                   words::origin_name(term.origin));
     } else if (term.result) {
       about = words::result_name(*term.result);
     }

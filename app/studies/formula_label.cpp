@@ -63,8 +63,7 @@ void SymbolDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
   QStyle* style = widget != nullptr ? widget->style() : QApplication::style();
   style->drawControl(QStyle::CE_ItemViewItem, &bare, painter, widget);
   const bool selected = (option.state & QStyle::State_Selected) != 0;
-  const QColor colour =
-      option.palette.color(selected ? QPalette::HighlightedText : QPalette::Text);
+  const QColor colour = option.palette.color(selected ? QPalette::HighlightedText : QPalette::Text);
   const qreal height = symbols_height(text, option.font, option.rect.width());
   QRectF place = QRectF(option.rect).adjusted(4.0, 0.0, 0.0, 0.0);
   place.setTop(place.top() + (place.height() - height) / 2.0);

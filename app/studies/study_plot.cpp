@@ -27,8 +27,7 @@ QList<qreal> dash_pattern(int number) {
 /// Knows where each word may stand and puts it there at every layout.
 class LabelKeeper : public QObject {
 public:
-  LabelKeeper(QCustomPlot& plot, const QColor& paper)
-      : QObject(&plot), plot_(plot), paper_(paper) {
+  LabelKeeper(QCustomPlot& plot, const QColor& paper) : QObject(&plot), plot_(plot), paper_(paper) {
     setObjectName(QStringLiteral("label_keeper"));
     connect(&plot, &QCustomPlot::afterLayout, this, [this] { arrange(); });
   }

@@ -93,8 +93,8 @@ void WorkingView::refresh() {
   Working working;
   size_axis(document_.machine(), *document_.current_axis(), working);
   if (const WorkingStep* step = working.find(chosen_)) {
-    show_step(write_step(*step, document_.machine(), document_.selection().axis,
-                         words::decimal_mark()));
+    show_step(
+        write_step(*step, document_.machine(), document_.selection().axis, words::decimal_mark()));
   } else {
     // Taken from others without an equation of its own: which limit is lowest.
     const auto value = descriptor(chosen_).get(*results);

@@ -15,10 +15,10 @@ namespace feedwright::words {
 namespace {
 
 constexpr std::array<std::pair<std::string_view, double>, 22> examples = {{
-    {"mm", 5},     {"µm", 20},     {"m/min", 3},  {"m/s²", 1},      {"m/s", 10},  {"N", 200},
-    {"kN", 5},     {"N·m", 1.9},   {"rpm", 3000}, {"kg·cm²", 0.48}, {"V", 48},    {"A", 2.8},
-    {"Ω", 1.1},    {"mH", 3.6},    {"kHz", 100},  {"°", 1.8},       {"%", 80},    {"kg", 12},
-    {"kg/m³", 7850}, {"g/m", 60}, {"MPa", 300},  {"GPa", 206},
+    {"mm", 5},       {"µm", 20},   {"m/min", 3},  {"m/s²", 1},      {"m/s", 10}, {"N", 200},
+    {"kN", 5},       {"N·m", 1.9}, {"rpm", 3000}, {"kg·cm²", 0.48}, {"V", 48},   {"A", 2.8},
+    {"Ω", 1.1},      {"mH", 3.6},  {"kHz", 100},  {"°", 1.8},       {"%", 80},   {"kg", 12},
+    {"kg/m³", 7850}, {"g/m", 60},  {"MPa", 300},  {"GPa", 206},
 }};
 
 /// "5 mm": how a value of the kind is written.
@@ -99,10 +99,9 @@ public:
   }
 
   static QString unreadable(const Fault& fault) {
-    return fault.quantity
-               ? read_error_text(*fault.quantity, fault.unit,
-                                 fault.slot.value_or(PartSlot::screw), fault.member)
-               : tr("This cannot be read.");
+    return fault.quantity ? read_error_text(*fault.quantity, fault.unit,
+                                            fault.slot.value_or(PartSlot::screw), fault.member)
+                          : tr("This cannot be read.");
   }
 
   static QString json(const JsonError& error);
@@ -219,7 +218,8 @@ public:
     const QString found = QString::fromStdString(error.found);
     const QString kind = kind_name(error.wanted);
     switch (error.fault) {
-    case ReadFault::empty: return tr("Nothing is written here; %1 is %2, such as %3.").arg(name, kind, like);
+    case ReadFault::empty:
+      return tr("Nothing is written here; %1 is %2, such as %3.").arg(name, kind, like);
     case ReadFault::not_a_number:
       return tr("\"%1\" is not a number; %2 is %3, such as %4.").arg(found, name, kind, like);
     case ReadFault::two_decimal_marks:
@@ -241,7 +241,8 @@ public:
     case ReadFault::product_of_units:
       return tr("\"%1\" multiplies or divides units; give one value with its unit.").arg(found);
     case ReadFault::division_by_zero: return tr("\"%1\" divides by zero.").arg(found);
-    case ReadFault::out_of_range: return tr("\"%1\" is too large or too small a number.").arg(found);
+    case ReadFault::out_of_range:
+      return tr("\"%1\" is too large or too small a number.").arg(found);
     case ReadFault::unbalanced_bracket: return tr("A bracket at \"%1\" has no partner.").arg(found);
     case ReadFault::unexpected_text: break;
     }

@@ -10,10 +10,10 @@ namespace feedwright::words {
 namespace {
 
 constexpr const char* part_names[] = {
-    QT_TRANSLATE_NOOP("Words", "Supply"),       QT_TRANSLATE_NOOP("Words", "Controller"),
-    QT_TRANSLATE_NOOP("Words", "Axis"),         QT_TRANSLATE_NOOP("Words", "Targets"),
-    QT_TRANSLATE_NOOP("Words", "Carriage"),     QT_TRANSLATE_NOOP("Words", "Guides"),
-    QT_TRANSLATE_NOOP("Words", "Motor"),        QT_TRANSLATE_NOOP("Words", "Transmission"),
+    QT_TRANSLATE_NOOP("Words", "Supply"),   QT_TRANSLATE_NOOP("Words", "Controller"),
+    QT_TRANSLATE_NOOP("Words", "Axis"),     QT_TRANSLATE_NOOP("Words", "Targets"),
+    QT_TRANSLATE_NOOP("Words", "Carriage"), QT_TRANSLATE_NOOP("Words", "Guides"),
+    QT_TRANSLATE_NOOP("Words", "Motor"),    QT_TRANSLATE_NOOP("Words", "Transmission"),
     QT_TRANSLATE_NOOP("Words", "Screw"),
 };
 
@@ -78,7 +78,8 @@ constexpr FieldWords field_words[] = {
      QT_TRANSLATE_NOOP("Words", "Most the load's inertia may be as a multiple of the rotor's. Ten "
                                 "is common practice for steppers.")},
     {"carriage.mass", QT_TRANSLATE_NOOP("Words", "moving mass"),
-     QT_TRANSLATE_NOOP("Words", "Everything that travels with this axis, the other axes on it too.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Everything that travels with this axis, the other axes on it too.")},
     {"carriage.counterbalance", QT_TRANSLATE_NOOP("Words", "counterbalance"),
      QT_TRANSLATE_NOOP("Words", "Upward pull of a spring, weight or gas strut along the axis.")},
     {"carriage.brake", QT_TRANSLATE_NOOP("Words", "holding brake"),
@@ -115,11 +116,13 @@ constexpr FieldWords field_words[] = {
      QT_TRANSLATE_NOOP("Words", "How much of the torque curve you trust; the rest is reserve "
                                 "against stalling.")},
     {"motor.rated_current", QT_TRANSLATE_NOOP("Words", "rated current"),
-     QT_TRANSLATE_NOOP("Words", "Effective current of a phase at which the holding torque is given.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Effective current of a phase at which the holding torque is given.")},
     {"motor.resistance", QT_TRANSLATE_NOOP("Words", "phase resistance"),
      QT_TRANSLATE_NOOP("Words", "Resistance of one phase.")},
     {"motor.inductance", QT_TRANSLATE_NOOP("Words", "phase inductance"),
-     QT_TRANSLATE_NOOP("Words", "Inductance of one phase; a lower one keeps torque to higher speeds.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Inductance of one phase; a lower one keeps torque to higher speeds.")},
     {"motor.drive_current", QT_TRANSLATE_NOOP("Words", "drive current"),
      QT_TRANSLATE_NOOP("Words", "Current the drive is set to.")},
     {"motor.drive_current_reading", QT_TRANSLATE_NOOP("Words", "drive current is"),
@@ -128,9 +131,11 @@ constexpr FieldWords field_words[] = {
     {"motor.continuous_torque", QT_TRANSLATE_NOOP("Words", "continuous torque"),
      QT_TRANSLATE_NOOP("Words", "Torque the servo gives for ever; cutting is held against it.")},
     {"motor.peak_torque", QT_TRANSLATE_NOOP("Words", "peak torque"),
-     QT_TRANSLATE_NOOP("Words", "Torque the servo gives for a moment; accelerating is held against it.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Torque the servo gives for a moment; accelerating is held against it.")},
     {"motor.rated_speed", QT_TRANSLATE_NOOP("Words", "rated speed"),
-     QT_TRANSLATE_NOOP("Words", "Up to here the torques hold; beyond they fall with one over the speed.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Up to here the torques hold; beyond they fall with one over the speed.")},
     {"motor.top_speed", QT_TRANSLATE_NOOP("Words", "top speed"),
      QT_TRANSLATE_NOOP("Words", "The servo's fastest speed.")},
     {"motor.steps_per_turn", QT_TRANSLATE_NOOP("Words", "command steps a turn"),
@@ -138,17 +143,20 @@ constexpr FieldWords field_words[] = {
     {"transmission.inertia", QT_TRANSLATE_NOOP("Words", "coupling inertia"),
      QT_TRANSLATE_NOOP("Words", "Moment of inertia of the coupling.")},
     {"transmission.profile", QT_TRANSLATE_NOOP("Words", "belt profile"),
-     QT_TRANSLATE_NOOP("Words", "Tooth profile by its designation, such as 5M or T5; for the parts to buy.")},
+     QT_TRANSLATE_NOOP(
+         "Words", "Tooth profile by its designation, such as 5M or T5; for the parts to buy.")},
     {"transmission.pitch", QT_TRANSLATE_NOOP("Words", "belt pitch"),
      QT_TRANSLATE_NOOP("Words", "From tooth to tooth.")},
     {"transmission.width", QT_TRANSLATE_NOOP("Words", "belt width"),
      QT_TRANSLATE_NOOP("Words", "Width of belt and pulleys.")},
     {"transmission.motor_pulley_teeth", QT_TRANSLATE_NOOP("Words", "motor pulley teeth"),
-     QT_TRANSLATE_NOOP("Words", "Teeth of the pulley on the motor. Fewer than on the screw gear down.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Teeth of the pulley on the motor. Fewer than on the screw gear down.")},
     {"transmission.screw_pulley_teeth", QT_TRANSLATE_NOOP("Words", "screw pulley teeth"),
      QT_TRANSLATE_NOOP("Words", "Teeth of the pulley on the screw.")},
     {"transmission.belt_teeth", QT_TRANSLATE_NOOP("Words", "belt teeth"),
-     QT_TRANSLATE_NOOP("Words", "Teeth of the whole belt; with the pulleys they set the centre distance.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Teeth of the whole belt; with the pulleys they set the centre distance.")},
     {"transmission.efficiency", QT_TRANSLATE_NOOP("Words", "belt efficiency"),
      QT_TRANSLATE_NOOP("Words", "Share of the power that comes through the belt stage.")},
     {"transmission.mass_per_length", QT_TRANSLATE_NOOP("Words", "belt mass per length"),
@@ -158,14 +166,16 @@ constexpr FieldWords field_words[] = {
     {"transmission.screw_pulley_inertia", QT_TRANSLATE_NOOP("Words", "screw pulley inertia"),
      QT_TRANSLATE_NOOP("Words", "Left open, a solid disc of the pitch diameter is taken.")},
     {"transmission.pulley_density", QT_TRANSLATE_NOOP("Words", "pulley density"),
-     QT_TRANSLATE_NOOP("Words", "Of the pulleys' material: aluminium 2700 kg/m³, steel 7850 kg/m³.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Of the pulleys' material: aluminium 2700 kg/m³, steel 7850 kg/m³.")},
     {"transmission.speed_limit", QT_TRANSLATE_NOOP("Words", "belt speed limit"),
      QT_TRANSLATE_NOOP("Words", "Fastest the belt may run, from its maker.")},
     {"screw.thread", QT_TRANSLATE_NOOP("Words", "thread"),
      QT_TRANSLATE_NOOP("Words", "Balls roll and drive back easily; a trapezoidal thread slides and "
                                 "wastes more, but may hold by itself.")},
     {"screw.nominal_diameter", QT_TRANSLATE_NOOP("Words", "nominal diameter"),
-     QT_TRANSLATE_NOOP("Words", "The diameter the screw is sold by; its inertia is taken from it.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "The diameter the screw is sold by; its inertia is taken from it.")},
     {"screw.core_diameter", QT_TRANSLATE_NOOP("Words", "core diameter"),
      QT_TRANSLATE_NOOP("Words", "At the bottom of the thread. Whip and buckling go by it; look it "
                                 "up, do not guess.")},
@@ -173,10 +183,12 @@ constexpr FieldWords field_words[] = {
      QT_TRANSLATE_NOOP("Words", "Ball-circle diameter of a ball screw, pitch diameter of a "
                                 "trapezoidal one.")},
     {"screw.lead", QT_TRANSLATE_NOOP("Words", "lead"),
-     QT_TRANSLATE_NOOP("Words", "Travel for one turn of the screw. More lead turns the screw slower "
-                                "for the same feed and asks more torque of the motor.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Travel for one turn of the screw. More lead turns the screw slower "
+                       "for the same feed and asks more torque of the motor.")},
     {"screw.span", QT_TRANSLATE_NOOP("Words", "length between bearings"),
-     QT_TRANSLATE_NOOP("Words", "Whip falls with its square: half the length allows four times the speed.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Whip falls with its square: half the length allows four times the speed.")},
     {"screw.overall_length", QT_TRANSLATE_NOOP("Words", "overall length"),
      QT_TRANSLATE_NOOP("Words", "Of the whole shaft, for its inertia. Left open, the length "
                                 "between bearings counts.")},
@@ -184,7 +196,8 @@ constexpr FieldWords field_words[] = {
      QT_TRANSLATE_NOOP("Words", "Fixed holds place, thrust and direction (a bearing pair); "
                                 "supported holds place only.")},
     {"screw.far_end", QT_TRANSLATE_NOOP("Words", "far end"),
-     QT_TRANSLATE_NOOP("Words", "A fixed far end lets a long screw turn faster than a supported one.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "A fixed far end lets a long screw turn faster than a supported one.")},
     {"screw.whip_span", QT_TRANSLATE_NOOP("Words", "length that whips"),
      QT_TRANSLATE_NOOP("Words", "Between the bearings is the safe reading. Nut to bearing counts "
                                 "the nut as a support.")},
@@ -199,11 +212,13 @@ constexpr FieldWords field_words[] = {
     {"screw.bearing_drag", QT_TRANSLATE_NOOP("Words", "bearing drag"),
      QT_TRANSLATE_NOOP("Words", "Torque the end bearings and their seals cost.")},
     {"screw.backlash", QT_TRANSLATE_NOOP("Words", "backlash"),
-     QT_TRANSLATE_NOOP("Words", "Axial play of the nut. Inexpensive rolled screws show about 50 µm; "
-                                "preloaded nuts none.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Axial play of the nut. Inexpensive rolled screws show about 50 µm; "
+                       "preloaded nuts none.")},
     {"screw.ball_speed_limit", QT_TRANSLATE_NOOP("Words", "diameter × speed limit"),
-     QT_TRANSLATE_NOOP("Words", "Ball-circle diameter times speed that the nut's ball return bears: "
-                                "70000 mm·rpm is usual for common rolled nuts.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Ball-circle diameter times speed that the nut's ball return bears: "
+                       "70000 mm·rpm is usual for common rolled nuts.")},
     {"screw.speed_limit", QT_TRANSLATE_NOOP("Words", "screw speed limit"),
      QT_TRANSLATE_NOOP("Words", "Fastest speed that nut or bearings are rated for.")},
     {"screw.static_rating", QT_TRANSLATE_NOOP("Words", "static load rating"),
@@ -211,7 +226,8 @@ constexpr FieldWords field_words[] = {
     {"screw.bearing_thrust_limit", QT_TRANSLATE_NOOP("Words", "bearing thrust limit"),
      QT_TRANSLATE_NOOP("Words", "Most axial force the end bearing may carry.")},
     {"screw.whip_share", QT_TRANSLATE_NOOP("Words", "allowed share of whip speed"),
-     QT_TRANSLATE_NOOP("Words", "How near the first critical speed you let the screw turn; 80 % is usual.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "How near the first critical speed you let the screw turn; 80 % is usual.")},
     {"screw.buckling_safety", QT_TRANSLATE_NOOP("Words", "safety against buckling"),
      QT_TRANSLATE_NOOP("Words", "The critical load is divided by it.")},
     {"screw.stress_safety", QT_TRANSLATE_NOOP("Words", "safety against yielding"),
@@ -259,8 +275,8 @@ QString field_help(PartSlot slot, std::string_view member) {
 
 QString choice_name(std::string_view member, std::string_view choice) {
   const bool end = member == "motor_end" || member == "far_end";
-  return looked_up(choices, (end ? std::string("end") : std::string(member)) + "/" +
-                                std::string(choice));
+  return looked_up(choices,
+                   (end ? std::string("end") : std::string(member)) + "/" + std::string(choice));
 }
 
 } // namespace feedwright::words

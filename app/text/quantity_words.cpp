@@ -140,8 +140,7 @@ QString result_value(ResultId id, const AxisResults& results, int digits) {
 
 QString field_text(const FieldView& field) {
   const bool typed = field.info.type == FieldType::quantity || field.info.type == FieldType::count;
-  if (typed && !field.note.text.empty() &&
-      !std::holds_alternative<std::monostate>(field.value)) {
+  if (typed && !field.note.text.empty() && !std::holds_alternative<std::monostate>(field.value)) {
     return in_own_marks(QString::fromStdString(field.note.text));
   }
   return plain_value(field);

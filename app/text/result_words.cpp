@@ -48,7 +48,8 @@ constexpr ResultWords result_words[] = {
      QT_TRANSLATE_NOOP("Words", "With the longest length between nut and bearing, the nut counted "
                                 "as a support.")},
     {"buckling_length", QT_TRANSLATE_NOOP("Words", "length that buckles"),
-     QT_TRANSLATE_NOOP("Words", "From the bearing that takes the thrust to the nut at its farthest.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "From the bearing that takes the thrust to the nut at its farthest.")},
     {"core_area", QT_TRANSLATE_NOOP("Words", "core area"),
      QT_TRANSLATE_NOOP("Words", "Cross-section at the bottom of the thread.")},
     {"slenderness", QT_TRANSLATE_NOOP("Words", "slenderness"),
@@ -60,7 +61,8 @@ constexpr ResultWords result_words[] = {
     {"tan_lead_angle", QT_TRANSLATE_NOOP("Words", "tangent of the lead angle"),
      QT_TRANSLATE_NOOP("Words", "Lead over the circumference at the pitch diameter.")},
     {"friction_angle", QT_TRANSLATE_NOOP("Words", "friction angle"),
-     QT_TRANSLATE_NOOP("Words", "Of the thread's friction, in radians, the slope of the flank counted in.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Of the thread's friction, in radians, the slope of the flank counted in.")},
     {"forward_efficiency", QT_TRANSLATE_NOOP("Words", "efficiency, driving"),
      QT_TRANSLATE_NOOP("Words", "Of the thread, power going to the load.")},
     {"back_driving_efficiency", QT_TRANSLATE_NOOP("Words", "efficiency, driven back"),
@@ -103,9 +105,11 @@ constexpr ResultWords result_words[] = {
     {"cutting_torque", QT_TRANSLATE_NOOP("Words", "torque needed cutting"),
      QT_TRANSLATE_NOOP("Words", "At the motor, while cutting up the slope.")},
     {"lowering_torque", QT_TRANSLATE_NOOP("Words", "torque lowering"),
-     QT_TRANSLATE_NOOP("Words", "At the motor, down the slope at steady feed; below zero the motor brakes.")},
+     QT_TRANSLATE_NOOP(
+         "Words", "At the motor, down the slope at steady feed; below zero the motor brakes.")},
     {"holding_torque_needed", QT_TRANSLATE_NOOP("Words", "torque needed to hold"),
-     QT_TRANSLATE_NOOP("Words", "What gravity asks of the motor at rest, guide friction not counted on.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "What gravity asks of the motor at rest, guide friction not counted on.")},
     {"motor_speed", QT_TRANSLATE_NOOP("Words", "motor speed"),
      QT_TRANSLATE_NOOP("Words", "At the wanted feed.")},
     {"usable_torque", QT_TRANSLATE_NOOP("Words", "usable torque"),
@@ -115,8 +119,9 @@ constexpr ResultWords result_words[] = {
     {"acceleration_available", QT_TRANSLATE_NOOP("Words", "acceleration available"),
      QT_TRANSLATE_NOOP("Words", "From the usable torque at the wanted feed, up the slope.")},
     {"thrust_available", QT_TRANSLATE_NOOP("Words", "cutting thrust available"),
-     QT_TRANSLATE_NOOP("Words", "From the usable torque at the cutting feed, up the slope, friction "
-                                "and gravity paid.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "From the usable torque at the cutting feed, up the slope, friction "
+                       "and gravity paid.")},
     {"whip_feed", QT_TRANSLATE_NOOP("Words", "feed allowed by whip"),
      QT_TRANSLATE_NOOP("Words", "Allowed screw speed times the lead.")},
     {"ball_speed_feed", QT_TRANSLATE_NOOP("Words", "feed allowed by ball speed"),
@@ -154,22 +159,14 @@ constexpr ResultWords result_words[] = {
 };
 
 constexpr const char* limit_names[limit_count] = {
-    QT_TRANSLATE_NOOP("Words", "whip"),
-    QT_TRANSLATE_NOOP("Words", "ball speed"),
-    QT_TRANSLATE_NOOP("Words", "screw speed"),
-    QT_TRANSLATE_NOOP("Words", "motor torque"),
-    QT_TRANSLATE_NOOP("Words", "motor speed"),
-    QT_TRANSLATE_NOOP("Words", "step rate"),
-    QT_TRANSLATE_NOOP("Words", "belt speed"),
-    QT_TRANSLATE_NOOP("Words", "guide speed"),
-    QT_TRANSLATE_NOOP("Words", "buckling"),
-    QT_TRANSLATE_NOOP("Words", "core stress"),
-    QT_TRANSLATE_NOOP("Words", "static rating"),
-    QT_TRANSLATE_NOOP("Words", "bearing thrust"),
-    QT_TRANSLATE_NOOP("Words", "motor thrust"),
-    QT_TRANSLATE_NOOP("Words", "acceleration"),
-    QT_TRANSLATE_NOOP("Words", "inertia match"),
-    QT_TRANSLATE_NOOP("Words", "resolution"),
+    QT_TRANSLATE_NOOP("Words", "whip"),          QT_TRANSLATE_NOOP("Words", "ball speed"),
+    QT_TRANSLATE_NOOP("Words", "screw speed"),   QT_TRANSLATE_NOOP("Words", "motor torque"),
+    QT_TRANSLATE_NOOP("Words", "motor speed"),   QT_TRANSLATE_NOOP("Words", "step rate"),
+    QT_TRANSLATE_NOOP("Words", "belt speed"),    QT_TRANSLATE_NOOP("Words", "guide speed"),
+    QT_TRANSLATE_NOOP("Words", "buckling"),      QT_TRANSLATE_NOOP("Words", "core stress"),
+    QT_TRANSLATE_NOOP("Words", "static rating"), QT_TRANSLATE_NOOP("Words", "bearing thrust"),
+    QT_TRANSLATE_NOOP("Words", "motor thrust"),  QT_TRANSLATE_NOOP("Words", "acceleration"),
+    QT_TRANSLATE_NOOP("Words", "inertia match"), QT_TRANSLATE_NOOP("Words", "resolution"),
     QT_TRANSLATE_NOOP("Words", "lost motion"),
 };
 
@@ -198,9 +195,11 @@ constexpr Word constants[] = {
 constexpr Word solved_equations[] = {
     {"belt_length", QT_TRANSLATE_NOOP("Words", "f: the distance at which the belt's whole length "
                                                "goes round both pulleys, found by root finding")},
-    {"motor_curve", QT_TRANSLATE_NOOP("Words", "f: the motor's torque at that speed times its usable share")},
-    {"torque_meets_need", QT_TRANSLATE_NOOP("Words", "f: the lowest motor speed at which the usable "
-                                                     "torque has fallen to the need, found by root finding")},
+    {"motor_curve",
+     QT_TRANSLATE_NOOP("Words", "f: the motor's torque at that speed times its usable share")},
+    {"torque_meets_need",
+     QT_TRANSLATE_NOOP("Words", "f: the lowest motor speed at which the usable "
+                                "torque has fallen to the need, found by root finding")},
 };
 
 const ResultWords* words_of(ResultId id) {

@@ -21,11 +21,11 @@ QString part_type_title(std::string_view type);             ///< "Belt and two p
 QString field_name(PartSlot slot, std::string_view member); ///< "length between bearings"
 QString field_help(PartSlot slot, std::string_view member); ///< one plain sentence
 QString choice_name(std::string_view member, std::string_view choice);
-QString origin_name(Origin origin);    ///< "entered"
-QString kind_name(Kind kind);          ///< "a length"
-QString result_name(ResultId id);      ///< "allowed whip speed"
-QString result_meaning(ResultId id);   ///< one plain sentence
-QString result_source(ResultId id);    ///< publication of the equation; empty for definitions
+QString origin_name(Origin origin);  ///< "entered"
+QString kind_name(Kind kind);        ///< "a length"
+QString result_name(ResultId id);    ///< "allowed whip speed"
+QString result_meaning(ResultId id); ///< one plain sentence
+QString result_source(ResultId id);  ///< publication of the equation; empty for definitions
 QString constant_name(std::string_view symbol);
 /// What f(…) stands for in a working, by its equation's code.
 QString solved_by(std::string_view equation);
@@ -33,10 +33,10 @@ QString limit_name(LimitId id);        ///< "whip"
 QString verdict_word(Verdict verdict); ///< "over"
 /// A sign for the verdict that reads without colour.
 QString verdict_sign(Verdict verdict);
-QString open_reason(const Limit& limit);      ///< which input it wants, or why not
-QString finding_text(const Finding& finding); ///< one or two sentences, with caution
-QString fault_text(const Fault& fault);       ///< one sentence with place
-QString fault_sentence(const Fault& fault);   ///< the same without its place
+QString open_reason(const Limit& limit);                 ///< which input it wants, or why not
+QString finding_text(const Finding& finding);            ///< one or two sentences, with caution
+QString fault_text(const Fault& fault);                  ///< one sentence with place
+QString fault_sentence(const Fault& fault);              ///< the same without its place
 QString value_example(Kind kind, std::string_view unit); ///< "5 mm"
 QString bound_text(Bound bound);                         ///< "more than zero"
 QString read_error_text(

@@ -139,7 +139,7 @@ private:
     const double room = scale_area.left() - rect_.left() - u(16);
     const QString title = QFontMetricsF(bold).elidedText(train_.title, Qt::ElideRight, room * 0.96);
     const QRectF title_area(rect_.left(), rect_.top(), std::min(room, size_of(title, true).width()),
-                      size.height());
+                            size.height());
     add(title, title_area, Tone::ink, true);
     placer_.take(title_area);
     plan_.parts.push_back({PartSlot::axis, QString(), title_area});

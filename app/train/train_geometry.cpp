@@ -142,10 +142,10 @@ private:
     }
     out_.down = QPointF(-std::sin(incline), -std::cos(incline));
     const QString angle = shown(PartSlot::axis, "incline");
-    out_.gravity_text = results_ != nullptr && results_->gravity_force
-                            ? tr("gravity %1").arg(words::quantity(
-                                  any(*results_->gravity_force), "N", 3))
-                            : tr("gravity");
+    out_.gravity_text =
+        results_ != nullptr && results_->gravity_force
+            ? tr("gravity %1").arg(words::quantity(any(*results_->gravity_force), "N", 3))
+            : tr("gravity");
     out_.lying_text = tr("axis inclined %1, drawn lying").arg(angle);
     out_.title = tr("%1 (inclined %2, drawn lying)", "axis, angle").arg(out_.title, angle);
   }

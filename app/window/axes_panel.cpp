@@ -60,8 +60,7 @@ void AxesPanel::refresh() {
     QListWidgetItem* item = list_->item(row);
     item->setData(Qt::UserRole, QVariant::fromValue(card));
     item->setData(Qt::AccessibleTextRole, card.spoken());
-    item->setData(Qt::ToolTipRole,
-                  QStringLiteral("<p>%1</p>").arg(card.spoken().toHtmlEscaped()));
+    item->setData(Qt::ToolTipRole, QStringLiteral("<p>%1</p>").arg(card.spoken().toHtmlEscaped()));
   }
   filling_ = false;
   take_selection();
@@ -85,8 +84,7 @@ void AxesPanel::choose(int row) {
     return;
   }
   const bool machine = at.slot == PartSlot::supply || at.slot == PartSlot::controller;
-  document_.select(
-      {static_cast<std::size_t>(row) - 1, machine ? PartSlot::screw : at.slot, {}});
+  document_.select({static_cast<std::size_t>(row) - 1, machine ? PartSlot::screw : at.slot, {}});
 }
 
 } // namespace feedwright

@@ -113,10 +113,9 @@ public:
       text.setLeft(text.left() + letter(text));
     }
     const qreal line = option_.fontMetrics.lineSpacing() + 2.0;
-    write(QRectF(text.left(), text.top(), text.width(), line), card_.name,
-          card_.letter.isEmpty());
-    const QString governs = card_.sign.isEmpty() ? card_.governs
-                                                 : card_.sign + QLatin1Char(' ') + card_.governs;
+    write(QRectF(text.left(), text.top(), text.width(), line), card_.name, card_.letter.isEmpty());
+    const QString governs =
+        card_.sign.isEmpty() ? card_.governs : card_.sign + QLatin1Char(' ') + card_.governs;
     write(QRectF(text.left(), text.top() + line, text.width(), line), governs, false,
           card_.verdict == Verdict::over ? look_.over : look_.ink);
     if (!card_.letter.isEmpty()) {
@@ -149,11 +148,11 @@ private:
     painter_.setPen(look_.ink);
     const QFontMetricsF metrics(large);
     const QString shown = metrics.elidedText(card_.letter, Qt::ElideRight, 60.0);
-    const qreal width = std::max(metrics.horizontalAdvance(QStringLiteral("X")),
-                                 metrics.horizontalAdvance(shown));
-    painter_.drawText(QRectF(text.left(), text.top(), width,
-                             2.0 * (option_.fontMetrics.lineSpacing() + 2.0)),
-                      Qt::AlignLeft | Qt::AlignVCenter, shown);
+    const qreal width =
+        std::max(metrics.horizontalAdvance(QStringLiteral("X")), metrics.horizontalAdvance(shown));
+    painter_.drawText(
+        QRectF(text.left(), text.top(), width, 2.0 * (option_.fontMetrics.lineSpacing() + 2.0)),
+        Qt::AlignLeft | Qt::AlignVCenter, shown);
     return width + 10.0;
   }
 

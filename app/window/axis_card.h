@@ -14,10 +14,10 @@ namespace feedwright {
 struct AxisCard {
   QString letter;
   QString name;
-  QString sign;    ///< of the governing limit's verdict
-  QString governs; ///< "whip governs"
-  QString reached; ///< "4.5 m/min"
-  QString wanted;  ///< "wanted 6"
+  QString sign;       ///< of the governing limit's verdict
+  QString governs;    ///< "whip governs"
+  QString reached;    ///< "4.5 m/min"
+  QString wanted;     ///< "wanted 6"
   double share = 0.0; ///< of the bar that is reached
   std::optional<double> wanted_share;
   Verdict verdict = Verdict::open;

@@ -139,8 +139,7 @@ void MainWindow::tell_of_outside_change() {
           ? tr("%1 was changed by another program, and you have changes that are not saved.")
                 .arg(name)
           : tr("%1 was changed by another program.").arg(name);
-  banner_->say(text, {{tr("Read it again"), QStringLiteral("reload"),
-                       [this] { files_->reload(); }},
+  banner_->say(text, {{tr("Read it again"), QStringLiteral("reload"), [this] { files_->reload(); }},
                       {tr("Keep what is here"), QStringLiteral("keep"), [] {}}});
 }
 

@@ -36,8 +36,8 @@ Look Look::dark_look() {
 }
 
 Look Look::of(const QPalette& palette) {
-  const bool dark = palette.color(QPalette::Window).lightness() <
-                    palette.color(QPalette::WindowText).lightness();
+  const bool dark =
+      palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
   return dark ? dark_look() : light_look();
 }
 
@@ -72,7 +72,8 @@ QPalette palette_of(const Look& look) {
 
 void apply_theme(Theme theme) {
   static const QPalette given = QApplication::palette();
-  if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) != 0) {
+  if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) !=
+      0) {
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   }
   const Look look = theme == Theme::light  ? Look::light_look()

@@ -72,9 +72,8 @@ void Workbench::make_window(std::unique_ptr<MachineDocument> document) {
       QSettings().setValue(last_key, path);
     }
   });
-  connect(window_.get(), &MainWindow::closing, this, [this] {
-    QSettings().setValue(geometry_key, window_->saveGeometry());
-  });
+  connect(window_.get(), &MainWindow::closing, this,
+          [this] { QSettings().setValue(geometry_key, window_->saveGeometry()); });
 }
 
 void Workbench::change_language(const QString& code) {

@@ -258,9 +258,10 @@ private:
       wrong_type(at, "type", *type, "string");
       return;
     }
-    const bool known = ((type->text == part_type_name<Types> &&
-                         (read_fields(part.template emplace<Types>(), at, *node, {"type"}), true)) ||
-                        ...);
+    const bool known =
+        ((type->text == part_type_name<Types> &&
+          (read_fields(part.template emplace<Types>(), at, *node, {"type"}), true)) ||
+         ...);
     if (!known) {
       Fault& made = fault(FaultCode::unknown_choice, at, "type", type);
       made.found = type->text;
@@ -337,8 +338,8 @@ private:
     made.choices = field.info.choices;
   }
 
-  std::optional<FieldValue> read_value(const FieldInfo& info, const Place& at,
-                                       const JsonNode& node, EntryNote& note) {
+  std::optional<FieldValue> read_value(const FieldInfo& info, const Place& at, const JsonNode& node,
+                                       EntryNote& note) {
     using Type = JsonNode::Type;
     switch (info.type) {
     case FieldType::quantity: return read_quantity_value(info, at, node, note);

@@ -140,8 +140,9 @@ std::string machine_schema() {
   json.begin_object();
   json.member("$schema").value("http://json-schema.org/draft-07/schema#");
   json.member("title").value("Feedwright machine");
-  json.member("description").value("Quantities are texts with their unit, as people write them. "
-                                   "Members not named here are kept.");
+  json.member("description")
+      .value("Quantities are texts with their unit, as people write them. "
+             "Members not named here are kept.");
   json.member("type").value("object");
   json.member("properties").begin_object();
   write_format_schema(json);

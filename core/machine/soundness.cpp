@@ -75,8 +75,8 @@ private:
     if (*s.core_diameter >= *s.nominal_diameter) {
       add(FaultCode::core_not_below_nominal, PartSlot::screw, "core_diameter");
     }
-    const auto tangent = lead_angle_tangent(Length(*s.lead * (2.0 * pi * radian)),
-                                            *s.pitch_diameter);
+    const auto tangent =
+        lead_angle_tangent(Length(*s.lead * (2.0 * pi * radian)), *s.pitch_diameter);
     const double friction_angle = s.thread == ThreadForm::ball
                                       ? ball_friction_angle(*s.thread_friction)
                                       : trapezoidal_friction_angle(*s.thread_friction, tangent);
@@ -140,6 +140,8 @@ private:
 
 } // namespace
 
-std::vector<Fault> faults_of(const Machine& machine) { return Inspector(machine).inspect(); }
+std::vector<Fault> faults_of(const Machine& machine) {
+  return Inspector(machine).inspect();
+}
 
 } // namespace feedwright

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "machine/machine_file.h"
 
-#include "json/write_json.h"
 #include "units/write_quantity.h"
+#include "json/write_json.h"
 
 namespace feedwright {
 

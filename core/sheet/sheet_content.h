@@ -84,7 +84,7 @@ struct SummaryRow {
   std::optional<AnyQuantity> acceleration;
   std::optional<AnyQuantity> acceleration_wanted;
   std::optional<LimitId> governing_thrust_limit;
-  std::optional<AnyQuantity> thrust; ///< axial, that the lowest limit allows
+  std::optional<AnyQuantity> thrust;        ///< axial, that the lowest limit allows
   std::optional<AnyQuantity> thrust_wanted; ///< the largest axial force that will be asked
   std::optional<AnyQuantity> resolution;
   std::optional<AnyQuantity> lost_motion;

@@ -11,10 +11,14 @@ std::optional<AnyQuantity> erased(const std::optional<Q>& value) {
 }
 
 constexpr ResultDescriptor results[] = {
-#define RESULT(name, type, symbol, unit, publication)                                                   \
-  {ResultId::name, #name, symbol, kind_of<type>::value, unit, publication, [](const AxisResults& r) {   \
-     return erased(r.name);                                                                        \
-   }},
+#define RESULT(name, type, symbol, unit, publication)                                              \
+  {ResultId::name,                                                                                 \
+   #name,                                                                                          \
+   symbol,                                                                                         \
+   kind_of<type>::value,                                                                           \
+   unit,                                                                                           \
+   publication,                                                                                    \
+   [](const AxisResults& r) { return erased(r.name); }},
 #include "sizing/results.def"
 #undef RESULT
 };

@@ -19,7 +19,7 @@ struct WrittenTerm {
   std::string symbol; ///< `_` before a subscript
   std::string value;  ///< with its unit
   std::optional<InputRef> input;
-  std::optional<ResultId> result; ///< computed before; neither: a constant
+  std::optional<ResultId> result;  ///< computed before; neither: a constant
   Origin origin = Origin::entered; ///< of an input
 };
 

@@ -63,8 +63,7 @@ TEST_CASE("all faults of a file are told, not only the first") {
   text = respelt(text, "\"mass\": \"20 kg\"", "\"mass\": \"heavy\"");
   text = respelt(text, "\"motor_end\": \"fixed\"", "\"motor_end\": \"glued\"");
   const std::string told = sentences_of(text);
-  CHECK_THAT(told, Catch::Contains("lead") && Catch::Contains("mass") &&
-                       Catch::Contains("glued"));
+  CHECK_THAT(told, Catch::Contains("lead") && Catch::Contains("mass") && Catch::Contains("glued"));
 }
 
 TEST_CASE("no sentence on a fault leaves a place unfilled") {

@@ -106,8 +106,7 @@ TEST_CASE("choices and flags are edits like any other") {
   far_end.setCurrentIndex(0);
   emit far_end.activated(0);
   CHECK(shown.document().machine().axes[0].screw.far_end == EndSupport::fixed);
-  CHECK(shown.document().undo_stack()->undoText() ==
-        QStringLiteral("far end supported → fixed"));
+  CHECK(shown.document().undo_stack()->undoText() == QStringLiteral("far end supported → fixed"));
   choose(shown, PartSlot::carriage);
   QTest::mouseClick(&shown.find<QCheckBox>("carriage.brake"), Qt::LeftButton, Qt::NoModifier,
                     QPoint(8, shown.find<QCheckBox>("carriage.brake").height() / 2));

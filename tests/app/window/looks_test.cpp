@@ -17,8 +17,8 @@ using feedwright::testing::Shown;
 
 namespace {
 
-constexpr PartSlot every_slot[] = {PartSlot::supply,   PartSlot::axis,  PartSlot::targets,
-                                   PartSlot::carriage, PartSlot::guides, PartSlot::motor,
+constexpr PartSlot every_slot[] = {PartSlot::supply,       PartSlot::axis,   PartSlot::targets,
+                                   PartSlot::carriage,     PartSlot::guides, PartSlot::motor,
                                    PartSlot::transmission, PartSlot::screw};
 
 /// Whether somebody can put the keyboard on it.
@@ -60,8 +60,8 @@ void check_not_clipped(Shown& shown) {
   for (const auto* label : shown.window->findChildren<QLabel*>()) {
     if (label->isVisible() && !label->text().isEmpty()) {
       INFO(label->objectName().toStdString() << " " << label->text().toStdString());
-      const int needed = label->wordWrap() ? label->heightForWidth(label->width())
-                                           : label->sizeHint().height();
+      const int needed =
+          label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
       CHECK(needed <= label->height());
       for (const QString& word : label->text().split(QLatin1Char(' '))) {
         CHECK(label->fontMetrics().horizontalAdvance(word) <= label->width());
@@ -77,9 +77,8 @@ void check_not_clipped(Shown& shown) {
 }
 
 Machine sample(const char* name) {
-  const auto text = read_file(std::string(FEEDWRIGHT_SOURCE_DIR "/sample-machines/") + name +
-                                  ".feedwright",
-                              1U << 20U);
+  const auto text = read_file(
+      std::string(FEEDWRIGHT_SOURCE_DIR "/sample-machines/") + name + ".feedwright", 1U << 20U);
   REQUIRE(text);
   const auto machine = read_machine(*text);
   REQUIRE(machine);

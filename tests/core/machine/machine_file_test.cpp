@@ -58,7 +58,9 @@ std::vector<Fault> faults_in(const std::string& text) {
   return read.error();
 }
 
-std::string plank_router() { return contents(source_dir / "sample-machines/plank-router.feedwright"); }
+std::string plank_router() {
+  return contents(source_dir / "sample-machines/plank-router.feedwright");
+}
 
 } // namespace
 
@@ -82,8 +84,8 @@ TEST_CASE("every sample machine shows its builder something close or over") {
     int worth_seeing = 0;
     for (const Axis& axis : machine->axes) {
       for (const Limit& limit : size_axis(*machine, axis).limits) {
-        worth_seeing += limit.applies &&
-                        (limit.verdict == Verdict::close || limit.verdict == Verdict::over);
+        worth_seeing +=
+            limit.applies && (limit.verdict == Verdict::close || limit.verdict == Verdict::over);
       }
     }
     CHECK(worth_seeing > 0);
@@ -139,9 +141,10 @@ TEST_CASE("a machine made in the program survives writing and reading") {
 
 TEST_CASE("texts stay as typed and unknown members stay byte for byte") {
   std::string text = replaced(plank_router(), "\"lead\": \"5 mm\"", "\"lead\": \"0,2 in\"");
-  text = replaced(text, "        \"changed\": [\"span\", \"overall_length\", \"motor_end\", \"far_end\"]\n",
-                  "        \"changed\": [\"span\", \"overall_length\", \"motor_end\", \"far_end\"],\n"
-                  "        \"grease\": {\"kind\":  [1.50, null]}\n");
+  text = replaced(
+      text, "        \"changed\": [\"span\", \"overall_length\", \"motor_end\", \"far_end\"]\n",
+      "        \"changed\": [\"span\", \"overall_length\", \"motor_end\", \"far_end\"],\n"
+      "        \"grease\": {\"kind\":  [1.50, null]}\n");
   text = replaced(text, "    \"minor\": 0\n", "    \"minor\": 7\n");
   const auto machine = read_machine(text);
   REQUIRE(machine);
@@ -178,11 +181,10 @@ TEST_CASE("a machine that reads well but cannot be is refused with the place") {
       {"\"belt_teeth\": 92", "\"belt_teeth\": 24"},
       {"\"letter\": \"Y\"", "\"letter\": \"X\""},
   };
-  const FaultCode codes[] = {
-      FaultCode::ends_do_not_hold,   FaultCode::core_not_below_nominal,
-      FaultCode::travel_beyond_span, FaultCode::nut_beyond_span,
-      FaultCode::curve_not_rising,   FaultCode::belt_too_short,
-      FaultCode::duplicate_letter};
+  const FaultCode codes[] = {FaultCode::ends_do_not_hold,   FaultCode::core_not_below_nominal,
+                             FaultCode::travel_beyond_span, FaultCode::nut_beyond_span,
+                             FaultCode::curve_not_rising,   FaultCode::belt_too_short,
+                             FaultCode::duplicate_letter};
   for (std::size_t i = 0; i < std::size(edits); ++i) {
     const auto faults = faults_in(replaced(plank_router(), edits[i].first, edits[i].second));
     INFO(i);

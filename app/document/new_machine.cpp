@@ -11,7 +11,7 @@ namespace {
 std::string unused_letter(const Machine& machine) {
   constexpr std::string_view usual = "XYZUVWABCDEFGHIJKLMNOPQRST";
   for (const char letter : usual) {
-    const std::string name(1, letter);
+    std::string name(1, letter);
     if (std::ranges::none_of(machine.axes,
                              [&](const Axis& axis) { return axis.basics.letter == name; })) {
       return name;

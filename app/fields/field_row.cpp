@@ -95,10 +95,9 @@ void FieldRow::refresh() {
     return;
   }
   field_ = *std::move(field);
-  say({}, false);
   show_value();
   show_origin();
-  show_faults();
+  show_note();
 }
 
 void FieldRow::take_focus() {
@@ -111,11 +110,14 @@ bool FieldRow::commit(const FieldValue& value, const EntryNote& note) {
 
 void FieldRow::show_origin() {
   const bool given = !std::holds_alternative<std::monostate>(field_.value);
-  const bool empty_text = field_.info.type == FieldType::text;
-  origin_->setText(given && !empty_text ? words::origin_name(field_.note.origin) : QString());
+  const bool is_text = field_.info.type == FieldType::text;
+  const QString origin = given && !is_text ? words::origin_name(field_.note.origin) : QString();
+  if (origin_->text() != origin) {
+    origin_->setText(origin);
+  }
 }
 
-void FieldRow::show_faults() {
+void FieldRow::show_note() {
   for (const Fault& fault : document_.faults()) {
     const bool here =
         fault.slot == slot_ && fault.member == field_.info.member &&
@@ -125,25 +127,36 @@ void FieldRow::show_faults() {
       return;
     }
   }
+  show_became(became());
 }
 
 void FieldRow::show_error(const QString& sentence) {
   say(words::verdict_sign(Verdict::over) + QLatin1Char(' ') + sentence, true);
-  editor_->setAccessibleDescription(sentence);
 }
 
 void FieldRow::show_became(const QString& text) {
   say(text, false);
 }
 
+/// Touches the widgets only where something changes: each touch lays the form out anew.
 void FieldRow::say(const QString& text, bool error) {
-  editor_->setAccessibleDescription(words::field_help(slot_, field_.info.member));
+  const QString description = error ? text : words::field_help(slot_, field_.info.member);
+  if (editor_->accessibleDescription() != description) {
+    editor_->setAccessibleDescription(description);
+  }
   const Look look = Look::of(note_->palette());
-  QPalette palette = note_->palette();
-  palette.setColor(QPalette::WindowText, error ? look.over : look.faint_ink);
-  note_->setPalette(palette);
-  note_->setText(text);
-  note_->setVisible(!text.isEmpty());
+  const QColor colour = error ? look.over : look.faint_ink;
+  if (note_->palette().color(QPalette::WindowText) != colour) {
+    QPalette palette = note_->palette();
+    palette.setColor(QPalette::WindowText, colour);
+    note_->setPalette(palette);
+  }
+  if (note_->text() != text) {
+    note_->setText(text);
+  }
+  if (note_->isHidden() != text.isEmpty()) {
+    note_->setVisible(!text.isEmpty());
+  }
 }
 
 bool FieldRow::eventFilter(QObject* watched, QEvent* event) {

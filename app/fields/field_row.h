@@ -43,6 +43,8 @@ protected:
 
   virtual QWidget* make_editor(QWidget& parent) = 0;
   virtual void show_value() = 0;
+  /// What the value became where that is not what was typed; else empty.
+  virtual QString became() const { return {}; }
 
   bool commit(const FieldValue& value, const EntryNote& note);
   /// Under the editor: an error with its sign, or what the text became.
@@ -58,7 +60,7 @@ protected:
 
 private:
   void show_origin();
-  void show_faults();
+  void show_note();
   void say(const QString& text, bool error);
 
   QWidget* editor_ = nullptr;

@@ -29,6 +29,14 @@ QLabel* plain_label(const QString& text, QWidget* parent) {
   return label;
 }
 
+void put_text(QLineEdit& edit, const std::string& text) {
+  const QString shown = QString::fromStdString(text);
+  if (edit.text() != shown) {
+    edit.setText(shown);
+    edit.setCursorPosition(0);
+  }
+}
+
 /// A change of a text of a part or of the machine as one named step.
 template <class F>
 void edit_text(MachineDocument& document, const QString& name, F&& put) {
@@ -292,12 +300,10 @@ void FieldsPanel::refresh() {
   if (source_ != nullptr) {
     const std::string source =
         visit_part(machine, at.axis, at.slot, [](const auto& part) { return part.notes.source; });
-    source_->setText(QString::fromStdString(source));
-    source_->setCursorPosition(0);
+    put_text(*source_, source);
   }
   if (name_ != nullptr) {
-    name_->setText(QString::fromStdString(machine.name));
-    name_->setCursorPosition(0);
+    put_text(*name_, machine.name);
   }
   if (story_ != nullptr && story_->toPlainText().toStdString() != machine.story) {
     story_->setPlainText(QString::fromStdString(machine.story));

@@ -40,9 +40,12 @@ void TextRow::show_value() {
     edit_->setCursorPosition(0);
   }
   edit_->setModified(false);
-  if (field_.info.type == FieldType::quantity && !text.isEmpty()) {
-    show_became(read_field(document_.machine(), axis_, slot_, field_.info, text).became);
-  }
+}
+
+QString TextRow::became() const {
+  const bool typed = field_.info.type == FieldType::quantity && !field_.note.text.empty();
+  return typed ? read_field(document_.machine(), axis_, slot_, field_.info, edit_->text()).became
+               : QString();
 }
 
 void TextRow::preview(const QString& text) {

@@ -17,6 +17,7 @@ public:
 protected:
   QWidget* make_editor(QWidget& parent) override;
   void show_value() override;
+  QString became() const override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:

@@ -68,8 +68,8 @@ private:
     for (const Limit& limit : axis.limits) {
       const std::string_view unit = descriptor(descriptor(limit.id).result).unit;
       QStringList row{verdict_text(limit.verdict), words::limit_name(limit.id)};
-      row += number_and_unit(value_or_open(limit.reached, unit));
-      row += limit.wanted ? number_and_unit(words::quantity(*limit.wanted, unit))
+      row += number_and_unit(value_or_open(content_.units, limit.reached, unit));
+      row += limit.wanted ? number_and_unit(value_or_open(content_.units, limit.wanted, unit))
                           : QStringList{QString(), QString()};
       row += limit.margin ? margin_text(*limit.margin) : QString();
       row += axis.governing == limit.id ? tr("governs the feed") : QString();
@@ -108,15 +108,15 @@ private:
     };
     add(tr("steps"), figures.steps_per_length
                          ? words::quantity(*figures.steps_per_length, "steps/mm", 7)
-                         : value_or_open(std::nullopt, ""));
+                         : sheet::open_word());
     if (figures.steps) {
       add(words::field_name(PartSlot::motor, figures.steps->info.member),
           words::field_text(*figures.steps));
     }
-    add(tr("top feed"), value_or_open(figures.top_feed, "m/min"));
+    add(tr("top feed"), value_or_open(content_.units, figures.top_feed, "m/min"));
     add(figures.acceleration_as_wanted ? tr("acceleration, as wanted")
                                        : tr("acceleration at the wanted feed"),
-        value_or_open(figures.acceleration, "m/s²"));
+        value_or_open(content_.units, figures.acceleration, "m/s²"));
     out_ += text_table(rows, {Side::left, Side::right, Side::left}, 4);
   }
 
@@ -128,7 +128,7 @@ private:
       const QString symbol =
           QString::fromUtf8(about.symbol.data(), static_cast<qsizetype>(about.symbol.size()));
       rows.push_back(QStringList{words::result_name(result.id), symbol} +
-                     number_and_unit(value_or_open(result.value, about.unit)));
+                     number_and_unit(value_or_open(content_.units, result.value, about.unit)));
     }
     out_ += text_table(rows, {Side::left, Side::left, Side::right, Side::left}, 4);
   }

@@ -108,17 +108,15 @@ void LadderWidget::leaveEvent(QEvent*) {
 void LadderWidget::keyPressEvent(QKeyEvent* event) {
   const std::size_t count = ladder_.rows.size();
   const int key = event->key();
-  if (count == 0) {
-    QWidget::keyPressEvent(event);
-  } else if (key == Qt::Key_Down && current_ + 1 < count) {
+  if (count > 0 && key == Qt::Key_Down && current_ + 1 < count) {
     ++current_;
   } else if (key == Qt::Key_Up && current_ > 0) {
     --current_;
   } else if (key == Qt::Key_Home) {
     current_ = 0;
-  } else if (key == Qt::Key_End) {
+  } else if (count > 0 && key == Qt::Key_End) {
     current_ = count - 1;
-  } else if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space) {
+  } else if (count > 0 && (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space)) {
     emit row_chosen(ladder_.rows[current_].id);
   } else {
     QWidget::keyPressEvent(event);

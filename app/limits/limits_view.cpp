@@ -18,7 +18,6 @@ QLabel* plain_label(const QString& name, QWidget* parent) {
   label->setObjectName(name);
   label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return label;
 }
 
@@ -110,7 +109,7 @@ void LimitsView::show_notes(Notes& notes, const QStringList& texts) {
       labels[i]->setText(texts[qsizetype(i)]);
       labels[i]->setAccessibleName(texts[qsizetype(i)]);
     }
-    if (&notes == &grave_) {
+    if (&notes == &grave_ && labels[i]->palette().color(QPalette::Text) != look.over) {
       QPalette strong = labels[i]->palette();
       strong.setColor(QPalette::WindowText, look.over);
       strong.setColor(QPalette::Text, look.over);

@@ -7,6 +7,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
@@ -87,9 +88,11 @@ private:
     const double top = plan_.rows.front().top();
     const double bottom = last_bar_row().bottom();
     double last_right = plan_.scale_left - u(40);
-    for (double value = 0.0; value <= ladder_.end * 1.0001; value += ladder_.tick) {
+    const int ticks = int(std::floor(ladder_.end / ladder_.tick + 1e-6));
+    for (int tick = 0; tick <= ticks; ++tick) {
+      const double value = tick * ladder_.tick;
       const double x = x_of(value);
-      p_.setPen(QPen(look_.rule, u(value == 0.0 ? 1.2 : 0.7)));
+      p_.setPen(QPen(look_.rule, u(tick == 0 ? 1.2 : 0.7)));
       p_.drawLine(QPointF(x, top), QPointF(x, bottom + u(3)));
       const QString text = number_text(value, 3);
       const double half = metrics_.horizontalAdvance(text) / 2.0;

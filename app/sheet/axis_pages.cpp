@@ -18,7 +18,8 @@ class AxisPages {
   Q_DECLARE_TR_FUNCTIONS(Sheet)
 
 public:
-  AxisPages(Pages& pages, const SheetAxis& content) : pages_(pages), content_(content) {}
+  AxisPages(Pages& pages, const SheetAxis& content, const FileUnits& units)
+      : pages_(pages), content_(content), units_(units) {}
 
   void set_up() {
     const SetUp& figures = content_.set_up;
@@ -36,11 +37,11 @@ public:
     // Seven digits: over a metre of travel the last one is under a micrometre.
     const QString steps = figures.steps_per_length
                               ? words::quantity(*figures.steps_per_length, "steps/mm", 7)
-                              : value_or_open(std::nullopt, "");
-    table.rows.push_back(
-        {{steps, figures.steps ? words::field_text(*figures.steps) : QString(),
-          value_or_open(figures.top_feed, "m/min"), value_or_open(figures.acceleration, "m/s²")},
-         true});
+                              : open_word();
+    table.rows.push_back({{steps, figures.steps ? words::field_text(*figures.steps) : QString(),
+                           value_or_open(units_, figures.top_feed, "m/min"),
+                           value_or_open(units_, figures.acceleration, "m/s²")},
+                          true});
     add_table(pages_, table);
   }
 
@@ -105,8 +106,8 @@ private:
                          : limit.verdict == Verdict::open ? words::open_reason(limit)
                                                           : QString();
     return {{verdict_text(limit.verdict), words::limit_name(limit.id),
-             value_or_open(limit.reached, unit),
-             limit.wanted ? at_most + words::quantity(*limit.wanted, unit) : QString(),
+             value_or_open(units_, limit.reached, unit),
+             limit.wanted ? at_most + value_or_open(units_, limit.wanted, unit) : QString(),
              limit.margin ? margin_text(*limit.margin) : QString(), note},
             governs || limit.verdict == Verdict::over};
   }
@@ -129,7 +130,7 @@ private:
   static Row input_row(PartSlot slot, const FieldView& field) {
     const QString name = words::field_name(slot, field.info.member);
     if (std::holds_alternative<std::monostate>(field.value)) {
-      return {{name, value_or_open(std::nullopt, ""), {}}};
+      return {{name, open_word(), {}}};
     }
     const QString value = words::field_text(field);
     return value.isEmpty() ? Row{{name, QStringLiteral("–"), {}}}
@@ -138,14 +139,15 @@ private:
 
   Pages& pages_;
   const SheetAxis& content_;
+  const FileUnits& units_;
 };
 
 } // namespace
 
 void add_axis_pages(Pages& pages, const Machine& machine, std::size_t axis,
-                    const AxisResults& results, const SheetAxis& content) {
+                    const AxisResults& results, const SheetAxis& content, const FileUnits& units) {
   pages.begin_page(axis_title(content.letter, content.name));
-  AxisPages part(pages, content);
+  AxisPages part(pages, content, units);
   add_train(pages, machine, axis, results);
   part.cautions();
   part.set_up();

@@ -11,7 +11,7 @@ void add_machine_pages(Pages& pages, const SheetContent& content);
 
 /// One axis: drawing, set-up figures, limits, plots, cautions, inputs.
 void add_axis_pages(Pages& pages, const Machine& machine, std::size_t axis,
-                    const AxisResults& results, const SheetAxis& content);
+                    const AxisResults& results, const SheetAxis& content, const FileUnits& units);
 
 /// How each figure of an axis came about.
 void add_working_pages(Pages& pages, const Machine& machine, std::size_t axis,

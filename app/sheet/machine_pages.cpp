@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 
+#include <functional>
+
 #include <algorithm>
 
 namespace feedwright::sheet {
@@ -40,17 +42,20 @@ public:
   }
 
 private:
-  using Cell = QString (*)(const SummaryRow&);
+  using Cell = std::function<QString(const SummaryRow&)>;
 
-  static QString unit_pair(const std::optional<AnyQuantity>& reached,
-                           const std::optional<AnyQuantity>& wanted, std::string_view unit) {
-    return wanted ? tr("%1, wanted %2")
-                        .arg(value_or_open(reached, unit), words::quantity(*wanted, unit))
-                  : value_or_open(reached, unit);
+  QString value(const std::optional<AnyQuantity>& reached, std::string_view unit) const {
+    return value_or_open(content_.units, reached, unit);
+  }
+
+  QString unit_pair(const std::optional<AnyQuantity>& reached,
+                    const std::optional<AnyQuantity>& wanted, std::string_view unit) const {
+    return wanted ? tr("%1, wanted %2").arg(value(reached, unit), value(wanted, unit))
+                  : value(reached, unit);
   }
 
   static QString limit_or_open(const std::optional<LimitId>& limit) {
-    return limit ? words::limit_name(*limit) : value_or_open(std::nullopt, "");
+    return limit ? words::limit_name(*limit) : open_word();
   }
 
   static QString lowest(const SummaryRow& row) {
@@ -79,7 +84,7 @@ private:
       const SummaryRow& row = content_.summary[axis];
       table.columns.push_back({axis_title(row.letter, row.name)});
     }
-    const auto add = [&](const QString& name, bool bold, bool group, Cell cell) {
+    const auto add = [&](const QString& name, bool bold, bool group, const Cell& cell) {
       Row made{{name}, bold, group};
       for (std::size_t axis = first; axis < last; ++axis) {
         made.cells.append(cell(content_.summary[axis]));
@@ -91,20 +96,20 @@ private:
     add(words::part_name(PartSlot::screw), false, true,
         [](const SummaryRow& row) { return pieces_text(row.screw); });
     add(tr("Feed"), true, true,
-        [](const SummaryRow& row) { return unit_pair(row.feed, row.feed_wanted, "m/min"); });
+        [this](const SummaryRow& row) { return unit_pair(row.feed, row.feed_wanted, "m/min"); });
     add(tr("Feed governed by"), false, false,
         [](const SummaryRow& row) { return limit_or_open(row.governing); });
-    add(tr("Acceleration"), true, true, [](const SummaryRow& row) {
+    add(tr("Acceleration"), true, true, [this](const SummaryRow& row) {
       return unit_pair(row.acceleration, row.acceleration_wanted, "m/s²");
     });
     add(tr("Axial force"), true, true,
-        [](const SummaryRow& row) { return unit_pair(row.thrust, row.thrust_wanted, "N"); });
+        [this](const SummaryRow& row) { return unit_pair(row.thrust, row.thrust_wanted, "N"); });
     add(tr("Axial force governed by"), false, false,
         [](const SummaryRow& row) { return limit_or_open(row.governing_thrust_limit); });
     add(tr("Resolution"), false, true,
-        [](const SummaryRow& row) { return value_or_open(row.resolution, "µm"); });
+        [this](const SummaryRow& row) { return value(row.resolution, "µm"); });
     add(tr("Lost motion"), false, false,
-        [](const SummaryRow& row) { return value_or_open(row.lost_motion, "µm"); });
+        [this](const SummaryRow& row) { return value(row.lost_motion, "µm"); });
     add(tr("Lowest margin"), true, true, lowest);
     return table;
   }
@@ -115,7 +120,7 @@ private:
       for (const FieldView& field : part.fields) {
         const bool missing = std::holds_alternative<std::monostate>(field.value);
         table.rows.push_back({{words::field_name(part.slot, field.info.member),
-                               missing ? value_or_open(std::nullopt, "") : words::field_text(field),
+                               missing ? open_word() : words::field_text(field),
                                missing ? QString() : words::origin_name(field.note.origin),
                                {}}});
       }

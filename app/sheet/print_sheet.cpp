@@ -67,7 +67,7 @@ private:
     sheet::add_machine_pages(pages, content_);
     for (std::size_t axis = 0; axis < content_.axes.size(); ++axis) {
       const AxisResults results = size_axis(machine_, machine_.axes[axis]);
-      sheet::add_axis_pages(pages, machine_, axis, results, content_.axes[axis]);
+      sheet::add_axis_pages(pages, machine_, axis, results, content_.axes[axis], content_.units);
     }
     if (working_) {
       for (std::size_t axis = 0; axis < content_.axes.size(); ++axis) {

@@ -95,8 +95,14 @@ QString purchase_text(const Purchase& purchase) {
   return text;
 }
 
-QString value_or_open(const std::optional<AnyQuantity>& value, std::string_view unit) {
-  return value ? words::quantity(*value, unit) : Words::open();
+QString value_or_open(const FileUnits& units, const std::optional<AnyQuantity>& value,
+                      std::string_view usual_unit) {
+  return value ? words::quantity(*value, units.unit_of(value->kind, usual_unit).symbol)
+               : Words::open();
+}
+
+QString open_word() {
+  return Words::open();
 }
 
 QString margin_text(double margin) {

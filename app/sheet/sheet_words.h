@@ -14,8 +14,10 @@ QString purchase_text(const Purchase& purchase); ///< "16 mm, lead 5 mm, length 
 /// The pieces of a part in a row, each with its name unless it speaks for itself.
 QString pieces_text(const std::vector<PurchasePiece>& pieces);
 
-/// The value with its unit, or the word for an open one.
-QString value_or_open(const std::optional<AnyQuantity>& value, std::string_view unit);
+/// The value in the file's unit, or the word for an open one.
+QString value_or_open(const FileUnits& units, const std::optional<AnyQuantity>& value,
+                      std::string_view usual_unit);
+QString open_word();
 /// "1.25", or "over 1000" where nothing hinders.
 QString margin_text(double margin);
 /// "● clear": sign and word.

@@ -51,8 +51,9 @@ StudyCanvas::StudyCanvas(QWidget* parent) : QWidget(parent) {
   plot_->setFocusPolicy(Qt::StrongFocus);
   plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
   plot_->setNoAntialiasingOnDrag(true);
+  // Painted with the rest of the window, once, not at once by itself.
+  plot_->setPlottingHint(QCP::phImmediateRefresh, false);
   plot_->addLayer(QString::fromLatin1(cursor_layer), nullptr, QCustomPlot::limAbove);
-  plot_->layer(QString::fromLatin1(cursor_layer))->setMode(QCPLayer::lmBuffered);
   plot_->installEventFilter(this);
   setFocusProxy(plot_);
   read_out_ = new QLabel(this);
@@ -133,7 +134,7 @@ void StudyCanvas::read_off(double x) {
   }
   line->point1->setCoords(*cursor_, 0.0);
   line->point2->setCoords(*cursor_, 1.0);
-  plot_->layer(QString::fromLatin1(cursor_layer))->replot();
+  plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
 void StudyCanvas::reset_zoom() {

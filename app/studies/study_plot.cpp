@@ -228,7 +228,7 @@ private:
     graph->setData(QList<double>(curve.x.begin(), curve.x.end()),
                    QList<double>(curve.y.begin(), curve.y.end()), true);
     graph->setAdaptiveSampling(false);
-    QPen pen(curve.present ? look_.ink : look_.faint_ink, curve.present ? 2.0 : 1.2);
+    QPen pen(curve.present ? look_.ink : look_.faint_ink, curve.present ? 2.0 : 1.0);
     if (curve.dash != 0) {
       pen.setDashPattern(dash_pattern(curve.dash));
     }

@@ -21,6 +21,7 @@ TrainView::TrainView(MachineDocument& document, QWidget* parent)
   setObjectName(QStringLiteral("train_view"));
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent); // paintEvent begins with the paper
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   setAccessibleName(tr("Drive train"));
   connect(&document_, &MachineDocument::changed, this, &TrainView::take_changes);

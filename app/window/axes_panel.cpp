@@ -58,6 +58,9 @@ void AxesPanel::refresh() {
         row == 0 ? machine_card(machine, cautions, document_.faults().empty())
                  : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
     QListWidgetItem* item = list_->item(row);
+    if (item->data(Qt::UserRole).value<AxisCard>() == card) {
+      continue;
+    }
     item->setData(Qt::UserRole, QVariant::fromValue(card));
     item->setData(Qt::AccessibleTextRole, card.spoken());
     item->setData(Qt::ToolTipRole, QStringLiteral("<p>%1</p>").arg(card.spoken().toHtmlEscaped()));

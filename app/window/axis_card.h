@@ -23,6 +23,7 @@ struct AxisCard {
   Verdict verdict = Verdict::open;
 
   QString spoken() const; ///< the whole as a sentence
+  friend bool operator==(const AxisCard&, const AxisCard&) = default;
 };
 
 AxisCard machine_card(const Machine& machine, std::size_t cautions, bool sound);

@@ -61,7 +61,7 @@ std::string_view slot_name(PartSlot slot);
 
 /// The name in files of what stands in a slot of several types: "stepper_by_points", "belt", …
 template <class Part>
-constexpr std::string_view part_type_name = "";
+constexpr std::string_view part_type_name{};
 template <>
 inline constexpr std::string_view part_type_name<StepperByPoints> = "stepper_by_points";
 template <>

@@ -142,7 +142,8 @@ bool any_limit_over(const AxisResults& results) {
 }
 
 SheetContent sheet_content(const Machine& machine, const SheetIdentity& identity) {
-  SheetContent content{machine.name, machine.story, identity, program_version(), {}, {}, {}, {}};
+  SheetContent content{
+      machine.name, machine.story, identity, program_version(), FileUnits(machine), {}, {}, {}, {}};
   content.purchases = purchases_of(machine);
   for (const PartSlot slot : {PartSlot::supply, PartSlot::controller}) {
     content.machine_inputs.push_back(inputs_of(machine, 0, slot));

@@ -4,6 +4,7 @@
 // What stands on the drive-sizing sheet, as data and ids. Words and painting are made elsewhere;
 // every writer of a sheet starts from here, so that all of them say the same.
 
+#include "sheet/file_units.h"
 #include "sizing/results.h"
 #include "working/working.h"
 
@@ -120,6 +121,7 @@ struct SheetContent {
   std::string story;
   SheetIdentity identity;
   std::string_view program_version;
+  FileUnits units; ///< results are shown in them
   std::vector<SummaryRow> summary;
   std::vector<Purchase> purchases;
   std::vector<SheetInputs> machine_inputs; ///< supply and controller

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/write_results.h"
 
+#include "sheet/file_units.h"
 #include "sheet/program_version.h"
 #include "units/unit_table.h"
 #include "json/write_json.h"
 
-#include <cassert>
 #include <cmath>
 
 namespace feedwright {
@@ -18,6 +18,8 @@ double in_unit(const AnyQuantity& value, const Unit& unit) {
 
 class ResultsWriter {
 public:
+  explicit ResultsWriter(const Machine& machine) : units_(machine) {}
+
   std::string write(const Machine& machine, std::span<const AxisResults> results,
                     const SheetIdentity& identity) {
     json_.begin_object();
@@ -127,15 +129,15 @@ private:
     json_.member("si").value(value->si);
     json_.member("si_unit").value(si_unit(value->kind).symbol);
     if (unit) {
-      const Unit* usual = find_unit(value->kind, *unit);
-      assert(usual != nullptr); // results.def names a unit of the result's kind
+      const Unit& shown = units_.unit_of(value->kind, *unit);
       json_.member("value");
-      number(in_unit(*value, *usual));
-      json_.member("unit").value(usual->symbol);
+      number(in_unit(*value, shown));
+      json_.member("unit").value(shown.symbol);
     }
     json_.end_object();
   }
 
+  FileUnits units_;
   JsonWriter json_;
 };
 
@@ -143,7 +145,7 @@ private:
 
 std::string write_results(const Machine& machine, std::span<const AxisResults> results,
                           const SheetIdentity& identity) {
-  return ResultsWriter().write(machine, results, identity);
+  return ResultsWriter(machine).write(machine, results, identity);
 }
 
 } // namespace feedwright

@@ -5,28 +5,31 @@ namespace feedwright {
 
 namespace {
 
+// Plain optionals of doubles travel in registers; of quantities with their kind they do not, and
+// judging takes a third longer.
+
 template <class C>
-std::optional<AnyQuantity> target(const std::optional<C>& value) {
-  return value ? std::optional(any(**value)) : std::nullopt;
+std::optional<double> target(const std::optional<C>& value) {
+  return value ? std::optional(si_value(**value)) : std::nullopt;
 }
 
-std::optional<AnyQuantity> erased(const std::optional<Force>& value) {
-  return value ? std::optional(any(*value)) : std::nullopt;
+std::optional<double> in_si(const std::optional<Force>& value) {
+  return value ? std::optional(si_value(*value)) : std::nullopt;
 }
 
-/// The value a limit is held against.
-std::optional<AnyQuantity> wanted(const LimitDescriptor& limit, const Targets& targets,
-                                  const AxisResults& out) {
+/// The value a limit is held against, in the SI unit of what is reached.
+std::optional<double> wanted(const LimitDescriptor& limit, const Targets& targets,
+                             const AxisResults& out) {
   if (limit.scale == LimitScale::feed) {
     return target(targets.feed);
   }
   switch (limit.id) {
-  case LimitId::motor_thrust: return erased(out.cutting_force);
+  case LimitId::motor_thrust: return in_si(out.cutting_force);
   case LimitId::acceleration: return target(targets.acceleration);
-  case LimitId::inertia_match: return any(from_si<Ratio>(*targets.inertia_match));
+  case LimitId::inertia_match: return *targets.inertia_match;
   case LimitId::resolution: return target(targets.resolution);
   case LimitId::lost_motion: return target(targets.lost_motion);
-  default: return erased(out.axial_load);
+  default: return in_si(out.axial_load);
   }
 }
 
@@ -58,18 +61,23 @@ void judge(const LimitDescriptor& limit, const Axis& axis, const MotorCurve& mot
            const AxisResults& out, Limit& judged) {
   judged.id = limit.id;
   judged.applies = applies(limit.id, axis, motor);
-  judged.reached = descriptor(limit.result).get(out);
-  judged.wanted = wanted(limit, axis.targets, out);
-  if (!judged.reached) {
+  const ResultDescriptor& result = descriptor(limit.result);
+  const auto reached_si = result.si_of(out);
+  const auto wanted_si = wanted(limit, axis.targets, out);
+  if (wanted_si) {
+    judged.wanted.emplace(AnyQuantity{result.kind, *wanted_si});
+  }
+  if (!reached_si) {
     judged.missing = missing_for_reached(limit.id, axis.targets);
     return;
   }
-  if (!judged.wanted) {
+  judged.reached.emplace(AnyQuantity{result.kind, *reached_si});
+  if (!wanted_si) {
     judged.missing = input_ref(PartSlot::targets, limit.target);
     return;
   }
-  const double reached = judged.reached->si;
-  const double asked = judged.wanted->si;
+  const double reached = *reached_si;
+  const double asked = *wanted_si;
   const double allowed = limit.at_most ? asked : reached;
   const double needed = limit.at_most ? reached : asked;
   // Nothing asked for is met with the largest margin that can be shown.

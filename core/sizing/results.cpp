@@ -6,8 +6,8 @@ namespace feedwright {
 namespace {
 
 template <class Q>
-std::optional<AnyQuantity> erased(const std::optional<Q>& value) {
-  return value ? std::optional(any(*value)) : std::nullopt;
+std::optional<double> in_si(const std::optional<Q>& value) {
+  return value ? std::optional(si_value(*value)) : std::nullopt;
 }
 
 constexpr ResultDescriptor results[] = {
@@ -18,7 +18,7 @@ constexpr ResultDescriptor results[] = {
    kind_of<type>::value,                                                                           \
    unit,                                                                                           \
    publication,                                                                                    \
-   [](const AxisResults& r) { return erased(r.name); }},
+   [](const AxisResults& r) { return in_si(r.name); }},
 #include "sizing/results.def"
 #undef RESULT
 };

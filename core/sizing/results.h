@@ -103,7 +103,13 @@ struct ResultDescriptor {
   Kind kind;
   std::string_view unit;
   std::string_view publication; ///< where the equation is from; empty for definitions and sums
-  std::optional<AnyQuantity> (*get)(const AxisResults&);
+  std::optional<double> (*si_of)(const AxisResults&); ///< in coherent SI units
+
+  /// The value in the results; nothing if it is open.
+  std::optional<AnyQuantity> get(const AxisResults& results) const {
+    const auto si = si_of(results);
+    return si ? std::optional(AnyQuantity{kind, *si}) : std::nullopt;
+  }
 };
 
 std::span<const ResultDescriptor> result_descriptors();

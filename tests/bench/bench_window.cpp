@@ -18,10 +18,14 @@ using namespace feedwright;
 
 namespace {
 
+/// As on a desktop: everything is marked to be painted, and the event loop lays out and paints it
+/// once. A second turn paints what a queued replot of the plot left.
 void paint_all(QWidget& window) {
-  QCoreApplication::sendPostedEvents();
-  QCoreApplication::processEvents();
-  window.repaint();
+  window.update();
+  for (int turn = 0; turn < 2; ++turn) {
+    QCoreApplication::sendPostedEvents();
+    QCoreApplication::processEvents();
+  }
 }
 
 double milliseconds_of_edit(MachineDocument& document, MainWindow& window, int round) {

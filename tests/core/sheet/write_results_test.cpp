@@ -48,6 +48,22 @@ TEST_CASE("a result stands in SI and in its usual unit") {
         Approx(whip.at("si").get<double>() * 30.0 / pi).epsilon(1e-12));
 }
 
+TEST_CASE("results are given in the units the file speaks in") {
+  Machine machine = ordinary_router();
+  const AnyQuantity feed{Kind::velocity, 120.0 * 0.0254 / 60.0};
+  const AnyQuantity span{Kind::length, 36.0 * 0.0254};
+  REQUIRE(set_field(machine, 0, PartSlot::targets, "feed", feed, {"120 in/min", Origin::entered}));
+  REQUIRE(set_field(machine, 0, PartSlot::screw, "span", span, {"36 in", Origin::entered}));
+  const nlohmann::json results = first_axis(machine).at("results");
+  const nlohmann::json& whip = results.at("whip_feed");
+  CHECK(whip.at("unit") == "in/min");
+  // 1 in is 0.0254 m exactly (international agreement of 1959)
+  CHECK(whip.at("value").get<double>() ==
+        Approx(whip.at("si").get<double>() * 60.0 / 0.0254).epsilon(1e-12));
+  CHECK(results.at("resolution").at("unit") == "in");
+  CHECK(results.at("whip_speed").at("unit") == "rpm");
+}
+
 TEST_CASE("a lead or travel per angle is written in its two units") {
   const nlohmann::json travel = first_axis(ordinary_router()).at("results").at("screw_travel");
   CHECK(travel.at("si_unit") == "m/rad");

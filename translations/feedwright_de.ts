@@ -1238,11 +1238,6 @@
         <translation>%1 (Systemfehler %2.)</translation>
     </message>
     <message>
-        <source>wants %1 (%2)</source>
-        <comment>an open limit: field that is missing, its part</comment>
-        <translation>es fehlt: %1 (%2)</translation>
-    </message>
-    <message>
         <source>The axis can fall when the power goes: gravity puts %1 on the motor, which resists with %2 unpowered. Hands and heads below it are in danger. Fit a brake or a counterbalance, keep to your local rules, and ask somebody qualified.</source>
         <translation>Die Achse kann bei Stromausfall herabfallen: Die Schwerkraft belastet den Motor mit %1, stromlos hält er %2 dagegen. Hände und Köpfe darunter sind in Gefahr. Eine Haltebremse oder einen Gewichtsausgleich einbauen, die örtlichen Vorschriften einhalten und eine fachkundige Person fragen.</translation>
     </message>
@@ -2757,6 +2752,19 @@
     <message>
         <source>bearing to bearing</source>
         <translation>Lager zu Lager</translation>
+    </message>
+    <message>
+        <source>missing: %1 (%2)</source>
+        <comment>an open limit: field that is missing, its part</comment>
+        <translation>es fehlt: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>a pair [speed, torque]</source>
+        <translation>ein Paar [Drehzahl, Drehmoment]</translation>
+    </message>
+    <message>
+        <source>%1 found; wanted is %2, such as &quot;%3&quot;.</source>
+        <translation>%1 gefunden; gefragt ist %2, etwa „%3“.</translation>
     </message>
 </context>
 <context>

@@ -95,6 +95,9 @@ void FieldRow::refresh() {
     return;
   }
   field_ = *std::move(field);
+  if (holds_typed()) {
+    return;
+  }
   show_value();
   show_origin();
   show_note();

@@ -26,7 +26,7 @@ public:
 
   /// Puts the row's widgets at the end of a grid of three columns.
   void add_to(QGridLayout& grid, QWidget& parent);
-  /// Takes over the document's value and faults, unless the user is in the middle of typing.
+  /// Takes over the document's value and faults, unless something else is typed here.
   void refresh();
   void take_focus();
 
@@ -45,6 +45,8 @@ protected:
   virtual void show_value() = 0;
   /// What the value became where that is not what was typed; else empty.
   virtual QString became() const { return {}; }
+  /// Whether something is typed that is not in the machine; it is then left as it stands.
+  virtual bool holds_typed() const { return false; }
 
   bool commit(const FieldValue& value, const EntryNote& note);
   /// Under the editor: an error with its sign, or what the text became.

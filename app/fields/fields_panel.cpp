@@ -264,7 +264,9 @@ void FieldsPanel::add_part_rows(PartSlot slot) {
     row.add_to(*grid_, *form_);
     connect(&row, &FieldRow::entered, this, [this, &row] { show_help(row); });
   }
-  if (!of_machine(slot)) {
+  const bool bought = slot == PartSlot::guides || slot == PartSlot::motor ||
+                      slot == PartSlot::transmission || slot == PartSlot::screw;
+  if (bought) {
     add_source_row(slot);
   }
 }

@@ -48,6 +48,10 @@ QString TextRow::became() const {
                : QString();
 }
 
+bool TextRow::holds_typed() const {
+  return edit_->isModified();
+}
+
 void TextRow::preview(const QString& text) {
   const FieldReading reading = read_field(document_.machine(), axis_, slot_, field_.info, text);
   if (reading.error.isEmpty()) {
@@ -77,6 +81,7 @@ void TextRow::finish() {
 bool TextRow::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress &&
       static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && edit_->isModified()) {
+    edit_->setModified(false);
     refresh();
     edit_->selectAll();
     return true;

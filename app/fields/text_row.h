@@ -18,6 +18,7 @@ protected:
   QWidget* make_editor(QWidget& parent) override;
   void show_value() override;
   QString became() const override;
+  bool holds_typed() const override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:

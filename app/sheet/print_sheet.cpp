@@ -40,7 +40,8 @@ public:
   }
 
   QString title() const {
-    return tr("%1: drive-sizing sheet").arg(QString::fromStdString(content_.machine_name));
+    const QString name = QString::fromStdString(content_.machine_name);
+    return name.isEmpty() ? tr("Drive-sizing sheet") : tr("%1: drive-sizing sheet").arg(name);
   }
 
   static void say_why_not(QWidget* parent) {

@@ -26,7 +26,7 @@ public:
   StudyFigure thrust() {
     begin_over_feed(tr("cutting thrust"), QStringLiteral("N"));
     StudyCurve curve{tr("the motor can push"), {}, {}, true, 0};
-    for (const ThrustPoint& point : thrust_over_feed(machine_, axis_, points)) {
+    for (const ThrustPoint& point : thrust_over_feed(machine_, axis_, points, last_feed())) {
       add(curve, any(point.feed), any(point.thrust));
     }
     out_.curves.push_back(std::move(curve));
@@ -47,7 +47,7 @@ public:
   StudyFigure acceleration() {
     begin_over_feed(tr("acceleration"), QStringLiteral("m/s²"));
     StudyCurve curve{tr("the motor can reach"), {}, {}, true, 0};
-    for (const AccelerationPoint& point : acceleration_over_feed(machine_, axis_, points)) {
+    for (const AccelerationPoint& point : acceleration_over_feed(machine_, axis_, points, last_feed())) {
       add(curve, any(point.feed), any(point.acceleration));
     }
     out_.curves.push_back(std::move(curve));
@@ -135,6 +135,17 @@ private:
 
   static QString wanted_sentence(const std::optional<AnyQuantity>& wanted, std::string_view unit) {
     return wanted ? tr(" Wanted is %1.").arg(text(*wanted, unit)) : QString();
+  }
+
+  /// Twice what is wanted or reached: beyond, the curve has nothing to tell of this axis.
+  std::optional<Velocity> last_feed() const {
+    constexpr double beyond = 2.0;
+    Velocity most;
+    for (const auto& feed : {axis_.targets.feed, axis_.targets.cutting_feed}) {
+      most = feed ? std::max(most, Velocity(**feed)) : most;
+    }
+    most = results_.governing_feed ? std::max(most, *results_.governing_feed) : most;
+    return most > Velocity() ? std::optional(Velocity(most * beyond)) : std::nullopt;
   }
 
   void begin_over_feed(const QString& y_name, const QString& y_unit) {

@@ -39,7 +39,10 @@ struct Words {
 
 public:
   static QString with_place(const Fault& fault, const QString& sentence) {
-    const QString path = QString::fromStdString(fault.path);
+    // Brackets in brackets without end tell nothing.
+    constexpr std::size_t longest_path = 120;
+    const QString path =
+        fault.path.size() > longest_path ? QString() : QString::fromStdString(fault.path);
     if (fault.line == 0) {
       return path.isEmpty() ? sentence : tr("%1: %2", "path, sentence").arg(path, sentence);
     }
@@ -57,6 +60,9 @@ public:
     }
     if (type == "string") {
       return tr("a text in quotes");
+    }
+    if (type == "pair") {
+      return tr("a pair [speed, torque]");
     }
     if (type == "number") {
       return tr("a bare number");
@@ -89,6 +95,15 @@ public:
              example(fault.kind, fault.unit));
   }
 
+  static QString wrong_type(const Fault& fault) {
+    const QString found = type_name(fault.found);
+    const QString wanted = type_name(fault.wanted);
+    const bool quantity = fault.kind != Kind::number && fault.wanted == "string";
+    return quantity ? tr("%1 found; wanted is %2, such as \"%3\".")
+                          .arg(found, wanted, example(fault.kind, fault.unit))
+                    : tr("%1 found; wanted is %2.").arg(found, wanted);
+  }
+
   static QString choices(const Fault& fault) {
     QStringList names;
     for (const std::string_view choice : fault.choices) {
@@ -117,8 +132,7 @@ public:
                 "understand. It is not touched.")
           .arg(QString::fromStdString(fault.found));
     case FaultCode::missing_member: return tr("This member is missing; it must be given.");
-    case FaultCode::wrong_type:
-      return tr("%1 found; wanted is %2.").arg(type_name(fault.found), type_name(fault.wanted));
+    case FaultCode::wrong_type: return wrong_type(fault);
     case FaultCode::unreadable_quantity: return unreadable(fault);
     case FaultCode::out_of_bounds: return out_of_bounds(fault);
     case FaultCode::unknown_choice: return choices(fault);

@@ -14,7 +14,8 @@ struct Words {
 
 public:
   static QString wants(const QString& field, const QString& part) {
-    return tr("wants %1 (%2)", "an open limit: field that is missing, its part").arg(field, part);
+    return tr("missing: %1 (%2)", "an open limit: field that is missing, its part")
+        .arg(field, part);
   }
 
   static QString sentence(FindingCode code) {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "machine/fault_list.h"
 #include "machine/machine_file.h"
+#include "machine/read_value.h"
 
 #include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <map>
 
 namespace feedwright {
 
@@ -13,26 +14,13 @@ namespace {
 
 constexpr std::size_t most_axes = 64;
 
-std::string_view type_name(JsonNode::Type type) {
-  constexpr std::array<std::string_view, 6> names{"null",   "boolean", "number",
-                                                  "string", "array",   "object"};
-  return names[static_cast<std::size_t>(type)];
-}
-
-/// Where in the machine the reader is.
-struct Place {
-  std::string path;
-  std::size_t axis = 0;
-  std::optional<PartSlot> slot;
-};
-
 class MachineReader {
 public:
   MachineReader(std::string_view source, const JsonNode& root) : source_(source), root_(root) {}
 
   tl::expected<Machine, std::vector<Fault>> read() {
     if (!read_format()) {
-      return tl::unexpected(faults_);
+      return tl::unexpected(faults_.take());
     }
     read_text("name", machine_.name, true);
     read_text("story", machine_.story, false);
@@ -42,69 +30,16 @@ public:
     read_axes();
     keep_unknown(root_, {"format", "name", "story", "supply", "controller", "axes"},
                  machine_.unknown);
-    if (faults_.empty()) {
-      faults_ = faults_of(machine_);
-      std::ranges::for_each(faults_, [this](Fault& fault) { place(fault); });
+    if (faults_.list().empty()) {
+      faults_.add_with_lines(faults_of(machine_), root_);
     }
-    if (!faults_.empty()) {
-      return tl::unexpected(faults_);
+    if (!faults_.list().empty()) {
+      return tl::unexpected(faults_.take());
     }
     return machine_;
   }
 
 private:
-  Fault& fault(FaultCode code, const Place& at, std::string_view member, const JsonNode* node) {
-    Fault& made = faults_.emplace_back();
-    made.code = code;
-    made.path = at.path.empty() || member.empty() ? at.path + std::string(member)
-                                                  : at.path + "." + std::string(member);
-    made.axis = at.axis;
-    made.slot = at.slot;
-    made.member = member;
-    if (node != nullptr) {
-      made.line = node->line;
-      made.column = node->column;
-    }
-    return made;
-  }
-
-  void wrong_type(const Place& at, std::string_view member, const JsonNode& node,
-                  std::string_view wanted) {
-    Fault& made = fault(FaultCode::wrong_type, at, member, &node);
-    made.found = type_name(node.type);
-    made.wanted = wanted;
-  }
-
-  void missing(const Place& at, std::string_view member, const JsonNode& parent,
-               const FieldInfo* info = nullptr) {
-    Fault& made = fault(FaultCode::missing_member, at, member, &parent);
-    if (info != nullptr) {
-      made.kind = info->kind;
-      made.unit = info->unit;
-    }
-  }
-
-  void remember(const std::string& path, const JsonNode& node) {
-    places_[path] = {node.line, node.column};
-  }
-
-  /// Soundness knows the path; the line was remembered on the way, that of the nearest parent if
-  /// the member itself is not in the file.
-  void place(Fault& fault) const {
-    std::string path = fault.path;
-    while (!path.empty()) {
-      if (const auto found = places_.find(path); found != places_.end()) {
-        fault.line = found->second.first;
-        fault.column = found->second.second;
-        return;
-      }
-      const auto dot = path.find_last_of('.');
-      path.resize(dot == std::string::npos ? 0 : dot);
-    }
-    fault.line = root_.line;
-    fault.column = root_.column;
-  }
-
   std::string slice(const JsonNode& node) const {
     return std::string(source_.substr(node.begin, node.end - node.begin));
   }
@@ -127,7 +62,7 @@ private:
     const JsonNode* format = root_.find("format");
     const JsonNode* name = format != nullptr ? format->find("name") : nullptr;
     if (name == nullptr || name->type != JsonNode::Type::string || name->text != format_name) {
-      fault(FaultCode::not_a_machine, {}, "format", format != nullptr ? format : &root_);
+      faults_.add(FaultCode::not_a_machine, {}, "format", format != nullptr ? format : &root_);
       return false;
     }
     const auto version = [&](std::string_view member) {
@@ -140,11 +75,11 @@ private:
     const auto major = version("major");
     const auto minor = version("minor");
     if (!major || !minor) {
-      missing({"format", 0, std::nullopt}, major ? "minor" : "major", *format);
+      faults_.missing({"format", 0, std::nullopt}, major ? "minor" : "major", *format);
       return false;
     }
     if (*major != format_major) {
-      fault(FaultCode::newer_major, {}, "format", format).found =
+      faults_.add(FaultCode::newer_major, {}, "format", format).found =
           format->find("major")->text + "." + format->find("minor")->text;
       return false;
     }
@@ -157,10 +92,10 @@ private:
     const JsonNode* node = root_.find(member);
     if (node == nullptr) {
       if (required) {
-        missing({}, member, root_);
+        faults_.missing({}, member, root_);
       }
     } else if (node->type != JsonNode::Type::string) {
-      wrong_type({}, member, *node, "string");
+      faults_.wrong_type({}, member, *node, "string");
     } else {
       into = node->text;
     }
@@ -169,16 +104,16 @@ private:
   void read_axes() {
     const JsonNode* axes = root_.find("axes");
     if (axes == nullptr) {
-      missing({}, "axes", root_);
+      faults_.missing({}, "axes", root_);
       return;
     }
     if (axes->type != JsonNode::Type::array) {
-      wrong_type({}, "axes", *axes, "array");
+      faults_.wrong_type({}, "axes", *axes, "array");
       return;
     }
-    remember("axes", *axes);
+    faults_.remember("axes", *axes);
     if (axes->items.size() > most_axes) {
-      fault(FaultCode::too_many_axes, {}, "axes", axes).most = most_axes;
+      faults_.add(FaultCode::too_many_axes, {}, "axes", axes).most = most_axes;
       return;
     }
     for (std::size_t i = 0; i < axes->items.size(); ++i) {
@@ -193,11 +128,11 @@ private:
     path += "]";
     const Place at{path, index, PartSlot::axis};
     if (node.type != JsonNode::Type::object) {
-      wrong_type(at, "", node, "object");
+      faults_.wrong_type(at, "", node, "object");
       return;
     }
     Axis& axis = machine_.axes.emplace_back();
-    remember(path, node);
+    faults_.remember(path, node);
     read_fields(axis.basics, at, node,
                 {"targets", "carriage", "guides", "motor", "transmission", "screw"});
     const auto place_of = [&](PartSlot slot) {
@@ -222,15 +157,15 @@ private:
         const auto dot = at.path.find_last_of('.');
         const Place above{dot == std::string::npos ? std::string() : at.path.substr(0, dot),
                           at.axis, at.slot};
-        missing(above, member, parent);
+        faults_.missing(above, member, parent);
       }
       return nullptr;
     }
     if (node->type != JsonNode::Type::object) {
-      wrong_type(at, "", *node, "object");
+      faults_.wrong_type(at, "", *node, "object");
       return nullptr;
     }
-    remember(at.path, *node);
+    faults_.remember(at.path, *node);
     return node;
   }
 
@@ -251,11 +186,11 @@ private:
     }
     const JsonNode* type = node->find("type");
     if (type == nullptr) {
-      missing(at, "type", *node);
+      faults_.missing(at, "type", *node);
       return;
     }
     if (type->type != JsonNode::Type::string) {
-      wrong_type(at, "type", *type, "string");
+      faults_.wrong_type(at, "type", *type, "string");
       return;
     }
     const bool known =
@@ -263,7 +198,7 @@ private:
           (read_fields(part.template emplace<Types>(), at, *node, {"type"}), true)) ||
          ...);
     if (!known) {
-      Fault& made = fault(FaultCode::unknown_choice, at, "type", type);
+      Fault& made = faults_.add(FaultCode::unknown_choice, at, "type", type);
       made.found = type->text;
       made.choices = part_types(*at.slot);
     }
@@ -280,11 +215,11 @@ private:
       const JsonNode* given = node.find(field.info.member);
       if (given == nullptr) {
         if (field.info.presence == Presence::required) {
-          missing(at, field.info.member, node, &field.info);
+          faults_.missing(at, field.info.member, node, &field.info);
         }
         continue;
       }
-      remember(at.path + "." + std::string(field.info.member), *given);
+      faults_.remember(at.path + "." + std::string(field.info.member), *given);
       read_field(part, field, at, *given, changed);
     }
     keep_unknown(node, known, part.notes.unknown);
@@ -298,12 +233,12 @@ private:
       if (source->type == JsonNode::Type::string) {
         notes.source = source->text;
       } else {
-        wrong_type(at, "source", *source, "string");
+        faults_.wrong_type(at, "source", *source, "string");
       }
     }
     if (const JsonNode* list = node.find("changed")) {
       if (list->type != JsonNode::Type::array) {
-        wrong_type(at, "changed", *list, "array");
+        faults_.wrong_type(at, "changed", *list, "array");
         return changed;
       }
       for (const JsonNode& item : list->items) {
@@ -320,7 +255,7 @@ private:
     const bool listed = !part.notes.source.empty() &&
                         std::ranges::find(changed, field.info.member) == changed.end();
     note.origin = listed ? Origin::part_list : Origin::entered;
-    const auto value = read_value(field.info, at, node, note);
+    const auto value = read_value(faults_, source_, field.info, at, node, note);
     if (!value) {
       return;
     }
@@ -329,8 +264,8 @@ private:
       return;
     }
     const bool is_choice = field.info.type == FieldType::choice;
-    Fault& made = fault(is_choice ? FaultCode::unknown_choice : FaultCode::out_of_bounds, at,
-                        field.info.member, &node);
+    Fault& made = faults_.add(is_choice ? FaultCode::unknown_choice : FaultCode::out_of_bounds, at,
+                              field.info.member, &node);
     made.found = node.text;
     made.bound = field.info.bound;
     made.kind = field.info.kind;
@@ -338,118 +273,10 @@ private:
     made.choices = field.info.choices;
   }
 
-  std::optional<FieldValue> read_value(const FieldInfo& info, const Place& at, const JsonNode& node,
-                                       EntryNote& note) {
-    using Type = JsonNode::Type;
-    switch (info.type) {
-    case FieldType::quantity: return read_quantity_value(info, at, node, note);
-    case FieldType::count: return read_count(info, at, node);
-    case FieldType::flag:
-      if (node.type == Type::boolean) {
-        return node.boolean;
-      }
-      wrong_type(at, info.member, node, "boolean");
-      return std::nullopt;
-    case FieldType::choice:
-    case FieldType::text:
-      if (node.type == Type::string) {
-        return node.text;
-      }
-      wrong_type(at, info.member, node, "string");
-      return std::nullopt;
-    case FieldType::points: break;
-    }
-    note.text = slice(node);
-    return read_points(info, at, node);
-  }
-
-  std::optional<FieldValue> read_quantity_value(const FieldInfo& info, const Place& at,
-                                                const JsonNode& node, EntryNote& note) {
-    if (node.type == JsonNode::Type::number && info.kind == Kind::number) {
-      note.text = node.text;
-      return AnyQuantity{Kind::number, node.number};
-    }
-    if (node.type != JsonNode::Type::string) {
-      wrong_type(at, info.member, node, "string");
-      return std::nullopt;
-    }
-    const auto read = read_quantity(node.text, info.kind);
-    if (!read) {
-      unreadable(info, at, node, read.error());
-      return std::nullopt;
-    }
-    note.text = node.text;
-    return read->value;
-  }
-
-  void unreadable(const FieldInfo& info, const Place& at, const JsonNode& node,
-                  const ReadError& error) {
-    Fault& made = fault(FaultCode::unreadable_quantity, at, info.member, &node);
-    made.found = node.text;
-    made.quantity = error;
-    made.kind = error.wanted;
-    made.unit = info.unit;
-  }
-
-  std::optional<FieldValue> read_count(const FieldInfo& info, const Place& at,
-                                       const JsonNode& node) {
-    if (node.type != JsonNode::Type::number) {
-      wrong_type(at, info.member, node, "number");
-      return std::nullopt;
-    }
-    const bool whole = node.number == std::floor(node.number);
-    if (!whole || node.number < double(info.least) || node.number > double(info.most)) {
-      Fault& made = fault(FaultCode::out_of_bounds, at, info.member, &node);
-      made.found = node.text;
-      made.least = info.least;
-      made.most = info.most;
-      return std::nullopt;
-    }
-    return static_cast<std::int64_t>(node.number);
-  }
-
-  std::optional<FieldValue> read_points(const FieldInfo& info, const Place& at,
-                                        const JsonNode& node) {
-    if (node.type != JsonNode::Type::array) {
-      wrong_type(at, info.member, node, "array");
-      return std::nullopt;
-    }
-    std::vector<TorquePoint> points;
-    const std::size_t faults_before = faults_.size();
-    for (const JsonNode& item : node.items) {
-      if (item.type != JsonNode::Type::array || item.items.size() != 2) {
-        wrong_type(at, info.member, item, "pair");
-        continue;
-      }
-      const auto speed = read_point_part(info, at, item.items[0], Kind::angular_velocity);
-      const auto torque = read_point_part(info, at, item.items[1], Kind::torque);
-      if (speed && torque) {
-        points.push_back({from_si<AngularVelocity>(*speed), from_si<Torque>(*torque)});
-      }
-    }
-    return faults_.size() == faults_before ? std::optional<FieldValue>(points) : std::nullopt;
-  }
-
-  std::optional<double> read_point_part(const FieldInfo& info, const Place& at,
-                                        const JsonNode& node, Kind kind) {
-    if (node.type != JsonNode::Type::string) {
-      wrong_type(at, info.member, node, "string");
-      return std::nullopt;
-    }
-    const auto read = read_quantity(node.text, kind);
-    if (!read) {
-      unreadable(info, at, node, read.error());
-      faults_.back().unit = units_of(kind).front().symbol;
-      return std::nullopt;
-    }
-    return read->value.si;
-  }
-
   std::string_view source_;
   const JsonNode& root_;
   Machine machine_;
-  std::vector<Fault> faults_;
-  std::map<std::string, std::pair<std::size_t, std::size_t>, std::less<>> places_;
+  FaultList faults_;
 };
 
 } // namespace
@@ -461,7 +288,7 @@ tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json) {
     for (const JsonError& error : root.error()) {
       Fault& made = faults.emplace_back();
       made.code = FaultCode::not_json;
-      made.path = error.path;
+      made.path = path_of_pointer(error.path);
       made.line = error.line;
       made.column = error.column;
       made.json = error;

@@ -27,8 +27,10 @@ struct Prepared {
 
   /// Where a curve over speed ends: the end of the motor's curve, or where its usable torque only
   /// just turns the axis.
-  AngularVelocity end(Duty duty) const {
-    return motor.speed_meeting(steady_torque(state, Force(state.gravity + state.friction)), duty);
+  AngularVelocity end(Duty duty, std::optional<Velocity> last) const {
+    const AngularVelocity of_motor =
+        motor.speed_meeting(steady_torque(state, Force(state.gravity + state.friction)), duty);
+    return last ? std::min(of_motor, AngularVelocity(*last / state.motor_travel)) : of_motor;
   }
 };
 
@@ -61,11 +63,12 @@ std::optional<Velocity> allowed_whip_feed(const AxisBasics& basics, Screw& screw
 
 } // namespace
 
-std::vector<ThrustPoint> thrust_over_feed(const Machine& machine, const Axis& axis, int count) {
+std::vector<ThrustPoint> thrust_over_feed(const Machine& machine, const Axis& axis, int count,
+                                          std::optional<Velocity> last) {
   const Prepared prepared(machine, axis);
   const auto& s = prepared.state;
   return sampled<ThrustPoint>(
-      prepared.end(Duty::continuous), count, [&](AngularVelocity speed) -> ThrustPoint {
+      prepared.end(Duty::continuous, last), count, [&](AngularVelocity speed) -> ThrustPoint {
         const Torque torque = prepared.motor.usable(speed, Duty::continuous).value_or(Torque());
         const Force left = axial_force_from(s, torque) - s.gravity - s.friction;
         return {speed * s.motor_travel, std::max(Force(), left)};
@@ -73,11 +76,11 @@ std::vector<ThrustPoint> thrust_over_feed(const Machine& machine, const Axis& ax
 }
 
 std::vector<AccelerationPoint> acceleration_over_feed(const Machine& machine, const Axis& axis,
-                                                      int count) {
+                                                      int count, std::optional<Velocity> last) {
   const Prepared prepared(machine, axis);
   const auto& s = prepared.state;
   return sampled<AccelerationPoint>(
-      prepared.end(Duty::short_time), count, [&](AngularVelocity speed) -> AccelerationPoint {
+      prepared.end(Duty::short_time, last), count, [&](AngularVelocity speed) -> AccelerationPoint {
         const Torque torque = prepared.motor.usable(speed, Duty::short_time).value_or(Torque());
         return {speed * s.motor_travel,
                 std::max(Acceleration(), Acceleration(acceleration_from(s, torque)))};
@@ -87,7 +90,7 @@ std::vector<AccelerationPoint> acceleration_over_feed(const Machine& machine, co
 std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine& machine, const Axis& axis,
                                                       int count) {
   const MotorCurve motor(axis.motor, machine.supply);
-  constexpr double shown_share_of_hold = 0.02; // a curve without an end is drawn down to this
+  constexpr double shown_share_of_hold = 0.05; // a curve without an end is drawn down to this
   const AngularVelocity end =
       motor.last_speed()
           ? *motor.last_speed()

@@ -28,9 +28,12 @@ struct WhipPoint {
   Velocity feed; ///< allowed by whip
 };
 
-/// From standstill to the end of the motor's curve, or where nothing is left; evenly spaced.
-std::vector<ThrustPoint> thrust_over_feed(const Machine&, const Axis&, int count);
-std::vector<AccelerationPoint> acceleration_over_feed(const Machine&, const Axis&, int count);
+/// From standstill to the end of the motor's curve, or where nothing is left, or to the last feed
+/// of interest; evenly spaced.
+std::vector<ThrustPoint> thrust_over_feed(const Machine&, const Axis&, int count,
+                                          std::optional<Velocity> last = std::nullopt);
+std::vector<AccelerationPoint> acceleration_over_feed(const Machine&, const Axis&, int count,
+                                                      std::optional<Velocity> last = std::nullopt);
 std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine&, const Axis&, int count);
 
 /// Allowed whip feed over the span between bearings, for given end supports, all else as it is.

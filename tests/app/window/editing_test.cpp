@@ -68,6 +68,16 @@ TEST_CASE("rubbish stays as typed, says why, and computes nothing anew; Escape b
   CHECK(note_under(shown, "screw.lead").isEmpty());
 }
 
+TEST_CASE("rubbish is kept while other fields are edited") {
+  Shown shown;
+  auto& lead = shown.find<QLineEdit>("screw.lead");
+  type_into(lead, "five");
+  type_into(shown.find<QLineEdit>("screw.backlash"), "20 µm");
+  CHECK(lead.text() == QStringLiteral("five"));
+  CHECK_FALSE(note_under(shown, "screw.lead").isEmpty());
+  CHECK(shown.document().undo_stack()->count() == 1);
+}
+
 TEST_CASE("an unsound value shows its sentence at the field and in place of the limits") {
   Shown shown;
   type_into(shown.find<QLineEdit>("screw.span"), "100 mm");

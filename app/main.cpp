@@ -2,6 +2,7 @@
 #include "headless/headless.h"
 #include "sheet/program_version.h"
 #include "text/language.h"
+#include "text/text_of.h"
 #include "window/workbench.h"
 
 #include <QApplication>
@@ -19,8 +20,7 @@ int main(int argc, char** argv) {
   QApplication::setApplicationName(QStringLiteral("Feedwright"));
   QApplication::setOrganizationName(QStringLiteral("feedwright"));
   const auto version = program_version();
-  QApplication::setApplicationVersion(
-      QString::fromUtf8(version.data(), static_cast<qsizetype>(version.size())));
+  QApplication::setApplicationVersion(text_of(version));
   Workbench workbench;
   if (!workbench.start(path, language)) {
     std::fprintf(stderr, "%s\n",

@@ -2800,30 +2800,6 @@
         <translation>Maschine</translation>
     </message>
     <message>
-        <source>Name of the machine</source>
-        <translation>Name der Maschine</translation>
-    </message>
-    <message>
-        <source>name of the machine</source>
-        <translation>Name der Maschine</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>Notes on the machine</source>
-        <translation>Notizen zur Maschine</translation>
-    </message>
-    <message>
-        <source>notes on the machine</source>
-        <translation>Notizen zur Maschine</translation>
-    </message>
-    <message>
-        <source>Notes, printed on the sheet</source>
-        <translation>Notizen, auf dem Blatt gedruckt</translation>
-    </message>
-    <message>
         <source>Type of %1</source>
         <translation>Typ: %1</translation>
     </message>
@@ -2913,6 +2889,33 @@
     <message>
         <source>The sheet is not written.</source>
         <translation>Das Auslegungsblatt ist nicht geschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::MachineForm</name>
+    <message>
+        <source>Name of the machine</source>
+        <translation>Name der Maschine</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Notes on the machine</source>
+        <translation>Notizen zur Maschine</translation>
+    </message>
+    <message>
+        <source>Notes, printed on the sheet</source>
+        <translation>Notizen, auf dem Blatt gedruckt</translation>
+    </message>
+    <message>
+        <source>name of the machine</source>
+        <translation>Name der Maschine</translation>
+    </message>
+    <message>
+        <source>notes on the machine</source>
+        <translation>Notizen zur Maschine</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 #include "fields/choice_row.h"
 
 #include "fields/wheel_guard.h"
+#include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCheckBox>
@@ -16,8 +17,7 @@ ChoiceRow::ChoiceRow(MachineDocument& document, std::size_t axis, PartSlot slot,
 QWidget* ChoiceRow::make_editor(QWidget& parent) {
   box_ = new QComboBox(&parent);
   for (const std::string_view choice : field_.info.choices) {
-    box_->addItem(words::choice_name(field_.info.member, choice),
-                  QString::fromUtf8(choice.data(), qsizetype(choice.size())));
+    box_->addItem(words::choice_name(field_.info.member, choice), text_of(choice));
   }
   box_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   new WheelGuard(box_);

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/fields_panel.h"
 
+#include "fields/machine_form.h"
 #include "fields/wheel_guard.h"
+#include "text/text_of.h"
 #include "text/words.h"
+#include "window/plain_label.h"
 
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPlainTextEdit>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -22,27 +24,12 @@ bool of_machine(PartSlot slot) {
   return slot == PartSlot::supply || slot == PartSlot::controller;
 }
 
-QLabel* plain_label(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  return label;
-}
-
 void put_text(QLineEdit& edit, const std::string& text) {
   const QString shown = QString::fromStdString(text);
   if (edit.text() != shown) {
     edit.setText(shown);
     edit.setCursorPosition(0);
   }
-}
-
-/// A change of a text of a part or of the machine as one named step.
-template <class F>
-void edit_text(MachineDocument& document, const QString& name, F&& put) {
-  Machine changed = document.machine();
-  put(changed);
-  document.edit(std::move(changed), name);
 }
 
 } // namespace
@@ -124,9 +111,7 @@ QString FieldsPanel::shape() const {
   QString made = QString::number(at.axis);
   for (const PartSlot slot : shown_slots()) {
     const auto type = part_type(document_.machine(), at.axis, slot);
-    made += QStringLiteral("/%1:%2")
-                .arg(static_cast<int>(slot))
-                .arg(QString::fromUtf8(type.data(), qsizetype(type.size())));
+    made += QStringLiteral("/%1:%2").arg(static_cast<int>(slot)).arg(text_of(type));
   }
   return made;
 }
@@ -147,8 +132,7 @@ void FieldsPanel::rebuild() {
   delete form_;
   type_ = nullptr;
   source_ = nullptr;
-  name_ = nullptr;
-  story_ = nullptr;
+  machine_form_ = nullptr;
   form_ = new QWidget(scroll_);
   grid_ = new QGridLayout(form_);
   grid_->setContentsMargins(0, 4, 6, 4);
@@ -159,7 +143,8 @@ void FieldsPanel::rebuild() {
   grid_->setColumnMinimumWidth(2, widest_origin());
   const auto slots_shown = shown_slots();
   if (of_machine(document_.selection().slot)) {
-    add_machine_rows();
+    machine_form_ = new MachineForm(document_, form_);
+    grid_->addWidget(machine_form_, grid_->rowCount(), 0, 1, 3);
   }
   for (const PartSlot slot : slots_shown) {
     if (slots_shown.size() > 1) {
@@ -191,37 +176,6 @@ void FieldsPanel::add_heading(const QString& text) {
   grid_->addWidget(heading, grid_->rowCount(), 0, 1, 3);
 }
 
-void FieldsPanel::add_machine_rows() {
-  name_ = new QLineEdit(form_);
-  name_->setObjectName(QStringLiteral("machine.name"));
-  name_->setAccessibleName(tr("Name of the machine"));
-  connect(name_, &QLineEdit::editingFinished, this, [this] {
-    edit_text(document_, tr("name of the machine"),
-              [this](Machine& machine) { machine.name = name_->text().toStdString(); });
-  });
-  QLabel* name_label = plain_label(tr("Name"), form_);
-  name_label->setBuddy(name_);
-  grid_->addWidget(name_label, grid_->rowCount(), 0);
-  grid_->addWidget(name_, grid_->rowCount() - 1, 1, 1, 2);
-  story_ = new QPlainTextEdit(form_);
-  story_->setObjectName(QStringLiteral("machine.story"));
-  story_->setAccessibleName(tr("Notes on the machine"));
-  story_->setTabChangesFocus(true);
-  story_->setFixedHeight(9 * fontMetrics().lineSpacing());
-  connect(story_, &QPlainTextEdit::textChanged, this, [this] {
-    const std::string text = story_->toPlainText().toStdString();
-    if (text != document_.machine().story) {
-      Machine changed = document_.machine();
-      changed.story = text;
-      document_.edit(std::move(changed), tr("notes on the machine"), QStringLiteral("story"));
-    }
-  });
-  QLabel* story_label = plain_label(tr("Notes, printed on the sheet"), form_);
-  story_label->setBuddy(story_);
-  grid_->addWidget(story_label, grid_->rowCount(), 0, 1, 3);
-  grid_->addWidget(story_, grid_->rowCount(), 0, 1, 3);
-}
-
 void FieldsPanel::add_type_row(PartSlot slot) {
   type_ = new QComboBox(form_);
   type_->setObjectName(QStringLiteral("part_type"));
@@ -229,8 +183,7 @@ void FieldsPanel::add_type_row(PartSlot slot) {
   type_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   new WheelGuard(type_);
   for (const std::string_view type : part_types(slot)) {
-    type_->addItem(words::part_type_title(type),
-                   QString::fromUtf8(type.data(), qsizetype(type.size())));
+    type_->addItem(words::part_type_title(type), text_of(type));
   }
   connect(type_, &QComboBox::activated, this, [this, slot](int index) {
     const QString title = type_->itemText(index);
@@ -278,10 +231,10 @@ void FieldsPanel::add_source_row(PartSlot slot) {
   source_->setPlaceholderText(tr("data sheet, supplier, measured"));
   const std::size_t axis = document_.selection().axis;
   connect(source_, &QLineEdit::editingFinished, this, [this, axis, slot] {
-    edit_text(document_, tr("source of the figures"), [&](Machine& machine) {
-      visit_part(machine, axis, slot,
-                 [&](auto& part) { part.notes.source = source_->text().toStdString(); });
-    });
+    Machine changed = document_.machine();
+    visit_part(changed, axis, slot,
+               [&](auto& part) { part.notes.source = source_->text().toStdString(); });
+    document_.edit(std::move(changed), tr("source of the figures"));
   });
   QLabel* label = plain_label(tr("Source of the figures"), form_);
   label->setBuddy(source_);
@@ -297,18 +250,15 @@ void FieldsPanel::refresh() {
   }
   if (type_ != nullptr) {
     const auto type = part_type(machine, at.axis, at.slot);
-    type_->setCurrentIndex(type_->findData(QString::fromUtf8(type.data(), qsizetype(type.size()))));
+    type_->setCurrentIndex(type_->findData(text_of(type)));
   }
   if (source_ != nullptr) {
     const std::string source =
         visit_part(machine, at.axis, at.slot, [](const auto& part) { return part.notes.source; });
     put_text(*source_, source);
   }
-  if (name_ != nullptr) {
-    put_text(*name_, machine.name);
-  }
-  if (story_ != nullptr && story_->toPlainText().toStdString() != machine.story) {
-    story_->setPlainText(QString::fromStdString(machine.story));
+  if (machine_form_ != nullptr) {
+    machine_form_->refresh();
   }
 }
 
@@ -322,9 +272,7 @@ void FieldsPanel::focus_member() {
     return;
   }
   for (const auto& row : rows_) {
-    if (row->slot() == at.slot &&
-        QString::fromUtf8(row->info().member.data(), qsizetype(row->info().member.size())) ==
-            at.member) {
+    if (row->slot() == at.slot && text_of(row->info().member) == at.member) {
       row->take_focus();
       scroll_->ensureWidgetVisible(row->editor());
       show_help(*row);

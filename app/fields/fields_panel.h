@@ -12,10 +12,11 @@ class QComboBox;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
-class QPlainTextEdit;
 class QScrollArea;
 
 namespace feedwright {
+
+class MachineForm;
 
 /// The fields of the chosen part, or of the machine, with a sentence on what the field at hand
 /// does.
@@ -35,7 +36,6 @@ private:
   void refresh();
   void make_chooser();
   void fill_chooser();
-  void add_machine_rows();
   void add_part_rows(PartSlot slot);
   void add_heading(const QString& text);
   void add_type_row(PartSlot slot);
@@ -54,8 +54,7 @@ private:
   QLabel* help_ = nullptr;
   QComboBox* type_ = nullptr;
   QLineEdit* source_ = nullptr;
-  QLineEdit* name_ = nullptr;
-  QPlainTextEdit* story_ = nullptr;
+  MachineForm* machine_form_ = nullptr;
   std::vector<std::unique_ptr<FieldRow>> rows_;
   QString built_shape_;
 };

@@ -5,6 +5,7 @@
 #include "limits/cautions.h"
 #include "sheet/lay_out_sheet.h"
 #include "sheet/sheet_words.h"
+#include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -53,8 +54,7 @@ private:
     const auto version = content_.program_version;
     out_ += tr("File: %1 · content %2 · Feedwright %3")
                 .arg(QString::fromStdString(content_.identity.file_name),
-                     QString::fromStdString(content_.identity.fingerprint),
-                     QString::fromUtf8(version.data(), static_cast<qsizetype>(version.size()))) +
+                     QString::fromStdString(content_.identity.fingerprint), text_of(version)) +
             QLatin1Char('\n');
   }
 
@@ -125,8 +125,7 @@ private:
     std::vector<QStringList> rows;
     for (const SheetResult& result : axis.results) {
       const ResultDescriptor& about = descriptor(result.id);
-      const QString symbol =
-          QString::fromUtf8(about.symbol.data(), static_cast<qsizetype>(about.symbol.size()));
+      const QString symbol = text_of(about.symbol);
       rows.push_back(QStringList{words::result_name(result.id), symbol} +
                      number_and_unit(value_or_open(content_.units, result.value, about.unit)));
     }

@@ -3,25 +3,15 @@
 
 #include "limits/cautions.h"
 #include "limits/ladder_widget.h"
+#include "text/text_of.h"
 #include "text/words.h"
+#include "window/plain_label.h"
 #include "window/style.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
 
 namespace feedwright {
-
-namespace {
-
-QLabel* plain_label(const QString& name, QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setObjectName(name);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  return label;
-}
-
-} // namespace
 
 LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
@@ -32,7 +22,8 @@ LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 4, 8, 8);
   layout->setSpacing(8);
-  not_computed_ = plain_label(QStringLiteral("limits_not_computed"), this);
+  not_computed_ = plain_label({}, this);
+  not_computed_->setObjectName(QStringLiteral("limits_not_computed"));
   not_computed_->setAccessibleName(tr("Limits are not computed"));
   layout->addWidget(not_computed_);
   const auto add_notes = [layout](Notes& notes) {
@@ -99,8 +90,10 @@ void LimitsView::show_notes(Notes& notes, const QStringList& texts) {
   const QString name =
       &notes == &grave_ ? QStringLiteral("grave_finding_%1") : QStringLiteral("finding_%1");
   while (qsizetype(labels.size()) < texts.size()) {
-    labels.push_back(plain_label(name.arg(labels.size()), this));
-    notes.layout->addWidget(labels.back());
+    QLabel* label = plain_label({}, this);
+    label->setObjectName(name.arg(labels.size()));
+    notes.layout->addWidget(label);
+    labels.push_back(label);
   }
   const Look look = Look::of(palette());
   for (std::size_t i = 0; i < labels.size(); ++i) {
@@ -126,11 +119,10 @@ void LimitsView::choose(LimitId id) {
   if (results != nullptr && results->limit(id).verdict == Verdict::open &&
       !results->limit(id).missing.member.empty()) {
     const InputRef& missing = results->limit(id).missing;
-    document_.select({document_.selection().axis, static_cast<PartSlot>(missing.slot),
-                      QString::fromUtf8(missing.member.data(), qsizetype(missing.member.size()))});
+    document_.select(
+        {document_.selection().axis, static_cast<PartSlot>(missing.slot), text_of(missing.member)});
   } else {
-    document_.select({document_.selection().axis, about.part,
-                      QString::fromUtf8(about.member.data(), qsizetype(about.member.size()))});
+    document_.select({document_.selection().axis, about.part, text_of(about.member)});
   }
   emit limit_chosen(id);
 }

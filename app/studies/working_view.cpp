@@ -4,7 +4,9 @@
 #include "fields/wheel_guard.h"
 #include "sizing/size_axis.h"
 #include "studies/formula_label.h"
+#include "text/text_of.h"
 #include "text/words.h"
+#include "window/plain_label.h"
 
 #include <QComboBox>
 #include <QHeaderView>
@@ -13,22 +15,6 @@
 #include <QVBoxLayout>
 
 namespace feedwright {
-
-namespace {
-
-QLabel* plain_label(QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  return label;
-}
-
-QString shown(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
-}
-
-} // namespace
 
 WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
@@ -42,10 +28,10 @@ WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
     chosen_ = static_cast<ResultId>(results_->itemData(index).toInt());
     refresh();
   });
-  meaning_ = plain_label(this);
+  meaning_ = plain_label({}, this);
   formula_ = new FormulaLabel(this);
   formula_->setObjectName(QStringLiteral("working_formula"));
-  solved_ = plain_label(this);
+  solved_ = plain_label({}, this);
   solved_->setForegroundRole(QPalette::PlaceholderText);
   terms_ = new QTableWidget(0, 4, this);
   terms_->setObjectName(QStringLiteral("working_terms"));
@@ -61,7 +47,7 @@ WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
   terms_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
   terms_->setToolTip(tr("Enter or a double click goes to the field or to the working of the row."));
   connect(terms_, &QTableWidget::cellActivated, this, [this](int row, int) { follow(row); });
-  source_ = plain_label(this);
+  source_ = plain_label({}, this);
   source_->setForegroundRole(QPalette::PlaceholderText);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 2, 0, 0);
@@ -186,7 +172,7 @@ void WorkingView::follow(int row) {
   const WrittenTerm term = shown_terms_[static_cast<std::size_t>(row)];
   if (term.input) {
     document_.select({document_.selection().axis, static_cast<PartSlot>(term.input->slot),
-                      shown(term.input->member)});
+                      text_of(term.input->member)});
   } else if (term.result) {
     chosen_ = *term.result;
     refresh();

@@ -107,7 +107,7 @@ public:
   static QString choices(const Fault& fault) {
     QStringList names;
     for (const std::string_view choice : fault.choices) {
-      names.append(QLatin1Char('"') + shown(choice) + QLatin1Char('"'));
+      names.append(QLatin1Char('"') + text_of(choice) + QLatin1Char('"'));
     }
     return tr("\"%1\" found; wanted is one of %2.")
         .arg(QString::fromStdString(fault.found), names.join(QStringLiteral(", ")));
@@ -201,7 +201,7 @@ QString Words::json(const JsonError& error) {
 
 QString member_or_value(PartSlot slot, std::string_view member) {
   const QString name = field_name(slot, member);
-  return name.isEmpty() ? shown(member) : name;
+  return name.isEmpty() ? text_of(member) : name;
 }
 
 } // namespace

@@ -224,7 +224,7 @@ QString result_meaning(ResultId id) {
 }
 
 QString result_source(ResultId id) {
-  return shown(descriptor(id).publication);
+  return text_of(descriptor(id).publication);
 }
 
 QString constant_name(std::string_view symbol) {

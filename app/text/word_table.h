@@ -3,6 +3,8 @@
 
 // Tables of words by a code of core, translated when asked for.
 
+#include "text/text_of.h"
+
 #include <QCoreApplication>
 #include <QString>
 
@@ -28,10 +30,6 @@ QString looked_up(const Word (&table)[n], std::string_view key) {
     }
   }
   return {};
-}
-
-inline QString shown(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
 } // namespace feedwright::words

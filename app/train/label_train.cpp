@@ -108,11 +108,22 @@ private:
 
   void label_fixed() {
     add(train_.carriage_text, plan_.carriage, Tone::ink, false, Qt::AlignCenter);
-    add(train_.supply_text, plan_.supply, Tone::faint, false, Qt::AlignCenter);
-    add(train_.controller_text, plan_.controller, Tone::faint, false, Qt::AlignCenter);
+    boxed(train_.supply_text, plan_.supply, PartSlot::supply);
+    boxed(train_.controller_text, plan_.controller, PartSlot::controller);
     dimension(train_.span_text, plan_.start.x(), plan_.end.x(), plan_.span_line);
     dimension(train_.travel_text, plan_.nut_at_start.center().x(), plan_.nut_at_end.center().x(),
               plan_.travel_line);
+  }
+
+  Tone governing_tone() const {
+    const Verdict verdict = train_.governing->verdict;
+    return verdict == Verdict::clear ? Tone::ink : tone_of(verdict);
+  }
+
+  /// Text in a box, standing out where the box governs.
+  void boxed(const QString& text, const QRectF& area, PartSlot slot) {
+    const bool governs = train_.governing && train_.governing->slot == slot;
+    add(text, area, governs ? governing_tone() : Tone::faint, false, Qt::AlignCenter);
   }
 
   void dimension(const QString& text, double from, double to, double height) {
@@ -212,10 +223,10 @@ private:
       return;
     }
     const GoverningMark& mark = *train_.governing;
-    const Tone tone = mark.verdict == Verdict::clear ? Tone::ink : tone_of(mark.verdict);
-    const bool boxed = mark.slot == PartSlot::supply || mark.slot == PartSlot::controller;
+    const bool in_box = mark.slot == PartSlot::supply || mark.slot == PartSlot::controller;
     beside(mark.text, area_of(mark.slot),
-           boxed ? std::vector{left, right} : std::vector{above, right, below, left}, tone, true);
+           in_box ? std::vector{left, right, below} : std::vector{above, right, below, left},
+           governing_tone(), true);
   }
 
   TrainPlan& plan_;

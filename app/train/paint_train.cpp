@@ -179,10 +179,14 @@ private:
   }
 
   void paint_machine_side() {
-    p_.setPen(shapes_.pen(look_.rule, 1.0));
     p_.setBrush(Qt::NoBrush);
-    p_.drawRoundedRect(plan_.supply, u(2), u(2));
-    p_.drawRoundedRect(plan_.controller, u(2), u(2));
+    const std::pair<PartSlot, QRectF> boxes[] = {{PartSlot::supply, plan_.supply},
+                                                 {PartSlot::controller, plan_.controller}};
+    for (const auto& [slot, area] : boxes) {
+      const bool governs = train_.governing && train_.governing->slot == slot;
+      p_.setPen(governs ? shapes_.pen(look_.ink, 1.8) : shapes_.pen(look_.rule, 1.0));
+      p_.drawRoundedRect(area, u(2), u(2));
+    }
   }
 
   void paint_labels() {

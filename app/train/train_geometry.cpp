@@ -3,6 +3,7 @@
 
 #include "mechanics/belt_geometry.h"
 #include "mechanics/whip_shape.h"
+#include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -196,10 +197,9 @@ private:
     const LimitId id = *results_->governing;
     const Verdict verdict = results_->limit(id).verdict;
     const LimitDescriptor& about = descriptor(id);
-    out_.governing = GoverningMark{
-        about.part, QString::fromUtf8(about.member.data(), qsizetype(about.member.size())), verdict,
-        tr("%1 %2 governs", "sign, name of a limit")
-            .arg(words::verdict_sign(verdict), words::limit_name(id))};
+    out_.governing = GoverningMark{about.part, text_of(about.member), verdict,
+                                   tr("%1 %2 governs", "sign, name of a limit")
+                                       .arg(words::verdict_sign(verdict), words::limit_name(id))};
   }
 
   const Machine& machine_;

@@ -6,6 +6,7 @@
 #include "sheet/program_version.h"
 #include "studies/studies_view.h"
 #include "text/language.h"
+#include "text/text_of.h"
 #include "window/axis_actions.h"
 #include "window/main_window.h"
 
@@ -167,7 +168,7 @@ void MainWindow::show_about() {
                      "approval. Machines crush and cut: keep to your local rules, and ask "
                      "somebody qualified where you are not.\n\nFree software under the GNU "
                      "General Public License, version 3 or later; it comes without warranty.")
-                      .arg(QString::fromUtf8(version.data(), qsizetype(version.size()))),
+                      .arg(text_of(version)),
                   QMessageBox::Ok, this);
   box.setTextFormat(Qt::PlainText);
   box.exec();

@@ -200,7 +200,7 @@ private:
     return tr("%1–%2", "supports at the two ends of a screw").arg(name(pair.a), name(pair.b));
   }
 
-  void add_support_curves(Length from, Length to) {
+  void add_support_curves(const Length& from, const Length& to) {
     using enum EndSupport;
     constexpr Pair pairs[] = {
         {fixed, free}, {supported, supported}, {fixed, supported}, {fixed, fixed}};
@@ -245,10 +245,10 @@ private:
   }
 
   QString stretch_summary(const std::optional<Length>& longest) const {
-    const QString now = results_.whip_feed ? tr("At %1 between bearings whip allows %2.")
-                                                 .arg(text_span(any(*axis_.screw.span)),
-                                                      text(any(*results_.whip_feed), "m/min"))
-                                           : tr("These end supports do not hold the screw.");
+    QString now = results_.whip_feed ? tr("At %1 between bearings whip allows %2.")
+                                           .arg(text_span(any(*axis_.screw.span)),
+                                                text(any(*results_.whip_feed), "m/min"))
+                                     : tr("These end supports do not hold the screw.");
     if (!axis_.targets.feed) {
       return now;
     }

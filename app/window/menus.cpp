@@ -23,10 +23,16 @@ namespace {
 
 constexpr Theme all_themes[] = {Theme::system, Theme::light, Theme::dark};
 
-/// An action that says the whole of what it undoes.
+/// What is undone may quote the machine's texts: they must not be taken for markup in the tip.
 void set_up_history(QAction* action, const QString& name, const QKeySequence& keys) {
   action->setObjectName(name);
   action->setShortcut(keys);
+  QObject::connect(action, &QAction::changed, action, [action] {
+    const QString tip = QStringLiteral("<p>%1</p>").arg(action->text().toHtmlEscaped());
+    if (action->toolTip() != tip) {
+      action->setToolTip(tip);
+    }
+  });
 }
 
 } // namespace

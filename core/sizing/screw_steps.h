@@ -29,8 +29,8 @@ inline std::optional<WhipSegment> whole_span(const Screw& screw) {
 }
 
 /// Lower is sooner: the critical speed goes with the square of this.
-inline double whip_resistance(const WhipSegment& segment) {
-  return segment.eigenvalue / si_value(segment.length);
+inline PerLength whip_resistance(const WhipSegment& segment) {
+  return segment.eigenvalue / segment.length;
 }
 
 /// The length between nut and bearing that whips first over the travel, the nut counted as a

@@ -241,9 +241,8 @@ private:
 
 QString scale_text(const TrainPlan& plan, const TrainOptions& options) {
   const double n = options.units_per_mm / plan.scale;
-  const QString scale =
-      n >= 1.0 ? QCoreApplication::translate("Train", "1 : %1").arg(number_text(n))
-               : QCoreApplication::translate("Train", "%1 : 1").arg(number_text(1 / n));
+  QString scale = n >= 1.0 ? QCoreApplication::translate("Train", "1 : %1").arg(number_text(n))
+                           : QCoreApplication::translate("Train", "%1 : 1").arg(number_text(1 / n));
   if (plan.thickness < 1.005) {
     return scale;
   }

@@ -126,7 +126,9 @@ void ShapePainter::ground(double x, double y, double width) {
   p_.setPen(pen(look_.ink, 1.2));
   p_.drawLine(QPointF(left, y), QPointF(left + width, y));
   p_.setPen(pen(look_.faint_ink, 0.8));
-  for (double at = left + u(4); at <= left + width; at += u(4)) {
+  const int strokes = int(width / u(4));
+  for (int stroke = 1; stroke <= strokes; ++stroke) {
+    const double at = left + stroke * u(4);
     p_.drawLine(QPointF(at, y), QPointF(at - u(4), y + u(4)));
   }
 }

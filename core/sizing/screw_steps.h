@@ -54,7 +54,7 @@ inline std::optional<WhipSegment> nut_segment(const AxisBasics& basics, const Sc
 
 inline std::optional<WhipSegment> chosen_segment(const AxisBasics& basics, const Screw& screw) {
   if (screw.whip_span == WhipSpan::nut_to_bearing) {
-    if (const auto segment = nut_segment(basics, screw)) {
+    if (auto segment = nut_segment(basics, screw)) {
       return segment;
     }
   }

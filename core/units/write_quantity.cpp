@@ -71,7 +71,7 @@ std::string write_exact(const AnyQuantity& value, const Unit& unit, DecimalMark 
   const double shown = (value.si - unit.offset) / unit.factor;
   constexpr int most_digits = 17;
   for (int digits = 1; digits <= most_digits; ++digits) {
-    const std::string text = with_unit(write_number(shown, digits, mark), unit);
+    std::string text = with_unit(write_number(shown, digits, mark), unit);
     const auto read = read_quantity(text, value.kind);
     if (read && read->value.si == value.si) {
       return text;

@@ -111,10 +111,6 @@
         <translation>Jede Achse auslegen und alle Ergebnisse ausgeben.</translation>
     </message>
     <message>
-        <source>Print JSON with stable names, in SI and usual units.</source>
-        <translation>JSON mit festen Namen ausgeben, in SI- und üblichen Einheiten.</translation>
-    </message>
-    <message>
         <source>Write the drive-sizing sheet as PDF.</source>
         <translation>Das Auslegungsblatt als PDF schreiben.</translation>
     </message>
@@ -271,6 +267,10 @@
     <message>
         <source>&quot;%1&quot; is not one of the commands %2.</source>
         <translation>„%1“ ist keiner der Befehle %2.</translation>
+    </message>
+    <message>
+        <source>Print JSON with stable names, in SI and in the file&apos;s units.</source>
+        <translation>JSON mit festen Namen ausgeben, in SI-Einheiten und denen der Datei.</translation>
     </message>
 </context>
 <context>

@@ -46,6 +46,7 @@ QWidget* PointsRow::make_editor(QWidget& parent) {
   table_->setHorizontalHeaderLabels({tr("speed"), tr("torque")});
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   table_->verticalHeader()->hide();
+  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 9);
   table_->setTabKeyNavigation(false);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   connect(table_, &QTableWidget::cellChanged, this, &PointsRow::take_table);

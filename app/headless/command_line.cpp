@@ -122,7 +122,7 @@ private:
     CLI::App* made = command(command_names[0], tr("Size every axis and print all results."));
     add_file(made);
     made->add_flag("--json", command_.json,
-                   text(tr("Print JSON with stable names, in SI and usual units.")));
+                   text(tr("Print JSON with stable names, in SI and in the file's units.")));
   }
 
   void sheet_command() {

@@ -38,6 +38,7 @@ WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
   terms_->setAccessibleName(tr("Symbols of the equation"));
   terms_->setHorizontalHeaderLabels({tr("symbol"), tr("value"), tr("what it is"), tr("origin")});
   terms_->verticalHeader()->hide();
+  terms_->verticalHeader()->setDefaultSectionSize(terms_->fontMetrics().height() + 8);
   terms_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   terms_->setSelectionBehavior(QAbstractItemView::SelectRows);
   terms_->setSelectionMode(QAbstractItemView::SingleSelection);

@@ -61,3 +61,8 @@ configure() {
   cmake -S "$source_dir" -B "$build_dir" -G Ninja -DCMAKE_BUILD_TYPE=Release \
     -DFEEDWRIGHT_TESTS="${with_tests:-OFF}" "${launcher[@]}" >/dev/null
 }
+
+# Builds the named targets, or all; says nothing if there is nothing to do.
+build() {
+  ninja -C "$build_dir" --quiet "$@" | { grep -v 'no work to do' || true; }
+}

@@ -55,7 +55,7 @@ TEST_CASE("typing a lead in inches moves the limits at once, says what it became
   CHECK(shown.find<QLineEdit>("screw.lead").text() == QStringLiteral("5 mm"));
 }
 
-TEST_CASE("rubbish stays as typed, says why, and computes nothing anew; Escape brings back") {
+TEST_CASE("rubbish stays as typed, says why and computes nothing anew, and Escape brings back") {
   Shown shown;
   const Machine before = shown.document().machine();
   auto& lead = shown.find<QLineEdit>("screw.lead");

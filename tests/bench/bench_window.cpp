@@ -64,6 +64,7 @@ int main(int argc, char** argv) {
 
   constexpr int studies = 5;
   constexpr int edits = 200;
+  std::vector<double> all;
   for (int study = 0; study < studies; ++study) {
     window.show_study(study);
     paint_all(window);
@@ -71,9 +72,13 @@ int main(int argc, char** argv) {
     for (int i = 0; i < edits; ++i) {
       times.push_back(milliseconds_of_edit(document, window, study * edits + i));
     }
+    all.insert(all.end(), times.begin(), times.end());
     std::sort(times.begin(), times.end());
     std::printf("study %d, edit to repaint: median %.2f ms, 99th percentile %.2f ms\n", study,
                 times[edits / 2], times[edits * 99 / 100]);
   }
+  std::sort(all.begin(), all.end());
+  std::printf("all studies: median %.2f ms, 99th percentile %.2f ms\n", all[all.size() / 2],
+              all[all.size() * 99 / 100]);
   return 0;
 }

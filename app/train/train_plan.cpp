@@ -201,8 +201,14 @@ private:
   void place_machine_side() {
     const double height = plan_.line + u(6);
     const double left = plan_.start.x() - left_reach(plan_.scale);
-    plan_.controller =
-        QRectF(left, plan_.span_line + plan_.line / 2.0 - height, box_width(), height);
+    // Level with the dimensions, but never under the motor or the belt.
+    double drive_bottom = plan_.motor.bottom();
+    if (train_.belt) {
+      drive_bottom = std::max(drive_bottom, plan_.belt.boundingRect().bottom());
+    }
+    const double bottom =
+        std::max(plan_.span_line + plan_.line / 2.0, drive_bottom + u(6) + 2.0 * height + u(5));
+    plan_.controller = QRectF(left, bottom - height, box_width(), height);
     plan_.supply = plan_.controller.translated(0.0, -height - u(5));
   }
 

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sizing/size_axis.h"
+#include "support/window.h"
+#include "train/train_plan.h"
+
+#include <QImage>
+
+#include <filesystem>
+
+using namespace feedwright;
+
+namespace {
+
+std::vector<Machine> sample_machines() {
+  std::vector<Machine> machines;
+  for (const auto& entry :
+       std::filesystem::directory_iterator(FEEDWRIGHT_SOURCE_DIR "/sample-machines")) {
+    if (entry.path().extension() == ".feedwright") {
+      const auto text = read_file(entry.path(), 1U << 20U);
+      REQUIRE(text);
+      machines.push_back(*read_machine(*text));
+    }
+  }
+  REQUIRE(machines.size() == 3);
+  return machines;
+}
+
+void check_apart(const TrainPlan& plan) {
+  CHECK_FALSE(plan.motor.intersects(plan.supply));
+  CHECK_FALSE(plan.motor.intersects(plan.controller));
+  CHECK_FALSE(plan.supply.intersects(plan.controller));
+  for (std::size_t a = 0; a < plan.labels.size(); ++a) {
+    for (std::size_t b = a + 1; b < plan.labels.size(); ++b) {
+      INFO(plan.labels[a].text.toStdString() << " / " << plan.labels[b].text.toStdString());
+      CHECK_FALSE(plan.labels[a].area.intersects(plan.labels[b].area));
+    }
+  }
+}
+
+} // namespace
+
+TEST_CASE("in the drawing no word covers another and no box the motor, at any usual size") {
+  QImage device(8, 8, QImage::Format_ARGB32);
+  for (const Machine& machine : sample_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const AxisResults results = size_axis(machine, machine.axes[axis]);
+      for (const QSizeF& size : {QSizeF(660, 200), QSizeF(900, 240), QSizeF(1280, 280),
+                                 QSizeF(1300, 420), QSizeF(2200, 500)}) {
+        INFO(machine.name << " " << machine.axes[axis].basics.letter << " " << size.width());
+        TrainOptions options;
+        options.units_per_mm = 96.0 / 25.4;
+        check_apart(plan_train(train_geometry(machine, axis, &results), QRectF(QPointF(), size),
+                               options, &device));
+      }
+    }
+  }
+}

@@ -15,9 +15,6 @@ namespace feedwright {
 
 namespace {
 
-/// Larger than any machine somebody writes, smaller than any file that would hurt.
-constexpr std::size_t largest_machine_file = std::size_t{8} << 20U;
-
 /// Sample machines live in the program itself; everything else on disk.
 tl::expected<std::string, QString> bytes_of(const QString& path) {
   if (path.startsWith(QLatin1String(":/"))) {

@@ -12,6 +12,9 @@
 
 namespace feedwright {
 
+/// Larger than any machine somebody writes, smaller than any file that would hurt.
+inline constexpr std::size_t largest_machine_file = std::size_t{8} << 20U;
+
 struct StoredMachine {
   Machine machine;
   QString fingerprint; ///< of the file's bytes

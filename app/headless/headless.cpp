@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "headless/headless.h"
 
+#include "document/machine_store.h"
 #include "files/content_fingerprint.h"
 #include "files/read_file.h"
 #include "files/write_file.h"
@@ -25,9 +26,6 @@ namespace feedwright {
 namespace headless {
 
 namespace {
-
-/// Larger than any machine somebody writes, smaller than any file that would hurt.
-constexpr std::size_t largest_machine_file = std::size_t{8} << 20U;
 
 struct OpenedMachine {
   Machine machine;

@@ -44,18 +44,13 @@ private:
     return std::string(source_.substr(node.begin, node.end - node.begin));
   }
 
-  template <class Known>
-  void keep_unknown(const JsonNode& node, const Known& known,
+  void keep_unknown(const JsonNode& node, const std::vector<std::string_view>& known,
                     std::vector<std::pair<std::string, std::string>>& unknown) const {
     for (const auto& [name, value] : node.members) {
-      if (std::ranges::find(known, std::string_view(name)) == std::ranges::end(known)) {
+      if (std::ranges::find(known, std::string_view(name)) == known.end()) {
         unknown.emplace_back(name, slice(value));
       }
     }
-  }
-  void keep_unknown(const JsonNode& node, std::initializer_list<std::string_view> known,
-                    std::vector<std::pair<std::string, std::string>>& unknown) const {
-    keep_unknown<std::initializer_list<std::string_view>>(node, known, unknown);
   }
 
   bool read_format() {

@@ -41,6 +41,10 @@ enum class Kind {
   lead,
   rim_speed,
   per_length,
+  jerk,
+  torsional_stiffness,
+  expansion,
+  capacitance,
   compound, ///< an intermediate without a name of its own; shown without a unit choice
 };
 
@@ -86,6 +90,10 @@ FEEDWRIGHT_KIND(TorquePerCurrent, torque_per_current)
 FEEDWRIGHT_KIND(TravelPerAngle, lead)
 FEEDWRIGHT_KIND(RimSpeed, rim_speed)
 FEEDWRIGHT_KIND(PerLength, per_length)
+FEEDWRIGHT_KIND(Jerk, jerk)
+FEEDWRIGHT_KIND(TorsionalStiffness, torsional_stiffness)
+FEEDWRIGHT_KIND(Expansion, expansion)
+FEEDWRIGHT_KIND(Capacitance, capacitance)
 #undef FEEDWRIGHT_KIND
 #endif
 

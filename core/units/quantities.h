@@ -43,6 +43,9 @@ using Stiffness = boost::units::divide_typeof_helper<si::force, si::length>::typ
 using LinearDensity = boost::units::divide_typeof_helper<si::mass, si::length>::type;
 using TorquePerCurrent = boost::units::divide_typeof_helper<si::torque, si::current>::type;
 using RimSpeed = boost::units::multiply_typeof_helper<si::length, si::angular_velocity>::type;
+using Jerk = boost::units::divide_typeof_helper<si::acceleration, si::time>::type;
+using TorsionalStiffness = boost::units::divide_typeof_helper<si::torque, si::plane_angle>::type;
+using Expansion = boost::units::divide_typeof_helper<si::dimensionless, si::temperature>::type;
 using SecondMoment = boost::units::multiply_typeof_helper<si::area, si::area>::type;
 } // namespace unit_types
 #endif
@@ -64,16 +67,22 @@ FEEDWRIGHT_QUANTITY(AngularVelocity, si::angular_velocity);
 FEEDWRIGHT_QUANTITY(AngularAcceleration, si::angular_acceleration);
 FEEDWRIGHT_QUANTITY(Velocity, si::velocity);
 FEEDWRIGHT_QUANTITY(Acceleration, si::acceleration);
+FEEDWRIGHT_QUANTITY(Jerk, unit_types::Jerk);
 FEEDWRIGHT_QUANTITY(Pressure, si::pressure);
 FEEDWRIGHT_QUANTITY(Density, si::mass_density);
 FEEDWRIGHT_QUANTITY(LinearDensity, unit_types::LinearDensity);
 FEEDWRIGHT_QUANTITY(Stiffness, unit_types::Stiffness);
+/// Torque per angle of twist.
+FEEDWRIGHT_QUANTITY(TorsionalStiffness, unit_types::TorsionalStiffness);
 FEEDWRIGHT_QUANTITY(Frequency, si::frequency);
 FEEDWRIGHT_QUANTITY(Temperature, si::temperature);
+/// Relative lengthening per degree.
+FEEDWRIGHT_QUANTITY(Expansion, unit_types::Expansion);
 FEEDWRIGHT_QUANTITY(Voltage, si::electric_potential);
 FEEDWRIGHT_QUANTITY(Current, si::current);
 FEEDWRIGHT_QUANTITY(Resistance, si::resistance);
 FEEDWRIGHT_QUANTITY(Inductance, si::inductance);
+FEEDWRIGHT_QUANTITY(Capacitance, si::capacitance);
 FEEDWRIGHT_QUANTITY(TorquePerCurrent, unit_types::TorquePerCurrent);
 /// Travel of the carriage per angle of a shaft: lead/2π of a screw, radius of a hauling pulley.
 FEEDWRIGHT_QUANTITY(TravelPerAngle, unit_types::TravelPerAngle);

@@ -106,6 +106,7 @@ constexpr Unit all_units[] = {
     {"g/mm", linear_density, 1.0},
     {"N/µm", stiffness, 1e6},
     {"N/mm", stiffness, 1e3},
+    {"N/cm", stiffness, 1e2},
     {"N/m", stiffness, 1.0},
     {"kHz", frequency, 1e3},
     {"Hz", frequency, 1.0},
@@ -138,6 +139,15 @@ constexpr Unit all_units[] = {
     {"1/mm", per_length, 1e3},
     {"1/m", per_length, 1.0},
     {"1/in", per_length, 1.0 / inch},
+    {"m/s³", jerk, 1.0},
+    {"mm/s³", jerk, 1e-3},
+    {"N·m/rad", torsional_stiffness, 1.0},
+    {"N·m/°", torsional_stiffness, 180.0 / pi},
+    {"µm/(m·K)", expansion, 1e-6},
+    {"1/K", expansion, 1.0},
+    {"µF", capacitance, 1e-6},
+    {"mF", capacitance, 1e-3},
+    {"F", capacitance, 1.0},
 };
 
 struct Spelling {
@@ -182,6 +192,7 @@ constexpr Spelling spellings[] = {
     {angle, "deg", "°"},
     {frequency, "1/s", "Hz"},
     {frequency, "pps", "steps/s"},
+    {expansion, "ppm/K", "µm/(m·K)"},
     {resistance, "ohm", "Ω"},
     {resistance, "Ohm", "Ω"},
     {resistance, "mohm", "mΩ"},

@@ -92,7 +92,7 @@ bool MachineDocument::edit_field(std::size_t axis, PartSlot slot, std::string_vi
     return shown.isEmpty() ? tr("open") : shown;
   };
   const QString name = words::field_name(slot, member);
-  const bool short_value = before->info.type != FieldType::points;
+  const bool short_value = before->info.type != FieldType::table;
   edit(std::move(changed), short_value ? tr("%1 %2 → %3", "field, value before, value after")
                                              .arg(name, text(*before), text(*after))
                                        : name);
@@ -103,7 +103,7 @@ void MachineDocument::open(Machine machine, const QString& path, const QString& 
   undo_stack_.clear();
   machine_ = std::move(machine);
   recompute();
-  selection_ = {0, PartSlot::screw, {}};
+  selection_ = {0, PartSlot::drive, {}};
   emit changed();
   emit selection_changed();
   set_file(path, fingerprint);

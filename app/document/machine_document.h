@@ -16,7 +16,7 @@ namespace feedwright {
 /// What is chosen in the window: an axis, a part of it, perhaps a field.
 struct Selection {
   std::size_t axis = 0;
-  PartSlot slot = PartSlot::screw;
+  PartSlot slot = PartSlot::drive;
   QString member;
   friend bool operator==(const Selection&, const Selection&) = default;
 };

@@ -2,7 +2,7 @@
 #include "fields/field_row.h"
 
 #include "fields/choice_row.h"
-#include "fields/points_row.h"
+#include "fields/table_row.h"
 #include "fields/text_row.h"
 #include "text/words.h"
 #include "window/style.h"
@@ -31,7 +31,7 @@ std::unique_ptr<FieldRow> FieldRow::make(MachineDocument& document, std::size_t 
   switch (field.info.type) {
   case FieldType::choice: return std::make_unique<ChoiceRow>(document, axis, slot, field);
   case FieldType::flag: return std::make_unique<FlagRow>(document, axis, slot, field);
-  case FieldType::points: return std::make_unique<PointsRow>(document, axis, slot, field);
+  case FieldType::table: return std::make_unique<TableFieldRow>(document, axis, slot, field);
   case FieldType::quantity:
   case FieldType::count:
   case FieldType::text: break;
@@ -75,7 +75,7 @@ void FieldRow::add_to(QGridLayout& grid, QWidget& parent) {
   note_->setObjectName(key + QStringLiteral(".note"));
   note_->hide();
   const int row = grid.rowCount();
-  const bool wide = field_.info.type == FieldType::points;
+  const bool wide = field_.info.type == FieldType::table;
   if (wide) {
     grid.addWidget(name_, row, 0, 1, 2);
     grid.addWidget(origin_, row, 2);
@@ -122,9 +122,8 @@ void FieldRow::show_origin() {
 
 void FieldRow::show_note() {
   for (const Fault& fault : document_.faults()) {
-    const bool here =
-        fault.slot == slot_ && fault.member == field_.info.member &&
-        (fault.axis == axis_ || slot_ == PartSlot::supply || slot_ == PartSlot::controller);
+    const bool here = fault.slot == slot_ && fault.member == field_.info.member &&
+                      (fault.axis == axis_ || of_machine(slot_));
     if (here) {
       show_error(words::fault_sentence(fault));
       return;

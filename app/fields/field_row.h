@@ -8,6 +8,7 @@
 
 #include <QObject>
 
+#include <functional>
 #include <memory>
 
 class QGridLayout;
@@ -15,6 +16,9 @@ class QLabel;
 class QWidget;
 
 namespace feedwright {
+
+/// Asks for the path of a table to import; empty if the user thought better of it.
+using TableAsker = std::function<QString(QWidget& parent)>;
 
 class FieldRow : public QObject {
   Q_OBJECT
@@ -29,6 +33,8 @@ public:
   /// Takes over the document's value and faults, unless something else is typed here.
   void refresh();
   void take_focus();
+  /// How to ask for a file to import a table from.
+  void set_table_asker(TableAsker asker) { ask_for_table_ = std::move(asker); }
 
   const FieldInfo& info() const { return field_.info; }
   PartSlot slot() const { return slot_; }
@@ -59,6 +65,7 @@ protected:
   std::size_t axis_;
   PartSlot slot_;
   FieldView field_;
+  TableAsker ask_for_table_;
 
 private:
   void show_origin();

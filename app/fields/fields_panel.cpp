@@ -2,6 +2,7 @@
 #include "fields/fields_panel.h"
 
 #include "fields/machine_form.h"
+#include "fields/part_picker.h"
 #include "fields/wheel_guard.h"
 #include "text/text_of.h"
 #include "text/words.h"
@@ -12,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
+#include <QTableWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -19,10 +21,6 @@
 namespace feedwright {
 
 namespace {
-
-bool of_machine(PartSlot slot) {
-  return slot == PartSlot::supply || slot == PartSlot::controller;
-}
 
 void put_text(QLineEdit& edit, const std::string& text) {
   const QString shown = QString::fromStdString(text);
@@ -100,7 +98,7 @@ void FieldsPanel::fill_chooser() {
 std::vector<PartSlot> FieldsPanel::shown_slots() const {
   const PartSlot slot = document_.selection().slot;
   if (of_machine(slot)) {
-    return {PartSlot::supply, PartSlot::controller};
+    return {std::begin(machine_slots), std::end(machine_slots)};
   }
   return document_.current_axis() != nullptr ? std::vector{slot} : std::vector<PartSlot>();
 }
@@ -211,16 +209,65 @@ void FieldsPanel::add_part_rows(PartSlot slot) {
   if (!part_types(slot).empty()) {
     add_type_row(slot);
   }
+  add_picker(slot);
   for (const FieldView& field : fields_of(document_.machine(), axis, slot)) {
     rows_.push_back(FieldRow::make(document_, axis, slot, field));
     FieldRow& row = *rows_.back();
+    row.set_table_asker(ask_for_table_);
     row.add_to(*grid_, *form_);
     connect(&row, &FieldRow::entered, this, [this, &row] { show_help(row); });
   }
   const bool bought = slot == PartSlot::guides || slot == PartSlot::motor ||
-                      slot == PartSlot::transmission || slot == PartSlot::screw;
+                      slot == PartSlot::transmission || slot == PartSlot::drive;
   if (bought) {
     add_source_row(slot);
+  }
+}
+
+void FieldsPanel::set_table_asker(TableAsker asker) {
+  ask_for_table_ = std::move(asker);
+  for (const auto& row : rows_) {
+    row->set_table_asker(ask_for_table_);
+  }
+}
+
+/// What the parts lists have for the place, if they have anything.
+void FieldsPanel::add_picker(PartSlot slot) {
+  auto* picker = new PartPicker(shelf_, slot, form_);
+  if (!picker->has_parts()) {
+    delete picker;
+    return;
+  }
+  // The rows are made anew when the type changes: not while the picker's own signal runs.
+  connect(
+      picker, &PartPicker::picked, this,
+      [this, slot](const ListedPart& part) { take_listed(slot, part); }, Qt::QueuedConnection);
+  grid_->addWidget(picker, grid_->rowCount(), 0, 1, 3);
+}
+
+/// The load case a material goes to: the one at hand, else the last.
+std::size_t FieldsPanel::chosen_load_case() const {
+  const auto* table = form_->findChild<QTableWidget*>(QStringLiteral("load_cases"));
+  if (table == nullptr || table->rowCount() == 0) {
+    return 0;
+  }
+  const int row = table->currentRow() >= 0 ? table->currentRow() : table->rowCount() - 1;
+  return static_cast<std::size_t>(row);
+}
+
+void FieldsPanel::take_listed(PartSlot slot, const ListedPart& part) {
+  Machine changed = document_.machine();
+  const std::size_t axis = document_.selection().axis;
+  std::size_t load_case = chosen_load_case();
+  auto& cases = changed.axes.at(axis).duty.load_cases;
+  if (part.kind == ListedKind::material && cases.empty()) {
+    cases.emplace_back();
+    load_case = 0;
+  }
+  if (take_part(changed, axis, slot, part, load_case)) {
+    document_.edit(std::move(changed),
+                   tr("%1: %2", "part: its type")
+                       .arg(words::part_name(slot), QString::fromStdString(part.name)));
   }
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fields/field_row.h"
+#include "parts/part_shelf.h"
 
 #include <QWidget>
 
@@ -28,6 +29,7 @@ public:
 
   /// The editor of a field; nothing if it is not shown.
   QWidget* editor_of(PartSlot slot, std::string_view member) const;
+  void set_table_asker(TableAsker asker);
 
 private:
   void take_changes();
@@ -40,6 +42,9 @@ private:
   void add_heading(const QString& text);
   void add_type_row(PartSlot slot);
   void add_source_row(PartSlot slot);
+  void add_picker(PartSlot slot);
+  void take_listed(PartSlot slot, const ListedPart& part);
+  std::size_t chosen_load_case() const;
   void show_help(const FieldRow& row);
   void focus_member();
   std::vector<PartSlot> shown_slots() const;
@@ -57,6 +62,8 @@ private:
   MachineForm* machine_form_ = nullptr;
   std::vector<std::unique_ptr<FieldRow>> rows_;
   QString built_shape_;
+  TableAsker ask_for_table_;
+  PartShelf shelf_ = read_part_shelf();
 };
 
 } // namespace feedwright

@@ -9,21 +9,32 @@ namespace feedwright {
 
 namespace {
 
-int weight(FindingCode code) {
-  switch (code) {
-  case FindingCode::axis_can_fall: return 0;
-  case FindingCode::whip_beyond_critical: return 1;
-  case FindingCode::hold_beyond_motor: return 2;
-  case FindingCode::near_whip: return 3;
-  case FindingCode::stall_at_rest: return 4;
-  case FindingCode::self_locking_not_promised: return 5;
-  case FindingCode::long_open_screw: return 6;
-  case FindingCode::few_teeth_in_mesh: return 7;
-  case FindingCode::motor_curve_ends: return 8;
-  case FindingCode::points_at_other_voltage: return 9;
-  case FindingCode::typical_figures: return 10;
-  }
-  return 10;
+/// What can hurt somebody first, then what breaks or loses its place, then what is only to know.
+constexpr FindingCode in_order[] = {
+    FindingCode::axis_can_fall,
+    FindingCode::whip_beyond_critical,
+    FindingCode::hold_beyond_motor,
+    FindingCode::near_whip,
+    FindingCode::nut_near_shaft_frequency,
+    FindingCode::bus_over_limit,
+    FindingCode::stall_at_rest,
+    FindingCode::self_locking_not_promised,
+    FindingCode::sides_can_skew,
+    FindingCode::slack_belt,
+    FindingCode::preload_lost,
+    FindingCode::long_open_screw,
+    FindingCode::guard_moving_belt,
+    FindingCode::few_teeth_in_mesh,
+    FindingCode::too_few_pulley_teeth,
+    FindingCode::motor_curve_ends,
+    FindingCode::cut_capped_by_spindle,
+    FindingCode::points_at_other_voltage,
+    FindingCode::curve_reckoned_anew,
+    FindingCode::typical_figures,
+};
+
+std::ptrdiff_t weight(FindingCode code) {
+  return std::ranges::find(in_order, code) - std::begin(in_order);
 }
 
 } // namespace

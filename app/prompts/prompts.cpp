@@ -35,6 +35,8 @@ public:
   static QString open_title() { return tr("Open a machine"); }
   static QString save_title() { return tr("Save the machine as"); }
   static QString pdf_title() { return tr("Sheet as PDF"); }
+  static QString tables() { return tr("Tables as text (*.csv *.tsv *.txt)"); }
+  static QString table_title() { return tr("Import a table"); }
 };
 
 QString with_ending(const QString& path, const QString& ending) {
@@ -106,6 +108,11 @@ QString DialogPrompts::machine_to_save(QWidget* parent, const QString& suggested
 QString DialogPrompts::pdf_to_save(QWidget* parent, const QString& suggested) {
   return asked_save_path(parent, Words::pdf_title(), suggested, Words::pdfs(),
                          QStringLiteral(".pdf"));
+}
+
+QString DialogPrompts::table_to_import(QWidget* parent) {
+  return QFileDialog::getOpenFileName(parent, Words::table_title(), {},
+                                      Words::tables() + QStringLiteral(";;") + Words::any_file());
 }
 
 void DialogPrompts::tell(QWidget* parent, const QString& sentence, const QStringList& details) {

@@ -33,6 +33,7 @@ public:
   virtual QString machine_to_open(QWidget* parent, const QString& folder) = 0;
   virtual QString machine_to_save(QWidget* parent, const QString& suggested) = 0;
   virtual QString pdf_to_save(QWidget* parent, const QString& suggested) = 0;
+  virtual QString table_to_import(QWidget* parent) = 0;
   /// Says what went wrong; `details` are further sentences.
   virtual void tell(QWidget* parent, const QString& sentence, const QStringList& details) = 0;
 };
@@ -45,6 +46,7 @@ public:
   QString machine_to_open(QWidget* parent, const QString& folder) override;
   QString machine_to_save(QWidget* parent, const QString& suggested) override;
   QString pdf_to_save(QWidget* parent, const QString& suggested) override;
+  QString table_to_import(QWidget* parent) override;
   void tell(QWidget* parent, const QString& sentence, const QStringList& details) override;
 };
 

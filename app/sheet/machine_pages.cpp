@@ -73,6 +73,10 @@ private:
     return pieces.isEmpty() ? title : title + QStringLiteral(": ") + pieces;
   }
 
+  static QString final_drive(const SummaryRow& row) {
+    return words::part_type_title(row.drive_type) + QStringLiteral(": ") + pieces_text(row.drive);
+  }
+
   static QString motor(const SummaryRow& row) {
     return words::part_type_title(row.motor_type) + QStringLiteral(": ") + pieces_text(row.motor);
   }
@@ -93,8 +97,8 @@ private:
     };
     add(words::part_name(PartSlot::motor), false, false, motor);
     add(words::part_name(PartSlot::transmission), false, true, transmission);
-    add(words::part_name(PartSlot::screw), false, true,
-        [](const SummaryRow& row) { return pieces_text(row.screw); });
+    add(words::part_name(PartSlot::drive), false, true,
+        final_drive);
     add(tr("Feed"), true, true,
         [this](const SummaryRow& row) { return unit_pair(row.feed, row.feed_wanted, "m/min"); });
     add(tr("Feed governed by"), false, false,

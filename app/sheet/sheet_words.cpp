@@ -21,6 +21,7 @@ public:
     case PurchaseKind::belt: return tr("Synchronous belt");
     case PurchaseKind::pulley: return tr("Belt pulley");
     case PurchaseKind::screw: return tr("Screw with nut");
+    case PurchaseKind::roller: return tr("Smooth roller");
     case PurchaseKind::fixed_bearing: return tr("Fixed end bearing");
     case PurchaseKind::support_bearing: return tr("Supporting end bearing");
     case PurchaseKind::guide_blocks: return tr("Guide block");
@@ -34,7 +35,8 @@ public:
     const FieldView& field = piece.field;
     const QString value = words::field_text(field);
     const std::string_view member = field.info.member;
-    if (member == "motor_pulley_teeth" || member == "screw_pulley_teeth") {
+    if (member == "motor_pulley_teeth" || member == "screw_pulley_teeth" ||
+        member == "pulley_teeth" || member == "teeth") {
       return tr("%1 teeth").arg(value);
     }
     if (member == "belt_teeth") {
@@ -42,6 +44,9 @@ public:
     }
     if (const auto* choice = std::get_if<std::string>(&field.value)) {
       return field.info.type == FieldType::choice ? words::choice_name(member, *choice) : value;
+    }
+    if (member == "diameter") {
+      return tr("Ø %1").arg(value);
     }
     return tr("%1 %2", "name of a figure, figure with unit")
         .arg(words::field_name(piece.slot, member), value);

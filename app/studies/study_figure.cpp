@@ -71,7 +71,12 @@ public:
     out_.x_unit = QStringLiteral("mm");
     out_.y_name = tr("allowed feed");
     out_.y_unit = QStringLiteral("m/min");
-    const Length span = *axis_.screw.span;
+    if (screw_ == nullptr || screw_->driven == DrivenMember::nut) {
+      out_.summary = screw_ == nullptr ? tr("A belt that hauls the carriage does not whip.")
+                                       : tr("The screw stands still: it does not whip.");
+      return std::move(out_);
+    }
+    const Length span = *screw_->span;
     const auto& feed = axis_.targets.feed;
     const auto longest = feed ? longest_span_at(axis_, **feed) : std::nullopt;
     Length to = span * 1.6;
@@ -204,7 +209,7 @@ private:
     using enum EndSupport;
     constexpr Pair pairs[] = {
         {fixed, free}, {supported, supported}, {fixed, supported}, {fixed, fixed}};
-    const Pair own{axis_.screw.motor_end, axis_.screw.far_end};
+    const Pair own{screw_->motor_end, screw_->far_end};
     int dash = 1;
     for (const Pair& pair : pairs) {
       const bool turned = own.a == pair.b && own.b == pair.a;
@@ -219,7 +224,7 @@ private:
   }
 
   void add_stretch_lines(const std::optional<Length>& longest) {
-    const AnyQuantity span = any(*axis_.screw.span);
+    const AnyQuantity span = any(*screw_->span);
     out_.lines.push_back({tr("as it is, %1").arg(text_span(span)), number(span), true, false});
     if (!axis_.targets.feed) {
       return;
@@ -246,7 +251,7 @@ private:
 
   QString stretch_summary(const std::optional<Length>& longest) const {
     QString now = results_.whip_feed ? tr("At %1 between bearings whip allows %2.")
-                                           .arg(text_span(any(*axis_.screw.span)),
+                                           .arg(text_span(any(*screw_->span)),
                                                 text(any(*results_.whip_feed), "m/min"))
                                      : tr("These end supports do not hold the screw.");
     if (!axis_.targets.feed) {
@@ -261,6 +266,7 @@ private:
   const Machine& machine_;
   const Axis& axis_;
   const AxisResults& results_;
+  const Screw* screw_ = std::get_if<Screw>(&axis_.drive);
   StudyFigure out_;
 };
 

@@ -3,23 +3,27 @@
 // Why a machine cannot be read or computed: one sentence with its place, what was found and what
 // was wanted.
 
+#include "text/soundness_words.h"
 #include "text/word_table.h"
 #include "text/words.h"
 
 #include <QStringList>
 
-#include <array>
+#include <utility>
 
 namespace feedwright::words {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, double>, 22> examples = {{
-    {"mm", 5},       {"µm", 20},   {"m/min", 3},  {"m/s²", 1},      {"m/s", 10}, {"N", 200},
-    {"kN", 5},       {"N·m", 1.9}, {"rpm", 3000}, {"kg·cm²", 0.48}, {"V", 48},   {"A", 2.8},
-    {"Ω", 1.1},      {"mH", 3.6},  {"kHz", 100},  {"°", 1.8},       {"%", 80},   {"kg", 12},
-    {"kg/m³", 7850}, {"g/m", 60},  {"MPa", 300},  {"GPa", 206},
-}};
+constexpr std::pair<std::string_view, double> examples[] = {
+    {"mm", 5},    {"µm", 20},    {"m/min", 3},      {"m/s²", 1},   {"m/s", 10},
+    {"m/s³", 50}, {"N", 200},    {"kN", 5},         {"N/µm", 150}, {"N/cm", 30},
+    {"N·m", 1.9}, {"rpm", 3000}, {"N·m/rad", 2000}, {"W", 400},    {"kg·cm²", 0.48},
+    {"V", 48},    {"A", 2.8},    {"Ω", 1.1},        {"mH", 3.6},   {"µF", 4700},
+    {"kHz", 100}, {"°", 1.8},    {"%", 80},         {"kg", 12},    {"kg/m³", 7850},
+    {"g/m", 60},  {"MPa", 300},  {"GPa", 206},      {"K", 10},     {"µm/(m·K)", 11.5},
+    {"min", 5},   {"h", 10000},
+};
 
 /// "5 mm": how a value of the kind is written.
 QString example(Kind kind, std::string_view unit) {
@@ -62,7 +66,7 @@ public:
       return tr("a text in quotes");
     }
     if (type == "pair") {
-      return tr("a pair [speed, torque]");
+      return tr("a pair of values [ , ]");
     }
     if (type == "number") {
       return tr("a bare number");
@@ -85,6 +89,9 @@ public:
   }
 
   static QString out_of_bounds(const Fault& fault) {
+    if (fault.found.empty() && fault.least != fault.most) {
+      return tr("Too many rows; a table has at most %1.").arg(fault.most);
+    }
     if (fault.least != fault.most) {
       return tr("%1 found; wanted is a whole number from %2 to %3.")
           .arg(QString::fromStdString(fault.found), QString::number(fault.least),
@@ -115,7 +122,7 @@ public:
 
   static QString unreadable(const Fault& fault) {
     return fault.quantity ? read_error_text(*fault.quantity, fault.unit,
-                                            fault.slot.value_or(PartSlot::screw), fault.member)
+                                            fault.slot.value_or(PartSlot::drive), fault.member)
                           : tr("This cannot be read.");
   }
 
@@ -139,40 +146,7 @@ public:
     case FaultCode::too_many_axes:
       return tr("%1 axes found; at most %2 are read.")
           .arg(QString::fromStdString(fault.found), QString::number(fault.most));
-    default: return of_machine(fault.code);
-    }
-  }
-
-  static QString of_machine(FaultCode code) {
-    switch (code) {
-    case FaultCode::ends_do_not_hold:
-      return tr("These end supports leave the screw loose; fix at least one end, or support both.");
-    case FaultCode::core_not_below_nominal:
-      return tr("The core diameter must be smaller than the nominal diameter.");
-    case FaultCode::travel_beyond_span:
-      return tr("The travel must be shorter than the screw's length between bearings.");
-    case FaultCode::nut_beyond_span:
-      return tr("From its start the nut would travel past the bearings; start earlier or make the "
-                "screw longer.");
-    case FaultCode::curve_too_short: return tr("The torque curve needs at least two points.");
-    case FaultCode::curve_not_rising:
-      return tr("The speeds of the torque curve must rise from point to point.");
-    case FaultCode::curve_negative:
-      return tr("Speeds and torques of the torque curve must not be below zero.");
-    case FaultCode::belt_too_short:
-      return tr("The belt is too short to go round both pulleys; use more belt teeth or smaller "
-                "pulleys.");
-    case FaultCode::belt_too_long:
-      return tr("The belt is so long that no sensible centre distance fits it; check its teeth.");
-    case FaultCode::top_speed_below_rated:
-      return tr("The servo's top speed must not be below its rated speed.");
-    case FaultCode::no_axes: return tr("The machine has no axis; it needs at least one.");
-    case FaultCode::duplicate_letter:
-      return tr("Another axis has the same letter; each needs its own.");
-    case FaultCode::thread_locks_forward:
-      return tr("With this much friction the thread cannot be driven at all; check the friction "
-                "and the lead.");
-    default: return tr("This cannot be used.");
+    default: return soundness_text(fault);
     }
   }
 };

@@ -17,46 +17,103 @@ public:
     return tr("missing: %1 (%2)", "an open limit: field that is missing, its part")
         .arg(field, part);
   }
+};
 
-  static QString sentence(FindingCode code) {
-    switch (code) {
-    case FindingCode::axis_can_fall:
-      return tr("The axis can fall when the power goes: gravity puts %1 on the motor, which "
-                "resists with %2 unpowered. Hands and heads below it are in danger. Fit a brake or "
-                "a counterbalance, keep to your local rules, and ask somebody qualified.");
-    case FindingCode::self_locking_not_promised:
-      return tr("By these figures the thread does not drive back, but vibration, grease and wear "
-                "can still let the axis creep down. Do not trust it with hands below; keep to your "
-                "local rules.");
-    case FindingCode::near_whip:
-      return tr("The wanted feed turns the screw at %1, past the allowed %2 and near the speed at "
-                "which it whips. A whipping screw bends, breaks loose and hits: guard it, and do "
-                "not try it out.");
-    case FindingCode::whip_beyond_critical:
-      return tr("The wanted feed turns the screw at %1, at or past its first critical speed of "
-                "%2. It would whip: bend, break loose and hit. Change the drive before turning it "
-                "that fast.");
-    case FindingCode::stall_at_rest:
-      return tr("The motor would stall from rest: accelerating needs %1, usable are %2.");
-    case FindingCode::motor_curve_ends:
-      return tr("The wanted feed turns the motor at %1; its torque is known only up to %2.");
-    case FindingCode::points_at_other_voltage:
-      return tr("The torque curve was taken at %1, the supply gives %2. At less voltage the torque "
-                "falls earlier; find the curve for yours.");
-    case FindingCode::few_teeth_in_mesh:
-      return tr("Only %1 teeth of the smaller pulley are in mesh; under %2 the belt carries less "
-                "and may jump. Use a larger pulley or a longer belt.");
-    case FindingCode::long_open_screw:
-      return tr("%1 of turning screw lie between the bearings: cover it, for it winds up sleeves, "
-                "hair and cables.");
-    case FindingCode::hold_beyond_motor:
-      return tr("At rest gravity asks %1 of the motor, more than the %2 it may be asked to hold: "
-                "the axis can slip even with the power on.");
-    case FindingCode::typical_figures: break;
-    }
-    return tr("The figures of this part are typical, not your supplier's. Put in those of the data "
-              "sheet before you buy.");
-  }
+/// %1 is the actual value, %2 the allowed one; a sentence names those its finding gives.
+constexpr Word sentences[] = {
+    {"axis_can_fall",
+     QT_TRANSLATE_NOOP("Words",
+                       "The axis can fall when the power goes: gravity puts %1 on the motor, which "
+                       "resists with %2 unpowered. Hands and heads below it are in danger. Fit a "
+                       "brake or a counterbalance, keep to your local rules, and ask somebody "
+                       "qualified.")},
+    {"self_locking_not_promised",
+     QT_TRANSLATE_NOOP("Words",
+                       "By these figures the thread does not drive back, but vibration, grease and "
+                       "wear can still let the axis creep down. Do not trust it with hands below; "
+                       "keep to your local rules.")},
+    {"near_whip",
+     QT_TRANSLATE_NOOP("Words",
+                       "The wanted feed turns the screw at %1, past the allowed %2 and near the "
+                       "speed at which it whips. A whipping screw bends, breaks loose and hits: "
+                       "guard it, and do not try it out.")},
+    {"whip_beyond_critical",
+     QT_TRANSLATE_NOOP("Words",
+                       "The wanted feed turns the screw at %1, at or past its first critical speed "
+                       "of %2. It would whip: bend, break loose and hit. Change the drive before "
+                       "turning it that fast.")},
+    {"stall_at_rest",
+     QT_TRANSLATE_NOOP("Words",
+                       "The motor would stall from rest: accelerating needs %1, usable are %2.")},
+    {"motor_curve_ends",
+     QT_TRANSLATE_NOOP(
+         "Words", "The wanted feed turns the motor at %1; its torque is known only up to %2.")},
+    {"points_at_other_voltage",
+     QT_TRANSLATE_NOOP("Words",
+                       "The torque curve was taken at %1, the supply gives %2. At less voltage the "
+                       "torque falls earlier; find the curve for yours.")},
+    {"few_teeth_in_mesh",
+     QT_TRANSLATE_NOOP("Words",
+                       "Only %1 teeth of a driven pulley are in mesh; under %2 the belt carries "
+                       "less and may jump. Use a larger pulley, a longer belt, or an idler that "
+                       "leads the belt farther round.")},
+    {"long_open_screw",
+     QT_TRANSLATE_NOOP("Words",
+                       "%1 of turning screw lie between the bearings: cover it, for it winds up "
+                       "sleeves, hair and cables. Keep to your local rules.")},
+    {"hold_beyond_motor",
+     QT_TRANSLATE_NOOP("Words",
+                       "At rest gravity asks %1 of the motor, more than the %2 it may be asked to "
+                       "hold: the axis can slip even with the power on. Keep hands from below it, "
+                       "and fit a brake or a counterbalance; keep to your local rules.")},
+    {"typical_figures",
+     QT_TRANSLATE_NOOP("Words",
+                       "The figures of this part are typical, not your supplier's. Put in those of "
+                       "the data sheet before you buy.")},
+    {"nut_near_shaft_frequency",
+     QT_TRANSLATE_NOOP("Words",
+                       "The wanted feed turns the nut at %1, near or past the %2 at which the "
+                       "still screw swings by itself. It may shake: take a thicker, shorter or "
+                       "better held screw, or a larger lead.")},
+    {"preload_lost",
+     QT_TRANSLATE_NOOP("Words",
+                       "The largest axial force of %1 is over the %2 up to which the preload keeps "
+                       "both halves loaded. Past it play comes back; raise the preload within what "
+                       "its maker allows, or ask less force.")},
+    {"slack_belt",
+     QT_TRANSLATE_NOOP("Words",
+                       "The belt is set to %1, but at the largest pull its slack side goes limp "
+                       "below %2, and teeth may jump. Tighten it within what belt and bearings "
+                       "bear.")},
+    {"too_few_pulley_teeth",
+     QT_TRANSLATE_NOOP("Words",
+                       "A pulley has %1 teeth, fewer than the %2 this belt asks for: bent so "
+                       "tightly its cords break early. Use a larger pulley.")},
+    {"curve_reckoned_anew",
+     QT_TRANSLATE_NOOP(
+         "Words", "The torque curve was taken at %1 and is reckoned anew for the supply's %2. "
+                  "It is an estimate from the winding's figures; a measured curve is better.")},
+    {"cut_capped_by_spindle",
+     QT_TRANSLATE_NOOP("Words",
+                       "A load case asks more than the spindle gives: it would stall, so %1 of "
+                       "thrust are reckoned with. A stalled tool can break and fly; take less "
+                       "depth, width or feed, and keep to your local rules.")},
+    {"guard_moving_belt",
+     QT_TRANSLATE_NOOP("Words",
+                       "%1 of belt run along the axis: it draws in fingers, hair and sleeves where "
+                       "it meets the pulleys. Cover it there and along the travel; keep to your "
+                       "local rules.")},
+    {"sides_can_skew",
+     QT_TRANSLATE_NOOP("Words",
+                       "If one of the two motors stalls, its side falls back by at least %1 and "
+                       "the sides run askew and may jam. Let a fault on either side stop both, and "
+                       "square them before each start.")},
+    {"bus_over_limit",
+     QT_TRANSLATE_NOOP("Words",
+                       "Braking can lift the supply to %1, over the %2 at which a drive switches "
+                       "off; the axis then runs on unbraked, or falls. Brake more gently, or fit "
+                       "capacitance or a brake resistor; have it done by somebody qualified and "
+                       "keep to your local rules.")},
 };
 
 std::string_view usual_unit(Kind kind) {
@@ -65,6 +122,9 @@ std::string_view usual_unit(Kind kind) {
   case Kind::angular_velocity: return "rpm";
   case Kind::voltage: return "V";
   case Kind::length: return "mm";
+  case Kind::force: return "N";
+  case Kind::energy: return "J";
+  case Kind::power: return "W";
   default: return "";
   }
 }
@@ -77,7 +137,7 @@ QString value_text(const std::optional<AnyQuantity>& value) {
 } // namespace
 
 QString finding_text(const Finding& finding) {
-  QString text = Words::sentence(finding.code);
+  QString text = looked_up(sentences, finding_name(finding.code));
   if (finding.actual) {
     text = text.arg(value_text(finding.actual));
   }

@@ -54,6 +54,10 @@ constexpr const char* kind_names[] = {
     QT_TRANSLATE_NOOP("Words", "a length"), // a lead is asked for as one
     QT_TRANSLATE_NOOP("Words", "a diameter times a speed"),
     QT_TRANSLATE_NOOP("Words", "a number per length"),
+    QT_TRANSLATE_NOOP("Words", "a jerk"),
+    QT_TRANSLATE_NOOP("Words", "a torsional stiffness"),
+    QT_TRANSLATE_NOOP("Words", "a thermal expansion"),
+    QT_TRANSLATE_NOOP("Words", "a capacitance"),
     QT_TRANSLATE_NOOP("Words", "a figure"),
 };
 
@@ -75,14 +79,40 @@ QString in_own_marks(QString text) {
   return text;
 }
 
-/// A point a line: "150 rpm: 1.68 N·m".
-QString points_text(const std::vector<TorquePoint>& points) {
-  QStringList texts;
-  for (const TorquePoint& point : points) {
-    texts << quantity(any(point.speed), "rpm") + QStringLiteral(": ") +
-                 quantity(any(point.torque), "N·m");
+QString cell_text(const FieldInfo& column, const CellValue& cell) {
+  if (const auto* held = std::get_if<AnyQuantity>(&cell)) {
+    return quantity(*held, column.unit);
   }
-  return texts.join(QLatin1Char('\n'));
+  if (const auto* count = std::get_if<std::int64_t>(&cell)) {
+    return QString::number(*count);
+  }
+  if (const auto* flag = std::get_if<bool>(&cell)) {
+    return *flag ? Words::yes() : Words::no();
+  }
+  const auto* text = std::get_if<std::string>(&cell);
+  if (text == nullptr) {
+    return {};
+  }
+  return column.type == FieldType::choice ? choice_name(column.member, *text)
+                                          : QString::fromStdString(*text);
+}
+
+/// A row a line: "150 rpm: 1.68 N·m", or with more columns "motor, 0 mm, 20 mm", empty cells left
+/// out.
+QString table_text(const TableInfo& table, const TableRows& value) {
+  const auto columns = table.columns();
+  const bool pairs = table.plain_rows && columns.size() == 2;
+  QStringList lines;
+  for (const std::vector<CellValue>& row : value.rows) {
+    QStringList cells;
+    for (std::size_t i = 0; i < row.size() && i < columns.size(); ++i) {
+      if (const QString text = cell_text(columns[i], row[i]); !text.isEmpty()) {
+        cells << text;
+      }
+    }
+    lines << cells.join(pairs ? QStringLiteral(": ") : QStringLiteral(", "));
+  }
+  return lines.join(QLatin1Char('\n'));
 }
 
 QString plain_value(const FieldView& field) {
@@ -97,8 +127,8 @@ QString plain_value(const FieldView& field) {
   if (const auto* flag = std::get_if<bool>(&field.value)) {
     return *flag ? Words::yes() : Words::no();
   }
-  if (const auto* points = std::get_if<std::vector<TorquePoint>>(&field.value)) {
-    return points_text(*points);
+  if (const auto* table = std::get_if<TableRows>(&field.value)) {
+    return field.info.table != nullptr ? table_text(*field.info.table, *table) : QString();
   }
   const auto* text = std::get_if<std::string>(&field.value);
   if (text == nullptr) {

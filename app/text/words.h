@@ -16,10 +16,13 @@ namespace feedwright::words {
 DecimalMark decimal_mark();
 void set_decimal_mark(DecimalMark mark);
 
-QString part_name(PartSlot slot);                           ///< "Screw"
+QString part_name(PartSlot slot);                           ///< "Screw or belt"
 QString part_type_title(std::string_view type);             ///< "Belt and two pulleys"
 QString field_name(PartSlot slot, std::string_view member); ///< "length between bearings"
 QString field_help(PartSlot slot, std::string_view member); ///< one plain sentence
+/// Head of a table field's column: "spindle speed".
+QString column_name(PartSlot slot, std::string_view member, std::string_view column);
+/// Of a choice field or of a column of choices, by its member.
 QString choice_name(std::string_view member, std::string_view choice);
 QString origin_name(Origin origin);  ///< "entered"
 QString kind_name(Kind kind);        ///< "a length"

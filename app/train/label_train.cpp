@@ -157,7 +157,7 @@ private:
   }
 
   bool whip_governs() const {
-    return train_.governing && train_.governing->slot == PartSlot::screw &&
+    return train_.governing && train_.governing->slot == PartSlot::drive &&
            train_.governing->member == QLatin1String("span");
   }
 

@@ -24,7 +24,7 @@ public:
       : machine_(machine), axis_number_(axis), axis_(machine.axes.at(axis)), results_(results) {}
 
   TrainGeometry drawn() {
-    fill_screw();
+    fill_drive();
     fill_motor();
     fill_transmission();
     fill_loads();
@@ -45,8 +45,17 @@ private:
     return missing ? QString() : words::field_text(*field);
   }
 
-  void fill_screw() {
-    const Screw& screw = axis_.screw;
+  void fill_hauling_belt(const HaulingBelt& belt) {
+    const double round = double(belt.pulley_teeth) * mm(*belt.pitch);
+    out_.span = std::max(1.0, (mm(*belt.belt_length) - round) / 2.0);
+    out_.nominal_diameter = round / pi;
+    out_.core_diameter = out_.nominal_diameter;
+    out_.lead = round;
+    out_.travel = mm(*axis_.basics.travel);
+    out_.nut_at_start = (out_.span - out_.travel) / 2.0;
+  }
+
+  void fill_screw(const Screw& screw) {
     out_.span = mm(*screw.span);
     out_.nominal_diameter = mm(*screw.nominal_diameter);
     out_.core_diameter = std::min(mm(*screw.core_diameter), out_.nominal_diameter);
@@ -58,15 +67,23 @@ private:
                                                   : (out_.span - out_.travel) / 2.0;
     out_.screw_text =
         tr("Ø %1 × %2, core %3", "nominal diameter × lead, core diameter")
-            .arg(shown(PartSlot::screw, "nominal_diameter"), shown(PartSlot::screw, "lead"),
-                 shown(PartSlot::screw, "core_diameter"));
-    out_.span_text = tr("%1 between bearings").arg(shown(PartSlot::screw, "span"));
+            .arg(shown(PartSlot::drive, "nominal_diameter"), shown(PartSlot::drive, "lead"),
+                 shown(PartSlot::drive, "core_diameter"));
+    out_.span_text = tr("%1 between bearings").arg(shown(PartSlot::drive, "span"));
     out_.travel_text = tr("travel %1").arg(shown(PartSlot::axis, "travel"));
     const QString letter = QString::fromStdString(axis_.basics.letter);
     out_.title = axis_.basics.name.empty()
                      ? letter
                      : tr("%1 · %2", "axis letter, axis name")
                            .arg(letter, QString::fromStdString(axis_.basics.name));
+  }
+
+  void fill_drive() {
+    if (const auto* screw = std::get_if<Screw>(&axis_.drive)) {
+      fill_screw(*screw);
+    } else {
+      fill_hauling_belt(std::get<HaulingBelt>(axis_.drive));
+    }
   }
 
   void fill_motor() {
@@ -158,12 +175,13 @@ private:
   }
 
   void fill_whip() {
-    if (!results_->whip_length || !results_->whip_allowed_speed) {
+    if (!results_->whip_length || !results_->whip_allowed_speed ||
+        !results_->limit(LimitId::whip).applies) {
       return;
     }
     WhipDrawing whip;
-    EndSupport from_end = axis_.screw.motor_end;
-    EndSupport to_end = axis_.screw.far_end;
+    EndSupport from_end = out_.motor_end;
+    EndSupport to_end = out_.far_end;
     const double length = mm(*results_->whip_length);
     whip.to = out_.span;
     constexpr double near_enough = 1e-6;

@@ -39,7 +39,7 @@ struct WhipDrawing {
 
 /// What governs, said where it stands.
 struct GoverningMark {
-  PartSlot slot = PartSlot::screw;
+  PartSlot slot = PartSlot::drive;
   QString member;
   Verdict verdict = Verdict::open;
   QString text;

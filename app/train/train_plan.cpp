@@ -234,9 +234,9 @@ private:
         train_.belt ? plan_.belt.boundingRect()
                     : plan_.coupling.adjusted(-u(2), -u(4), u(2), u(4)));
     const double grip = std::max(half_screw(), u(7)) + u(6);
-    add(PartSlot::screw, "",
+    add(PartSlot::drive, "",
         QRectF(plan_.start - QPointF(u(12), grip), plan_.end + QPointF(u(16), grip)));
-    add(PartSlot::screw, "span",
+    add(PartSlot::drive, "span",
         QRectF(plan_.start.x(), plan_.span_line - plan_.line / 2.0, plan_.screw.width(),
                plan_.line));
     add(PartSlot::axis, "travel",

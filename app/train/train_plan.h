@@ -83,6 +83,6 @@ Tone tone_of(Verdict verdict);
 inline constexpr PartSlot visited_parts[] = {
     PartSlot::axis,       PartSlot::targets,  PartSlot::supply,
     PartSlot::controller, PartSlot::motor,    PartSlot::transmission,
-    PartSlot::screw,      PartSlot::carriage, PartSlot::guides};
+    PartSlot::drive,      PartSlot::carriage, PartSlot::guides};
 
 } // namespace feedwright

@@ -176,7 +176,10 @@ QString TrainView::about(PartSlot slot) const {
     case PartSlot::guides: return train_.guides_text;
     case PartSlot::motor: return train_.motor_text;
     case PartSlot::transmission: return train_.transmission_text;
-    case PartSlot::screw: break;
+    case PartSlot::spindle:
+    case PartSlot::sides:
+    case PartSlot::duty: return words::part_name(slot);
+    case PartSlot::drive: break;
     }
     const QString screw = train_.screw_text + QLatin1Char('\n') + train_.span_text;
     return train_.whip ? screw + QLatin1Char('\n') + train_.whip->text : screw;

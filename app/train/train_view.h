@@ -50,7 +50,7 @@ private:
   TrainGeometry train_;
   std::optional<TrainPlan> plan_;
   QSize planned_size_;
-  PartSlot focused_ = PartSlot::screw;
+  PartSlot focused_ = PartSlot::drive;
   bool has_axis_ = false;
 };
 

@@ -72,7 +72,7 @@ void AxesPanel::refresh() {
 void AxesPanel::take_selection() {
   filling_ = true;
   const Selection& at = document_.selection();
-  const bool machine = at.slot == PartSlot::supply || at.slot == PartSlot::controller;
+  const bool machine = of_machine(at.slot);
   list_->setCurrentRow(machine ? 0 : static_cast<int>(at.axis) + 1);
   filling_ = false;
 }
@@ -86,8 +86,8 @@ void AxesPanel::choose(int row) {
     document_.select({at.axis, PartSlot::supply, {}});
     return;
   }
-  const bool machine = at.slot == PartSlot::supply || at.slot == PartSlot::controller;
-  document_.select({static_cast<std::size_t>(row) - 1, machine ? PartSlot::screw : at.slot, {}});
+  const bool machine = of_machine(at.slot);
+  document_.select({static_cast<std::size_t>(row) - 1, machine ? PartSlot::drive : at.slot, {}});
 }
 
 } // namespace feedwright

@@ -62,6 +62,8 @@ void MainWindow::make_views() {
   studies_ = new StudiesView(*document_, this);
   connect(limits_, &LimitsView::limit_chosen, studies_, &StudiesView::show_limit_working);
   fields_ = new FieldsPanel(*document_, this);
+  fields_->set_table_asker(
+      [this](QWidget& parent) { return files_->prompts().table_to_import(&parent); });
   banner_ = new Banner(this);
 
   auto* middle = new QSplitter(Qt::Vertical);

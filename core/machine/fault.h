@@ -23,6 +23,8 @@ enum class FaultCode : std::uint8_t {
   out_of_bounds,       ///< see `bound`, or least/most for counts
   unknown_choice,      ///< `choices` are those that would do
   too_many_axes,
+  not_a_parts_list,
+  unknown_member, ///< of a parts list's row: no figure of that part
   // soundness
   ends_do_not_hold, ///< the end supports leave the screw loose
   core_not_below_nominal,
@@ -37,6 +39,29 @@ enum class FaultCode : std::uint8_t {
   no_axes,
   duplicate_letter,
   thread_locks_forward, ///< friction so high that the thread cannot be driven
+  nut_without_inertia,  ///< the nut turns, and what turns with it is not known
+  bore_not_below_core,
+  stretch_without_fixed_ends, ///< a screw is stretched between two fixed ends only
+  crossing_beyond_mass,       ///< more mass travels across than moves at all
+  spacing_missing,            ///< two sides and a cross travel, but not how far apart
+  block_spacing_missing,      ///< one drive and a cross travel: the guides take the couple
+  opposed_without_pair,       ///< screws wound against each other, but there is only one
+  preload_missing,            ///< wound against each other, but not with which force
+  loop_needed,                ///< one motor for two screws, but no loop with two screws
+  loop_not_wanted,            ///< a loop with two screws where the layout has one to a motor
+  loop_no_single_motor,
+  loop_screws, ///< none, or more than two
+  loop_pulley_without_size,
+  loop_screw_teeth_differ,
+  loop_driven_on_back,
+  loop_no_such_slide,
+  loop_overlap,
+  loop_wrong_side,
+  loop_crossing,
+  loop_span_through_pulley,
+  loop_belt_does_not_fit,
+  hauling_belt_too_short,
+  load_case_without_thrust, ///< neither a thrust nor a whole cut to reckon one from
 };
 
 struct Fault {
@@ -44,6 +69,8 @@ struct Fault {
   std::string path;     ///< as in the file: axes[0].screw.lead
   std::size_t line = 0; ///< 1-based; 0 when not from a file
   std::size_t column = 0;
+  std::size_t first = 0;  ///< pulley or row it is about, from 1; 0 for none
+  std::size_t second = 0; ///< another pulley it is about
   std::string found; ///< for wrong_type a type's name: object, array, string, number, boolean, null
   std::string wanted; ///< type wanted, for wrong_type
   Bound bound = Bound::any;

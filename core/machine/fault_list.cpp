@@ -28,6 +28,19 @@ std::string path_of_pointer(std::string_view pointer) {
   return path;
 }
 
+std::vector<Fault> faults_of_json(std::span<const JsonError> errors) {
+  std::vector<Fault> faults;
+  for (const JsonError& error : errors) {
+    Fault& made = faults.emplace_back();
+    made.code = FaultCode::not_json;
+    made.path = path_of_pointer(error.path);
+    made.line = error.line;
+    made.column = error.column;
+    made.json = error;
+  }
+  return faults;
+}
+
 Fault& FaultList::add(FaultCode code, const Place& at, std::string_view member,
                       const JsonNode* node) {
   Fault& made = faults_.emplace_back();

@@ -6,6 +6,7 @@
 #include "machine/fault.h"
 
 #include <map>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -25,6 +26,9 @@ std::string_view type_name(JsonNode::Type type);
 
 /// "/axes/0/screw" as paths are written here: "axes[0].screw".
 std::string path_of_pointer(std::string_view pointer);
+
+/// What is no JSON, as faults.
+std::vector<Fault> faults_of_json(std::span<const JsonError> errors);
 
 class FaultList {
 public:

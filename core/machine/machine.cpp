@@ -7,13 +7,20 @@ namespace feedwright {
 
 namespace {
 
-constexpr std::string_view slot_names[] = {"supply",  "controller",   "axis",
-                                           "targets", "carriage",     "guides",
-                                           "motor",   "transmission", "screw"};
-constexpr std::string_view motor_types[] = {
-    part_type_name<StepperByPoints>, part_type_name<StepperByRatings>, part_type_name<Servo>};
-constexpr std::string_view transmission_types[] = {part_type_name<Coupling>,
-                                                   part_type_name<BeltStage>};
+constexpr std::string_view slot_names[slot_count] = {
+    "supply", "controller", "spindle", "axis",  "targets",      "carriage",
+    "guides", "sides",      "duty",    "motor", "transmission", "drive"};
+
+template <class Variant>
+struct TypesOf;
+template <class... Types>
+struct TypesOf<std::variant<Types...>> {
+  static constexpr std::string_view names[] = {part_type_name<Types>...};
+  /// A part of that type with its presets; false if there is none.
+  static bool emplace(std::variant<Types...>& part, std::string_view type) {
+    return ((type == part_type_name<Types> && (part.template emplace<Types>(), true)) || ...);
+  }
+};
 
 template <class Part>
 FieldView view(const Part& part, const Field<Part>& field) {
@@ -23,6 +30,15 @@ FieldView view(const Part& part, const Field<Part>& field) {
     result.note = note->second;
   }
   return result;
+}
+
+/// A curve to type over: a stepper must have one.
+std::vector<TorquePoint> usual_torque_points() {
+  const auto point = [](double speed, double torque) {
+    return TorquePoint{Finite<AngularVelocity>::of(from_si<AngularVelocity>(speed * pi)),
+                       Finite<Torque>::of(from_si<Torque>(torque))};
+  };
+  return {point(0.0, 1.5), point(10.0, 1.3), point(20.0, 0.9), point(40.0, 0.4)};
 }
 
 /// Copies the fields of the same name and kind from one part to another.
@@ -90,13 +106,12 @@ std::string_view part_type(const Machine& machine, std::size_t axis, PartSlot sl
 }
 
 std::span<const std::string_view> part_types(PartSlot slot) {
-  if (slot == PartSlot::motor) {
-    return motor_types;
+  switch (slot) {
+  case PartSlot::motor: return TypesOf<Motor>::names;
+  case PartSlot::transmission: return TypesOf<Transmission>::names;
+  case PartSlot::drive: return TypesOf<FinalDrive>::names;
+  default: return {};
   }
-  if (slot == PartSlot::transmission) {
-    return transmission_types;
-  }
-  return {};
 }
 
 bool set_part_type(Machine& machine, std::size_t axis, PartSlot slot, std::string_view type) {
@@ -108,21 +123,15 @@ bool set_part_type(Machine& machine, std::size_t axis, PartSlot slot, std::strin
   }
   const Machine before = machine;
   Axis& changed = machine.axes.at(axis);
-  if (type == part_type_name<StepperByPoints>) {
-    StepperByPoints motor;
-    motor.points = {{from_si<AngularVelocity>(0.0), from_si<Torque>(1.5)},
-                    {from_si<AngularVelocity>(10.0 * pi), from_si<Torque>(1.3)},
-                    {from_si<AngularVelocity>(20.0 * pi), from_si<Torque>(0.9)},
-                    {from_si<AngularVelocity>(40.0 * pi), from_si<Torque>(0.4)}};
-    changed.motor = motor;
-  } else if (type == part_type_name<StepperByRatings>) {
-    changed.motor = StepperByRatings();
-  } else if (type == part_type_name<Servo>) {
-    changed.motor = Servo();
-  } else if (type == part_type_name<Coupling>) {
-    changed.transmission = Coupling();
+  if (slot == PartSlot::motor) {
+    TypesOf<Motor>::emplace(changed.motor, type);
+    if (auto* motor = std::get_if<StepperByPoints>(&changed.motor)) {
+      motor->points = usual_torque_points();
+    }
+  } else if (slot == PartSlot::transmission) {
+    TypesOf<Transmission>::emplace(changed.transmission, type);
   } else {
-    changed.transmission = BeltStage();
+    TypesOf<FinalDrive>::emplace(changed.drive, type);
   }
   keep_shared_fields(before, machine, axis, slot);
   return true;

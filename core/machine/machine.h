@@ -2,6 +2,7 @@
 #pragma once
 
 #include "parts/axis_parts.h"
+#include "parts/duty.h"
 #include "parts/motor.h"
 #include "parts/screw.h"
 #include "parts/transmission.h"
@@ -13,15 +14,18 @@
 
 namespace feedwright {
 
-/// One axis: what moves, what it must do, and one drive train from motor to screw.
+/// One axis: what moves, what it must do, and the drive train of one side, from motor to screw or
+/// hauling belt. With two sides each has the same.
 struct Axis {
   AxisBasics basics;
   Targets targets;
   Carriage carriage;
   Guides guides;
+  Sides sides;
+  DutyCycle duty;
   Motor motor;
   Transmission transmission;
-  Screw screw;
+  FinalDrive drive;
   friend bool operator==(const Axis&, const Axis&) = default;
 };
 
@@ -31,6 +35,7 @@ struct Machine {
   std::string story;
   Supply supply;
   Controller controller;
+  Spindle spindle;
   std::vector<Axis> axes;
   /// Minor format version the file was written with, if newer than ours.
   int newer_minor = 0;
@@ -44,19 +49,29 @@ struct Machine {
 enum class PartSlot : std::uint8_t {
   supply,
   controller,
+  spindle,
   axis,
   targets,
   carriage,
   guides,
+  sides,
+  duty,
   motor,
   transmission,
-  screw,
+  drive,
 };
+inline constexpr std::size_t slot_count = 12;
+inline constexpr PartSlot machine_slots[] = {PartSlot::supply, PartSlot::controller,
+                                             PartSlot::spindle};
 inline constexpr PartSlot axis_slots[] = {
-    PartSlot::axis,  PartSlot::targets,      PartSlot::carriage, PartSlot::guides,
-    PartSlot::motor, PartSlot::transmission, PartSlot::screw};
+    PartSlot::axis, PartSlot::targets, PartSlot::carriage,     PartSlot::guides, PartSlot::sides,
+    PartSlot::duty, PartSlot::motor,   PartSlot::transmission, PartSlot::drive};
 
-/// The slot's name in files: "screw", "motor", …
+constexpr bool of_machine(PartSlot slot) {
+  return slot == PartSlot::supply || slot == PartSlot::controller || slot == PartSlot::spindle;
+}
+
+/// The slot's name in files: "drive", "motor", …
 std::string_view slot_name(PartSlot slot);
 
 /// The name in files of what stands in a slot of several types: "stepper_by_points", "belt", …
@@ -72,6 +87,12 @@ template <>
 inline constexpr std::string_view part_type_name<Coupling> = "coupling";
 template <>
 inline constexpr std::string_view part_type_name<BeltStage> = "belt";
+template <>
+inline constexpr std::string_view part_type_name<BeltLoopDrive> = "belt_loop";
+template <>
+inline constexpr std::string_view part_type_name<Screw> = "screw";
+template <>
+inline constexpr std::string_view part_type_name<HaulingBelt> = "hauling_belt";
 
 inline InputRef input_ref(PartSlot slot, std::string_view member) {
   return {static_cast<std::uint8_t>(slot), member};
@@ -83,15 +104,18 @@ decltype(auto) visit_part(M& machine, std::size_t axis, PartSlot slot, F&& f) {
   switch (slot) {
   case PartSlot::supply: return f(machine.supply);
   case PartSlot::controller: return f(machine.controller);
+  case PartSlot::spindle: return f(machine.spindle);
   case PartSlot::axis: return f(machine.axes.at(axis).basics);
   case PartSlot::targets: return f(machine.axes.at(axis).targets);
   case PartSlot::carriage: return f(machine.axes.at(axis).carriage);
   case PartSlot::guides: return f(machine.axes.at(axis).guides);
+  case PartSlot::sides: return f(machine.axes.at(axis).sides);
+  case PartSlot::duty: return f(machine.axes.at(axis).duty);
   case PartSlot::motor: return std::visit(f, machine.axes.at(axis).motor);
   case PartSlot::transmission: return std::visit(f, machine.axes.at(axis).transmission);
-  case PartSlot::screw: break;
+  case PartSlot::drive: break;
   }
-  return f(machine.axes.at(axis).screw);
+  return std::visit(f, machine.axes.at(axis).drive);
 }
 
 /// A field with its value and note, as the window and the sheet show it.

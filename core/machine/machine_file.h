@@ -8,8 +8,10 @@
 namespace feedwright {
 
 inline constexpr std::string_view format_name = "feedwright machine";
-inline constexpr int format_major = 1;
+inline constexpr int format_major = 2;
 inline constexpr int format_minor = 0;
+/// The oldest format still read; see read_machine for what is mended on the way.
+inline constexpr int oldest_major = 1;
 
 /// A sound machine, or every fault of the text, each with its path and line.
 tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json);

@@ -27,8 +27,9 @@ public:
     read_part("supply", machine_.supply, {"supply", 0, PartSlot::supply}, root_, true);
     read_part("controller", machine_.controller, {"controller", 0, PartSlot::controller}, root_,
               false);
+    read_part("spindle", machine_.spindle, {"spindle", 0, PartSlot::spindle}, root_, false);
     read_axes();
-    keep_unknown(root_, {"format", "name", "story", "supply", "controller", "axes"},
+    keep_unknown(root_, {"format", "name", "story", "supply", "controller", "spindle", "axes"},
                  machine_.unknown);
     if (faults_.list().empty()) {
       faults_.add_with_lines(faults_of(machine_), root_);
@@ -73,12 +74,13 @@ private:
       faults_.missing({"format", 0, std::nullopt}, major ? "minor" : "major", *format);
       return false;
     }
-    if (*major != format_major) {
+    if (*major > format_major || *major < oldest_major) {
       faults_.add(FaultCode::newer_major, {}, "format", format).found =
           format->find("major")->text + "." + format->find("minor")->text;
       return false;
     }
-    machine_.newer_minor = *minor > format_minor ? *minor : 0;
+    major_ = *major;
+    machine_.newer_minor = *major == format_major && *minor > format_minor ? *minor : 0;
     keep_unknown(*format, {"name", "major", "minor"}, machine_.unknown_format);
     return true;
   }
@@ -129,19 +131,28 @@ private:
     Axis& axis = machine_.axes.emplace_back();
     faults_.remember(path, node);
     read_fields(axis.basics, at, node,
-                {"targets", "carriage", "guides", "motor", "transmission", "screw"});
+                {"targets", "carriage", "guides", "sides", "duty", "motor", "transmission",
+                 drive_member()});
     const auto place_of = [&](PartSlot slot) {
       return Place{path + "." + std::string(slot_name(slot)), index, slot};
     };
     read_part("targets", axis.targets, place_of(PartSlot::targets), node, false);
     read_part("carriage", axis.carriage, place_of(PartSlot::carriage), node, true);
     read_part("guides", axis.guides, place_of(PartSlot::guides), node, false);
-    read_choice<StepperByPoints, StepperByRatings, Servo>("motor", axis.motor,
-                                                          place_of(PartSlot::motor), node);
-    read_choice<Coupling, BeltStage>("transmission", axis.transmission,
-                                     place_of(PartSlot::transmission), node);
-    read_part("screw", axis.screw, place_of(PartSlot::screw), node, true);
+    read_part("sides", axis.sides, place_of(PartSlot::sides), node, false);
+    read_part("duty", axis.duty, place_of(PartSlot::duty), node, false);
+    read_choice("motor", axis.motor, place_of(PartSlot::motor), node);
+    read_choice("transmission", axis.transmission, place_of(PartSlot::transmission), node);
+    if (major_ == 1) {
+      // Before 2.0 an axis had a screw, of no other type.
+      read_part("screw", axis.drive.emplace<Screw>(), {path + ".screw", index, PartSlot::drive},
+                node, true);
+    } else {
+      read_choice("drive", axis.drive, place_of(PartSlot::drive), node);
+    }
   }
+
+  std::string_view drive_member() const { return major_ == 1 ? "screw" : "drive"; }
 
   /// The object of a part, if it is there and is one.
   const JsonNode* part_object(std::string_view member, const Place& at, const JsonNode& parent,
@@ -172,8 +183,8 @@ private:
     }
   }
 
-  template <class... Types, class Variant>
-  void read_choice(std::string_view member, Variant& part, const Place& at,
+  template <class... Types>
+  void read_choice(std::string_view member, std::variant<Types...>& part, const Place& at,
                    const JsonNode& parent) {
     const JsonNode* node = part_object(member, at, parent, true);
     if (node == nullptr) {
@@ -271,6 +282,7 @@ private:
   std::string_view source_;
   const JsonNode& root_;
   Machine machine_;
+  int major_ = format_major;
   FaultList faults_;
 };
 
@@ -279,16 +291,7 @@ private:
 tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json) {
   const auto root = read_json(json);
   if (!root) {
-    std::vector<Fault> faults;
-    for (const JsonError& error : root.error()) {
-      Fault& made = faults.emplace_back();
-      made.code = FaultCode::not_json;
-      made.path = path_of_pointer(error.path);
-      made.line = error.line;
-      made.column = error.column;
-      made.json = error;
-    }
-    return tl::unexpected(faults);
+    return tl::unexpected(faults_of_json(root.error()));
   }
   return MachineReader(json, *root).read();
 }

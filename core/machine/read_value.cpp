@@ -3,6 +3,7 @@
 
 #include "units/read_quantity.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace feedwright {
@@ -32,10 +33,10 @@ public:
       }
       faults_.wrong_type(at, info.member, node, "string", &info);
       return std::nullopt;
-    case FieldType::points: break;
+    case FieldType::table: break;
     }
     note.text = source_.substr(node.begin, node.end - node.begin);
-    return read_points(info, at, node);
+    return read_table(info, at, node);
   }
 
 private:
@@ -85,41 +86,108 @@ private:
     return static_cast<std::int64_t>(node.number);
   }
 
-  std::optional<FieldValue> read_points(const FieldInfo& info, const Place& at,
-                                        const JsonNode& node) {
+  std::optional<FieldValue> read_table(const FieldInfo& info, const Place& at,
+                                       const JsonNode& node) {
     if (node.type != JsonNode::Type::array) {
       faults_.wrong_type(at, info.member, node, "array");
       return std::nullopt;
     }
-    std::vector<TorquePoint> points;
+    constexpr std::size_t most_rows = 1000;
+    if (node.items.size() > most_rows) {
+      Fault& made = faults_.add(FaultCode::out_of_bounds, at, info.member, &node);
+      made.least = static_cast<std::int64_t>(info.table->least_rows);
+      made.most = most_rows;
+      return std::nullopt;
+    }
+    TableRows table;
     const std::size_t faults_before = faults_.list().size();
     for (const JsonNode& item : node.items) {
-      if (item.type != JsonNode::Type::array || item.items.size() != 2) {
-        faults_.wrong_type(at, info.member, item, "pair");
-        continue;
-      }
-      const auto speed = read_point_part(info, at, item.items[0], Kind::angular_velocity);
-      const auto torque = read_point_part(info, at, item.items[1], Kind::torque);
-      if (speed && torque) {
-        points.push_back({from_si<AngularVelocity>(*speed), from_si<Torque>(*torque)});
+      auto row =
+          info.table->plain_rows ? read_plain_row(info, at, item) : read_row_object(info, at, item);
+      if (row) {
+        table.rows.push_back(std::move(*row));
       }
     }
-    return faults_.list().size() == faults_before ? std::optional<FieldValue>(points)
-                                                  : std::nullopt;
+    if (faults_.list().size() != faults_before) {
+      return std::nullopt;
+    }
+    return table.rows.empty() ? FieldValue() : FieldValue(std::move(table));
   }
 
-  std::optional<double> read_point_part(const FieldInfo& info, const Place& at,
-                                        const JsonNode& node, Kind kind) {
-    if (node.type != JsonNode::Type::string) {
-      faults_.wrong_type(at, info.member, node, "string", &info);
+  std::optional<std::vector<CellValue>> read_plain_row(const FieldInfo& info, const Place& at,
+                                                       const JsonNode& item) {
+    const auto columns = info.table->columns();
+    if (item.type != JsonNode::Type::array || item.items.size() != columns.size()) {
+      faults_.wrong_type(at, info.member, item, "pair");
       return std::nullopt;
     }
-    const auto read = read_quantity(node.text, kind);
-    if (!read) {
-      unreadable(info, at, node, read.error()).unit = units_of(kind).front().symbol;
+    std::vector<CellValue> row;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      if (auto cell = read_cell(columns[i], info, at, item.items[i])) {
+        row.push_back(std::move(*cell));
+      }
+    }
+    return row.size() == columns.size() ? std::optional(std::move(row)) : std::nullopt;
+  }
+
+  std::optional<std::vector<CellValue>> read_row_object(const FieldInfo& info, const Place& at,
+                                                        const JsonNode& item) {
+    if (item.type != JsonNode::Type::object) {
+      faults_.wrong_type(at, info.member, item, "object");
       return std::nullopt;
     }
-    return read->value.si;
+    const auto columns = info.table->columns();
+    // A preset stands for a missing cell; an open one stays open.
+    std::vector<CellValue> row = info.table->fresh_row();
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      if (columns[i].presence == Presence::open) {
+        row[i] = CellValue();
+      }
+    }
+    bool whole = true;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      const JsonNode* given = item.find(columns[i].member);
+      if (given == nullptr) {
+        if (columns[i].presence == Presence::required) {
+          faults_.missing(at, columns[i].member, item, &columns[i]);
+          whole = false;
+        }
+        continue;
+      }
+      auto cell = read_cell(columns[i], info, at, *given);
+      whole = whole && cell.has_value();
+      if (cell) {
+        row[i] = std::move(*cell);
+      }
+    }
+    return whole ? std::optional(std::move(row)) : std::nullopt;
+  }
+
+  /// One cell, its bounds included: a fault of a cell names its column.
+  std::optional<CellValue> read_cell(const FieldInfo& column, const FieldInfo& table,
+                                     const Place& at, const JsonNode& node) {
+    FieldInfo named = column;
+    named.member = table.member;
+    EntryNote unused;
+    auto value = read(named, at, node, unused);
+    if (!value) {
+      return std::nullopt;
+    }
+    const auto* quantity = std::get_if<AnyQuantity>(&*value);
+    const auto* choice = std::get_if<std::string>(&*value);
+    const bool known = column.type != FieldType::choice || choice == nullptr ||
+                       std::ranges::find(column.choices, *choice) != column.choices.end();
+    if ((quantity == nullptr || within(column.bound, quantity->si)) && known) {
+      return cell_value(*value);
+    }
+    Fault& made = faults_.add(known ? FaultCode::out_of_bounds : FaultCode::unknown_choice, at,
+                              table.member, &node);
+    made.found = node.text;
+    made.bound = column.bound;
+    made.kind = column.kind;
+    made.unit = column.unit;
+    made.choices = column.choices;
+    return std::nullopt;
   }
 
   FaultList& faults_;

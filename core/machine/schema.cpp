@@ -27,14 +27,37 @@ void write_quantity_type(JsonWriter& json, const FieldInfo& info) {
   }
 }
 
-void write_points_type(JsonWriter& json) {
+void write_field(JsonWriter& json, const FieldInfo& info);
+
+void write_plain_rows(JsonWriter& json, std::span<const FieldInfo> columns) {
   json.member("type").value("array");
-  json.member("minItems").value(2);
-  json.member("items").begin_object();
-  json.member("type").value("array");
-  json.member("minItems").value(2);
-  json.member("maxItems").value(2);
+  json.member("minItems").value(static_cast<std::int64_t>(columns.size()));
+  json.member("maxItems").value(static_cast<std::int64_t>(columns.size()));
   json.member("items").begin_object().member("type").value("string").end_object();
+}
+
+void write_row_objects(JsonWriter& json, std::span<const FieldInfo> columns) {
+  json.member("type").value("object");
+  json.member("properties").begin_object();
+  for (const FieldInfo& column : columns) {
+    write_field(json, column);
+  }
+  json.end_object();
+  json.member("required").begin_array();
+  for (const FieldInfo& column : columns) {
+    if (column.presence == Presence::required) {
+      json.value(column.member);
+    }
+  }
+  json.end_array();
+}
+
+void write_table_type(JsonWriter& json, const FieldInfo& info) {
+  json.member("type").value("array");
+  json.member("minItems").value(static_cast<std::int64_t>(info.table->least_rows));
+  json.member("items").begin_object();
+  const auto columns = info.table->columns();
+  info.table->plain_rows ? write_plain_rows(json, columns) : write_row_objects(json, columns);
   json.end_object();
 }
 
@@ -50,7 +73,7 @@ void write_field(JsonWriter& json, const FieldInfo& info) {
   case FieldType::choice: write_choices(json, info.choices); break;
   case FieldType::flag: json.member("type").value("boolean"); break;
   case FieldType::text: json.member("type").value("string"); break;
-  case FieldType::points: write_points_type(json); break;
+  case FieldType::table: write_table_type(json, info); break;
   }
   json.end_object();
 }
@@ -94,12 +117,16 @@ void write_part_schema(JsonWriter& json) {
   json.end_object();
 }
 
+template <class Variant>
+struct ChoiceSchema;
 template <class... Parts>
-void write_choice_schema(JsonWriter& json) {
-  json.begin_object().member("oneOf").begin_array();
-  (write_part_schema<Parts>(json), ...);
-  json.end_array().end_object();
-}
+struct ChoiceSchema<std::variant<Parts...>> {
+  static void write(JsonWriter& json) {
+    json.begin_object().member("oneOf").begin_array();
+    (write_part_schema<Parts>(json), ...);
+    json.end_array().end_object();
+  }
+};
 
 void write_axis_schema(JsonWriter& json) {
   json.begin_object();
@@ -109,13 +136,15 @@ void write_axis_schema(JsonWriter& json) {
   write_part_schema<Targets>(json.member("targets"));
   write_part_schema<Carriage>(json.member("carriage"));
   write_part_schema<Guides>(json.member("guides"));
-  write_choice_schema<StepperByPoints, StepperByRatings, Servo>(json.member("motor"));
-  write_choice_schema<Coupling, BeltStage>(json.member("transmission"));
-  write_part_schema<Screw>(json.member("screw"));
+  write_part_schema<Sides>(json.member("sides"));
+  write_part_schema<DutyCycle>(json.member("duty"));
+  ChoiceSchema<Motor>::write(json.member("motor"));
+  ChoiceSchema<Transmission>::write(json.member("transmission"));
+  ChoiceSchema<FinalDrive>::write(json.member("drive"));
   json.end_object();
   json.member("required").begin_array();
   write_required_fields<AxisBasics>(json);
-  for (const char* part : {"carriage", "motor", "transmission", "screw"}) {
+  for (const char* part : {"carriage", "motor", "transmission", "drive"}) {
     json.value(part);
   }
   json.end_array().end_object();
@@ -150,6 +179,7 @@ std::string machine_schema() {
   json.member("story").begin_object().member("type").value("string").end_object();
   write_part_schema<Supply>(json.member("supply"));
   write_part_schema<Controller>(json.member("controller"));
+  write_part_schema<Spindle>(json.member("spindle"));
   json.member("axes").begin_object().member("type").value("array");
   json.member("minItems").value(1);
   json.member("maxItems").value(64);

@@ -21,11 +21,44 @@ std::string exact(const AnyQuantity& value, std::string_view unit) {
   return write_exact(value, found != nullptr ? *found : si_unit(value.kind));
 }
 
-void write_points(JsonWriter& json, const std::vector<TorquePoint>& points) {
+void write_cell(JsonWriter& json, const FieldInfo& column, const CellValue& cell) {
+  if (const auto* quantity = std::get_if<AnyQuantity>(&cell)) {
+    if (column.kind == Kind::number && column.unit.empty()) {
+      json.raw(json_number_text(quantity->si));
+    } else {
+      json.value(exact(*quantity, column.unit));
+    }
+  } else if (const auto* count = std::get_if<std::int64_t>(&cell)) {
+    json.value(*count);
+  } else if (const auto* text = std::get_if<std::string>(&cell)) {
+    json.value(*text);
+  } else if (const auto* flag = std::get_if<bool>(&cell)) {
+    json.value(*flag);
+  }
+}
+
+/// Whether a cell belongs in its row's object: presets only where they are another.
+bool is_cell_written(const FieldInfo& column, const CellValue& cell, const CellValue& preset) {
+  const auto* text = std::get_if<std::string>(&cell);
+  const bool empty = std::holds_alternative<std::monostate>(cell) ||
+                     (text != nullptr && text->empty() && column.type == FieldType::text);
+  return !empty && (column.presence != Presence::preset || cell != preset);
+}
+
+void write_table(JsonWriter& json, const TableInfo& table, const TableRows& value) {
+  const auto columns = table.columns();
+  const auto fresh = table.fresh_row();
   json.begin_array();
-  for (const TorquePoint& point : points) {
-    json.begin_array().value(exact(any(point.speed), "rpm")).value(exact(any(point.torque), "N·m"));
-    json.end_array();
+  for (const auto& row : value.rows) {
+    table.plain_rows ? json.begin_array() : json.begin_object();
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      if (table.plain_rows) {
+        write_cell(json, columns[i], row[i]);
+      } else if (is_cell_written(columns[i], row[i], fresh[i])) {
+        write_cell(json.member(columns[i].member), columns[i], row[i]);
+      }
+    }
+    table.plain_rows ? json.end_array() : json.end_object();
   }
   json.end_array();
 }
@@ -49,7 +82,7 @@ void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& valu
   } else if (typed_text) {
     json.raw(note->text);
   } else {
-    write_points(json, std::get<std::vector<TorquePoint>>(value));
+    write_table(json, *info.table, std::get<TableRows>(value));
   }
 }
 
@@ -106,15 +139,25 @@ void write_part(JsonWriter& json, std::string_view member, const Part& part) {
   json.end_object();
 }
 
+/// The same for a part that most machines do without: only where somebody gave it something.
+template <class Part>
+void write_part_if_given(JsonWriter& json, std::string_view member, const Part& part) {
+  if (!(part == Part())) {
+    write_part(json, member, part);
+  }
+}
+
 void write_axis(JsonWriter& json, const Axis& axis) {
   json.begin_object();
   write_fields(json, axis.basics);
   write_part(json, "targets", axis.targets);
   write_part(json, "carriage", axis.carriage);
   write_part(json, "guides", axis.guides);
+  write_part_if_given(json, "sides", axis.sides);
+  write_part_if_given(json, "duty", axis.duty);
   std::visit([&](const auto& motor) { write_part(json, "motor", motor); }, axis.motor);
   std::visit([&](const auto& part) { write_part(json, "transmission", part); }, axis.transmission);
-  write_part(json, "screw", axis.screw);
+  std::visit([&](const auto& part) { write_part(json, "drive", part); }, axis.drive);
   write_unknown(json, axis.basics.notes.unknown);
   json.end_object();
 }
@@ -137,6 +180,7 @@ std::string write_machine(const Machine& machine) {
   }
   write_part(json, "supply", machine.supply);
   write_part(json, "controller", machine.controller);
+  write_part_if_given(json, "spindle", machine.spindle);
   json.member("axes").begin_array();
   for (const Axis& axis : machine.axes) {
     write_axis(json, axis);

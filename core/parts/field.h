@@ -7,6 +7,7 @@
 #include "units/constrained.h"
 #include "units/kind.h"
 
+#include <array>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -42,16 +43,7 @@ struct PartNotes {
   friend bool operator==(const PartNotes&, const PartNotes&) = default;
 };
 
-/// One point of a torque curve.
-struct TorquePoint {
-  AngularVelocity speed;
-  Torque torque;
-  friend bool operator==(const TorquePoint& a, const TorquePoint& b) {
-    return si_value(a.speed) == si_value(b.speed) && si_value(a.torque) == si_value(b.torque);
-  }
-};
-
-enum class FieldType : std::uint8_t { quantity, count, choice, flag, text, points };
+enum class FieldType : std::uint8_t { quantity, count, choice, flag, text, table };
 
 /// Whether a part can do without the field.
 enum class Presence : std::uint8_t {
@@ -60,9 +52,33 @@ enum class Presence : std::uint8_t {
   open,     ///< may be missing; results that need it are then open
 };
 
+/// A value in one cell of a table; `monostate` is a missing one.
+using CellValue = std::variant<std::monostate, AnyQuantity, std::int64_t, std::string, bool>;
+
+/// The rows of a table field, each with one cell to a column.
+struct TableRows {
+  std::vector<std::vector<CellValue>> rows;
+  friend bool operator==(const TableRows&, const TableRows&) = default;
+};
+
 /// A field's value with its type known at run time; `monostate` is a missing one.
-using FieldValue = std::variant<std::monostate, AnyQuantity, std::int64_t, std::string, bool,
-                                std::vector<TorquePoint>>;
+using FieldValue =
+    std::variant<std::monostate, AnyQuantity, std::int64_t, std::string, bool, TableRows>;
+
+/// A cell as a field's value, and back; a table fits no cell.
+FieldValue field_value(const CellValue& cell);
+CellValue cell_value(const FieldValue& value);
+
+struct FieldInfo;
+/// What a table needs besides a plain field.
+struct TableInfo {
+  std::span<const FieldInfo> (*columns)();
+  /// A row as a new one starts.
+  std::vector<CellValue> (*fresh_row)();
+  /// Rows are written as plain arrays: few columns, none of them open.
+  bool plain_rows = false;
+  std::size_t least_rows = 0;
+};
 
 struct FieldInfo {
   std::string_view member; ///< in the machine file; also its id
@@ -75,6 +91,7 @@ struct FieldInfo {
   std::span<const std::string_view> choices = {};
   std::int64_t least = 0; ///< of a count
   std::int64_t most = 0;
+  const TableInfo* table = nullptr;
 };
 
 template <class Part>
@@ -98,6 +115,8 @@ struct MemberOf<V P::*> {
   using Part = P;
   using Value = V;
 };
+template <auto Member>
+using PartOf = typename MemberOf<decltype(Member)>::Part;
 
 template <class V>
 struct QuantityMember {
@@ -111,10 +130,9 @@ struct QuantityMember<std::optional<V>> {
 };
 
 /// A quantity field; the kind, the bound and whether it may be open come from the member's type.
-template <auto Member>
+template <auto Member, class Part = PartOf<Member>>
 constexpr auto quantity(std::string_view member, std::string_view symbol, std::string_view unit,
                         Presence presence = Presence::required) {
-  using Part = typename MemberOf<decltype(Member)>::Part;
   using Traits = QuantityMember<typename MemberOf<decltype(Member)>::Value>;
   using Held = typename Traits::Held;
   using Q = typename Held::Value;
@@ -153,10 +171,9 @@ constexpr auto quantity(std::string_view member, std::string_view symbol, std::s
   return field;
 }
 
-template <auto Member>
+template <auto Member, class Part = PartOf<Member>>
 constexpr auto count(std::string_view member, std::string_view symbol, std::int64_t least,
                      std::int64_t most, Presence presence = Presence::required) {
-  using Part = typename MemberOf<decltype(Member)>::Part;
   Field<Part> field{};
   field.info = {member, symbol, FieldType::count, Kind::number, "", Bound::any, presence, {},
                 least,  most};
@@ -176,9 +193,8 @@ constexpr auto count(std::string_view member, std::string_view symbol, std::int6
 template <class E>
 struct Names;
 
-template <auto Member>
+template <auto Member, class Part = PartOf<Member>>
 constexpr auto choice(std::string_view member, Presence presence = Presence::required) {
-  using Part = typename MemberOf<decltype(Member)>::Part;
   using E = typename MemberOf<decltype(Member)>::Value;
   Field<Part> field{};
   field.info = {member, "",         FieldType::choice, Kind::number,
@@ -202,9 +218,8 @@ constexpr auto choice(std::string_view member, Presence presence = Presence::req
   return field;
 }
 
-template <auto Member>
+template <auto Member, class Part = PartOf<Member>>
 constexpr auto flag(std::string_view member) {
-  using Part = typename MemberOf<decltype(Member)>::Part;
   Field<Part> field{};
   field.info = {member, "", FieldType::flag, Kind::number, "", Bound::any, Presence::preset};
   field.get = [](const Part& part) -> FieldValue { return part.*Member; };
@@ -219,9 +234,8 @@ constexpr auto flag(std::string_view member) {
   return field;
 }
 
-template <auto Member>
+template <auto Member, class Part = PartOf<Member>>
 constexpr auto text(std::string_view member, Presence presence = Presence::preset) {
-  using Part = typename MemberOf<decltype(Member)>::Part;
   Field<Part> field{};
   field.info = {member, "", FieldType::text, Kind::number, "", Bound::any, presence};
   field.get = [](const Part& part) -> FieldValue { return part.*Member; };
@@ -236,21 +250,102 @@ constexpr auto text(std::string_view member, Presence presence = Presence::prese
   return field;
 }
 
-template <auto Member>
-constexpr auto points(std::string_view member) {
-  using Part = typename MemberOf<decltype(Member)>::Part;
+/// The columns of a row type as descriptors of its cells.
+template <class Row>
+std::span<const FieldInfo> columns_of() {
+  static const std::vector<FieldInfo> columns = [] {
+    std::vector<FieldInfo> made;
+    for (const Field<Row>& column : FieldsOf<Row>::list()) {
+      made.push_back(column.info);
+    }
+    return made;
+  }();
+  return columns;
+}
+
+template <class Row>
+std::vector<CellValue> cells_of(const Row& row) {
+  std::vector<CellValue> cells;
+  for (const Field<Row>& column : FieldsOf<Row>::list()) {
+    cells.push_back(cell_value(column.get(row)));
+  }
+  return cells;
+}
+
+template <class Row>
+std::optional<Row> row_of(const std::vector<CellValue>& cells) {
+  Row row;
+  const auto columns = FieldsOf<Row>::list();
+  if (cells.size() != columns.size()) {
+    return std::nullopt;
+  }
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    if (!columns[i].set(row, field_value(cells[i]))) {
+      return std::nullopt;
+    }
+  }
+  return row;
+}
+
+template <class Row>
+inline constexpr TableInfo table_info{&columns_of<Row>, [] { return cells_of(Row()); },
+                                      Row::plain_rows, Row::least_rows};
+
+/// A list of rows, each of a struct with fields of its own; `Row::plain_rows` says how it is
+/// written.
+template <auto Member, class Part = PartOf<Member>>
+constexpr auto table(std::string_view member, Presence presence = Presence::open) {
+  using Row = typename MemberOf<decltype(Member)>::Value::value_type;
   Field<Part> field{};
-  field.info = {member, "", FieldType::points, Kind::torque, "N·m"};
-  field.get = [](const Part& part) -> FieldValue { return part.*Member; };
+  field.info.member = member;
+  field.info.type = FieldType::table;
+  field.info.presence = presence;
+  field.info.table = &table_info<Row>;
+  field.get = [](const Part& part) -> FieldValue {
+    if ((part.*Member).empty()) {
+      return FieldValue();
+    }
+    TableRows rows;
+    for (const Row& row : part.*Member) {
+      rows.rows.push_back(cells_of(row));
+    }
+    return rows;
+  };
   field.set = [](Part& part, const FieldValue& value) {
-    const auto* given = std::get_if<std::vector<TorquePoint>>(&value);
+    if (std::holds_alternative<std::monostate>(value)) {
+      (part.*Member).clear();
+      return true;
+    }
+    const auto* given = std::get_if<TableRows>(&value);
     if (given == nullptr) {
       return false;
     }
-    part.*Member = *given;
+    std::vector<Row> made;
+    for (const auto& cells : given->rows) {
+      auto row = row_of<Row>(cells);
+      if (!row) {
+        return false;
+      }
+      made.push_back(std::move(*row));
+    }
+    part.*Member = std::move(made);
     return true;
   };
   return field;
+}
+
+/// One list of descriptors after another.
+template <class Part, std::size_t... Sizes>
+constexpr auto joined(const std::array<Field<Part>, Sizes>&... lists) {
+  std::array<Field<Part>, (Sizes + ...)> all{};
+  std::size_t at = 0;
+  const auto add = [&](const auto& list) {
+    for (const Field<Part>& field : list) {
+      all[at++] = field;
+    }
+  };
+  (add(lists), ...);
+  return all;
 }
 
 } // namespace fields

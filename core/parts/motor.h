@@ -17,6 +17,15 @@ struct Names<CurrentReading> {
 };
 } // namespace fields
 
+/// One point of a torque curve.
+struct TorquePoint {
+  Finite<AngularVelocity> speed = Finite<AngularVelocity>::of(AngularVelocity());
+  Finite<Torque> torque = Finite<Torque>::of(Torque());
+  static constexpr bool plain_rows = true;
+  static constexpr std::size_t least_rows = 2;
+  friend bool operator==(const TorquePoint&, const TorquePoint&) = default;
+};
+
 /// A stepper known by points of pull-out torque against speed.
 struct StepperByPoints {
   std::string frame;
@@ -28,7 +37,16 @@ struct StepperByPoints {
   std::vector<TorquePoint> points;
   /// Supply voltage at which the points were taken.
   std::optional<Positive<Voltage>> points_voltage;
+  /// Reckon the curve anew for the machine's supply; needs the winding's figures.
+  bool reckon_for_supply = false;
   std::optional<Positive<Torque>> holding_torque;
+  std::optional<Positive<Current>> rated_current;
+  std::optional<Positive<Resistance>> resistance;
+  std::optional<Positive<Inductance>> inductance;
+  std::optional<Positive<Current>> drive_current;
+  CurrentReading drive_current_reading = CurrentReading::rms;
+  /// An encoder corrects the position: no step is lost, the load angle is no error.
+  bool closed_loop = false;
   NonNegative<Torque> detent_torque = NonNegative<Torque>::of(Torque());
   PartNotes notes;
   friend bool operator==(const StepperByPoints&, const StepperByPoints&) = default;
@@ -48,6 +66,7 @@ struct StepperByRatings {
   Positive<Inductance> inductance = Positive<Inductance>::of(from_si<Inductance>(3.6e-3));
   Positive<Current> drive_current = Positive<Current>::of(from_si<Current>(2.8));
   CurrentReading drive_current_reading = CurrentReading::rms;
+  bool closed_loop = false;
   NonNegative<Torque> detent_torque = NonNegative<Torque>::of(Torque());
   PartNotes notes;
   friend bool operator==(const StepperByRatings&, const StepperByRatings&) = default;
@@ -72,6 +91,10 @@ struct Servo {
 
 using Motor = std::variant<StepperByPoints, StepperByRatings, Servo>;
 
+template <>
+struct FieldsOf<TorquePoint> {
+  static std::span<const Field<TorquePoint>> list();
+};
 template <>
 struct FieldsOf<StepperByPoints> {
   static std::span<const Field<StepperByPoints>> list();

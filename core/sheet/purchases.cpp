@@ -17,7 +17,7 @@ std::string source_of(const Machine& machine, std::size_t axis, PartSlot slot) {
   return visit_part(machine, axis, slot, [](const auto& part) { return part.notes.source; });
 }
 
-/// The two pulleys of a belt differ in the name of the field only.
+/// Pulleys of one belt differ in the name of the field only.
 bool same_piece(const PurchasePiece& a, const PurchasePiece& b) {
   return a.field.info.unit == b.field.info.unit && a.field.value == b.field.value;
 }
@@ -34,21 +34,18 @@ public:
   void axis(std::size_t index) {
     axis_ = index;
     const Axis& axis = machine_.axes[index];
-    const auto per_axis = std::int64_t{1};
-    add(PurchaseKind::motor, PartSlot::motor, per_axis,
+    motors_ = axis.sides.layout == DriveLayout::two_motors ? 2 : 1;
+    drives_ = axis.sides.layout == DriveLayout::one ? 1 : 2;
+    add(PurchaseKind::motor, PartSlot::motor, motors_,
         {"frame", "holding_torque", "rated_current", "continuous_torque", "peak_torque",
          "rated_speed", "step_angle"});
     transmission(axis);
-    add(PurchaseKind::screw, PartSlot::screw, per_axis,
-        {"thread", "nominal_diameter", "lead",
-         axis.screw.overall_length ? "overall_length" : "span"});
-    bearing(axis.screw.motor_end);
-    bearing(axis.screw.far_end);
+    std::visit([this](const auto& drive) { final_drive(drive); }, axis.drive);
     if (axis.guides.blocks > 0) {
       add(PurchaseKind::guide_blocks, PartSlot::guides, axis.guides.blocks, {});
     }
     if (axis.carriage.brake) {
-      add(PurchaseKind::brake, PartSlot::carriage, per_axis, {});
+      add(PurchaseKind::brake, PartSlot::carriage, motors_, {});
     }
   }
 
@@ -60,16 +57,52 @@ public:
   }
 
 private:
+  void final_drive(const Screw& screw) {
+    add(PurchaseKind::screw, PartSlot::drive, drives_,
+        {"thread", "nominal_diameter", "lead", screw.overall_length ? "overall_length" : "span"});
+    bearing(screw.motor_end);
+    bearing(screw.far_end);
+  }
+
+  void final_drive(const HaulingBelt&) {
+    add(PurchaseKind::belt, PartSlot::drive, drives_, {"profile", "pitch", "width", "belt_length"});
+    add(PurchaseKind::pulley, PartSlot::drive, 2 * drives_,
+        {"profile", "pitch", "width", "pulley_teeth"});
+  }
+
   void transmission(const Axis& axis) {
+    constexpr auto slot = PartSlot::transmission;
     if (std::holds_alternative<Coupling>(axis.transmission)) {
-      add(PurchaseKind::coupling, PartSlot::transmission, 1, {});
+      add(PurchaseKind::coupling, slot, motors_, {});
       return;
     }
-    add(PurchaseKind::belt, PartSlot::transmission, 1, {"profile", "pitch", "width", "belt_teeth"});
-    add(PurchaseKind::pulley, PartSlot::transmission, 1,
-        {"profile", "pitch", "width", "motor_pulley_teeth"});
-    add(PurchaseKind::pulley, PartSlot::transmission, 1,
-        {"profile", "pitch", "width", "screw_pulley_teeth"});
+    add(PurchaseKind::belt, slot, motors_, {"profile", "pitch", "width", "belt_teeth"});
+    if (const auto* loop = std::get_if<BeltLoopDrive>(&axis.transmission)) {
+      for (const LoopMember& member : loop->pulleys) {
+        loop_pulley(member);
+      }
+      return;
+    }
+    add(PurchaseKind::pulley, slot, motors_, {"profile", "pitch", "width", "motor_pulley_teeth"});
+    add(PurchaseKind::pulley, slot, motors_, {"profile", "pitch", "width", "screw_pulley_teeth"});
+  }
+
+  /// A pulley of a loop has no field of its own: its count of teeth or its diameter is a cell.
+  void loop_pulley(const LoopMember& member) {
+    const bool toothed = member.teeth > 0;
+    const PurchaseKind kind = toothed ? PurchaseKind::pulley : PurchaseKind::roller;
+    FieldView size;
+    if (toothed) {
+      size.info.member = "teeth";
+      size.info.type = FieldType::count;
+      size.value = std::int64_t{member.teeth};
+    } else {
+      size.info.member = "diameter";
+      size.info.kind = Kind::length;
+      size.info.unit = "mm";
+      size.value = member.diameter ? FieldValue(any(**member.diameter)) : FieldValue();
+    }
+    add(kind, PartSlot::transmission, 1, {"profile", "pitch", "width"}, size);
   }
 
   void bearing(EndSupport end) {
@@ -77,11 +110,12 @@ private:
       return;
     }
     add(end == EndSupport::fixed ? PurchaseKind::fixed_bearing : PurchaseKind::support_bearing,
-        PartSlot::screw, 1, {"nominal_diameter"});
+        PartSlot::drive, drives_, {"nominal_diameter"});
   }
 
   void add(PurchaseKind kind, PartSlot slot, std::int64_t count,
-           std::initializer_list<std::string_view> members) {
+           std::initializer_list<std::string_view> members,
+           const std::optional<FieldView>& also = std::nullopt) {
     const std::size_t at = axis_.value_or(0);
     Purchase made{kind, 0, {}, {}, source_of(machine_, at, slot), {}};
     if (kind == PurchaseKind::motor) {
@@ -91,6 +125,9 @@ private:
       if (auto field = field_of(machine_, at, slot, member); field && given(*field)) {
         made.pieces.push_back({slot, *std::move(field)});
       }
+    }
+    if (also) {
+      made.pieces.push_back({slot, *also});
     }
     Purchase& kept = alike_or_new(made);
     kept.count += count;
@@ -110,6 +147,8 @@ private:
 
   const Machine& machine_;
   std::optional<std::size_t> axis_;
+  std::int64_t motors_ = 1;
+  std::int64_t drives_ = 1;
   std::vector<Purchase> purchases_;
 };
 

@@ -50,8 +50,10 @@ SummaryRow summary_row(const Machine& machine, std::size_t axis, const AxisResul
   row.transmission =
       pieces(machine, axis, PartSlot::transmission,
              {"profile", "width", "motor_pulley_teeth", "screw_pulley_teeth", "belt_teeth"});
-  row.screw =
-      pieces(machine, axis, PartSlot::screw, {"thread", "nominal_diameter", "lead", "span"});
+  row.drive_type = part_type(machine, axis, PartSlot::drive);
+  row.drive = pieces(machine, axis, PartSlot::drive,
+                     {"thread", "nominal_diameter", "lead", "span", "profile", "width",
+                      "pulley_teeth", "belt_length"});
   row.governing = results.governing;
   row.feed = value_of(ResultId::governing_feed, results);
   row.feed_wanted = target(machine, axis, "feed");
@@ -145,7 +147,7 @@ SheetContent sheet_content(const Machine& machine, const SheetIdentity& identity
   SheetContent content{
       machine.name, machine.story, identity, program_version(), FileUnits(machine), {}, {}, {}, {}};
   content.purchases = purchases_of(machine);
-  for (const PartSlot slot : {PartSlot::supply, PartSlot::controller}) {
+  for (const PartSlot slot : machine_slots) {
     content.machine_inputs.push_back(inputs_of(machine, 0, slot));
   }
   for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {

@@ -28,6 +28,7 @@ enum class PurchaseKind : std::uint8_t {
   belt,
   pulley,
   screw,           ///< with its nut
+  roller,          ///< a smooth idler
   fixed_bearing,   ///< holds place and direction
   support_bearing, ///< holds place
   guide_blocks,
@@ -76,7 +77,8 @@ struct SummaryRow {
   std::string name;
   std::vector<PurchasePiece> motor;
   std::vector<PurchasePiece> transmission;
-  std::vector<PurchasePiece> screw;
+  std::vector<PurchasePiece> drive;
+  std::string_view drive_type;
   std::string_view motor_type;
   std::string_view transmission_type;
   std::optional<LimitId> governing;

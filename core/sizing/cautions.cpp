@@ -11,8 +11,10 @@ using namespace literals;
 struct Cautions {
   const Machine& machine;
   const Axis& axis;
-  const MotorCurve& motor;
+  const AxisPreparation& ready;
   AxisResults& out;
+  const MotorCurve& motor = ready.motor;
+  const Screw* screw = std::get_if<Screw>(&axis.drive);
 
   void add(FindingCode code, PartSlot subject, std::optional<AnyQuantity> actual = std::nullopt,
            std::optional<AnyQuantity> allowed = std::nullopt) const {
@@ -25,7 +27,7 @@ struct Cautions {
       return;
     }
     if (*out.back_driving_efficiency <= 0.0) {
-      add(FindingCode::self_locking_not_promised, PartSlot::screw);
+      add(FindingCode::self_locking_not_promised, PartSlot::drive);
       return;
     }
     const Torque gravity = *out.holding_torque_needed;
@@ -44,10 +46,18 @@ struct Cautions {
       return;
     }
     const AngularVelocity wanted = **axis.targets.feed / *out.screw_travel;
+    if (screw->driven == DrivenMember::nut) {
+      // The shaft stands still; a turning nut shakes it at its own speed.
+      if (wanted > *out.whip_allowed_speed) {
+        add(FindingCode::nut_near_shaft_frequency, PartSlot::drive, any(wanted),
+            any(*out.whip_speed));
+      }
+      return;
+    }
     if (wanted >= *out.whip_speed) {
-      add(FindingCode::whip_beyond_critical, PartSlot::screw, any(wanted), any(*out.whip_speed));
+      add(FindingCode::whip_beyond_critical, PartSlot::drive, any(wanted), any(*out.whip_speed));
     } else if (wanted > *out.whip_allowed_speed) {
-      add(FindingCode::near_whip, PartSlot::screw, any(wanted), any(*out.whip_allowed_speed));
+      add(FindingCode::near_whip, PartSlot::drive, any(wanted), any(*out.whip_allowed_speed));
     }
   }
 
@@ -61,8 +71,11 @@ struct Cautions {
           any(*motor.last_speed()));
     }
     const auto* points = std::get_if<StepperByPoints>(&axis.motor);
-    if (points != nullptr && points->points_voltage &&
-        **points->points_voltage != *machine.supply.voltage) {
+    if (motor.fitted() != nullptr) {
+      add(FindingCode::curve_reckoned_anew, PartSlot::motor, any(**points->points_voltage),
+          any(*machine.supply.voltage));
+    } else if (points != nullptr && points->points_voltage &&
+               **points->points_voltage != *machine.supply.voltage) {
       add(FindingCode::points_at_other_voltage, PartSlot::motor, any(**points->points_voltage),
           any(*machine.supply.voltage));
     }
@@ -74,8 +87,68 @@ struct Cautions {
       add(FindingCode::few_teeth_in_mesh, PartSlot::transmission, any(*out.belt_teeth_in_mesh),
           any(from_si<Ratio>(teeth_that_carry_fully)));
     }
-    if (*axis.screw.span > 500_mm) {
-      add(FindingCode::long_open_screw, PartSlot::screw, any(*axis.screw.span));
+    if (screw != nullptr && screw->driven == DrivenMember::screw && *screw->span > 500_mm) {
+      add(FindingCode::long_open_screw, PartSlot::drive, any(*screw->span));
+    }
+    if (const auto* haul = std::get_if<HaulingBelt>(&axis.drive);
+        haul != nullptr && *haul->belt_length > 1000_mm) {
+      add(FindingCode::guard_moving_belt, PartSlot::drive, any(*haul->belt_length));
+    }
+    if (out.bus_voltage && machine.supply.voltage_limit &&
+        *out.bus_voltage > **machine.supply.voltage_limit) {
+      add(FindingCode::bus_over_limit, PartSlot::supply, any(*out.bus_voltage),
+          any(**machine.supply.voltage_limit));
+    }
+  }
+
+  void belts() const {
+    if (const BeltBody* belt = belt_of(axis.transmission)) {
+      inspect_belt(*belt, PartSlot::transmission, out.belt_tension_needed);
+      for (const int teeth : driven_teeth()) {
+        too_small(*belt, PartSlot::transmission, teeth);
+      }
+    }
+    if (const auto* haul = std::get_if<HaulingBelt>(&axis.drive)) {
+      inspect_belt(*haul, PartSlot::drive, out.haul_tension_needed);
+      too_small(*haul, PartSlot::drive, haul->pulley_teeth);
+    }
+  }
+
+  /// The smallest pulley of the stage; a caution names one, not each.
+  std::vector<int> driven_teeth() const {
+    if (const auto* stage = std::get_if<BeltStage>(&axis.transmission)) {
+      return {std::min(stage->motor_pulley_teeth, stage->screw_pulley_teeth)};
+    }
+    return ready.loop ? std::vector{std::min(ready.loop->motor_teeth, ready.loop->screw_teeth)}
+                      : std::vector<int>();
+  }
+
+  void inspect_belt(const BeltBody& belt, PartSlot slot, const std::optional<Force>& needed) const {
+    if (belt.tension && needed && **belt.tension < *needed) {
+      add(FindingCode::slack_belt, slot, any(**belt.tension), any(*needed));
+    }
+  }
+
+  void too_small(const BeltBody& belt, PartSlot slot, int teeth) const {
+    if (teeth < belt.least_teeth) {
+      add(FindingCode::too_few_pulley_teeth, slot, any(from_si<Ratio>(double(teeth))),
+          any(from_si<Ratio>(double(belt.least_teeth))));
+    }
+  }
+
+  void pairs() const {
+    if (out.preload_holds_to && out.axial_load && *out.axial_load > *out.preload_holds_to) {
+      add(FindingCode::preload_lost, PartSlot::drive, any(*out.axial_load),
+          any(*out.preload_holds_to));
+    }
+    if (axis.sides.layout == DriveLayout::two_motors && out.skew_per_slip) {
+      add(FindingCode::sides_can_skew, PartSlot::sides, any(*out.skew_per_slip));
+    }
+    for (const CaseResult& load : out.cases) {
+      if (load.capped) {
+        add(FindingCode::cut_capped_by_spindle, PartSlot::duty, any(load.thrust));
+        break;
+      }
     }
   }
 
@@ -90,21 +163,23 @@ struct Cautions {
     };
     std::visit([&](const auto& part) { note(part, PartSlot::motor); }, axis.motor);
     std::visit([&](const auto& part) { note(part, PartSlot::transmission); }, axis.transmission);
-    note(axis.screw, PartSlot::screw);
+    std::visit([&](const auto& part) { note(part, PartSlot::drive); }, axis.drive);
   }
 };
 
 } // namespace
 
-void find_cautions(const Machine& machine, const Axis& axis, const MotorCurve& motor,
+void find_cautions(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                    AxisResults& out) {
   constexpr std::size_t usual_number = 6;
   out.findings.reserve(usual_number);
-  const Cautions cautions{machine, axis, motor, out};
+  const Cautions cautions{machine, axis, ready, out};
   cautions.falling();
   cautions.whipping();
   cautions.motor_trouble();
   cautions.guards();
+  cautions.belts();
+  cautions.pairs();
   cautions.typical();
 }
 

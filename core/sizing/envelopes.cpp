@@ -13,13 +13,13 @@ namespace {
 
 /// The train and its loads, computed once for a whole curve.
 struct Prepared {
-  MotorCurve motor;
+  AxisPreparation ready;
   AxisResults out;
   NoWorking none;
   SizingState<NoWorking> state;
 
   Prepared(const Machine& machine, const Axis& axis)
-      : motor(axis.motor, machine.supply), state{machine, axis, motor, none, out} {
+      : ready(machine, axis), state{machine, axis, ready, none, out} {
     train_and_loads(state);
   }
   Prepared(const Prepared&) = delete;
@@ -28,8 +28,8 @@ struct Prepared {
   /// Where a curve over speed ends: the end of the motor's curve, or where its usable torque only
   /// just turns the axis.
   AngularVelocity end(Duty duty, std::optional<Velocity> last) const {
-    const AngularVelocity of_motor =
-        motor.speed_meeting(steady_torque(state, Force(state.gravity + state.friction)), duty);
+    const AngularVelocity of_motor = ready.motor.speed_meeting(
+        steady_torque(state, Force(state.gravity + state.friction)), duty);
     return last ? std::min(of_motor, AngularVelocity(*last / state.motor_travel)) : of_motor;
   }
 };
@@ -55,10 +55,18 @@ std::optional<Velocity> allowed_whip_feed(const AxisBasics& basics, Screw& screw
   if (!segment || segment->length <= Length()) {
     return std::nullopt;
   }
+  const Length diameter = sqrt(square(*screw.core_diameter) + square(*screw.bore));
   const AngularVelocity speed =
-      *screw.whip_share * critical_speed(segment->eigenvalue, segment->length, *screw.core_diameter,
+      *screw.whip_share * critical_speed(segment->eigenvalue, segment->length, diameter,
                                          *screw.elastic_modulus, *screw.density);
   return speed * *screw.lead;
+}
+
+/// The axis' screw, if it has one that turns.
+std::optional<Screw> turning_screw(const Axis& axis) {
+  const auto* screw = std::get_if<Screw>(&axis.drive);
+  return screw != nullptr && screw->driven == DrivenMember::screw ? std::optional(*screw)
+                                                                  : std::nullopt;
 }
 
 } // namespace
@@ -69,8 +77,9 @@ std::vector<ThrustPoint> thrust_over_feed(const Machine& machine, const Axis& ax
   const auto& s = prepared.state;
   return sampled<ThrustPoint>(
       prepared.end(Duty::continuous, last), count, [&](AngularVelocity speed) -> ThrustPoint {
-        const Torque torque = prepared.motor.usable(speed, Duty::continuous).value_or(Torque());
-        const Force left = axial_force_from(s, torque) - s.gravity - s.friction;
+        const Torque torque =
+            prepared.ready.motor.usable(speed, Duty::continuous).value_or(Torque());
+        const Force left = at_tool(s, Force(axial_force_from(s, torque) - s.gravity - s.friction));
         return {speed * s.motor_travel, std::max(Force(), left)};
       });
 }
@@ -81,7 +90,8 @@ std::vector<AccelerationPoint> acceleration_over_feed(const Machine& machine, co
   const auto& s = prepared.state;
   return sampled<AccelerationPoint>(
       prepared.end(Duty::short_time, last), count, [&](AngularVelocity speed) -> AccelerationPoint {
-        const Torque torque = prepared.motor.usable(speed, Duty::short_time).value_or(Torque());
+        const Torque torque =
+            prepared.ready.motor.usable(speed, Duty::short_time).value_or(Torque());
         return {speed * s.motor_travel,
                 std::max(Acceleration(), Acceleration(acceleration_from(s, torque)))};
       });
@@ -104,14 +114,17 @@ std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine& machine, co
 
 std::vector<WhipPoint> whip_over_span(const Axis& axis, EndSupport motor_end, EndSupport far_end,
                                       Length from, Length to, int count) {
-  Screw screw = axis.screw;
-  screw.motor_end = motor_end;
-  screw.far_end = far_end;
   std::vector<WhipPoint> points;
+  auto screw = turning_screw(axis);
+  if (!screw) {
+    return points;
+  }
+  screw->motor_end = motor_end;
+  screw->far_end = far_end;
   points.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) {
     const Length span = from + (to - from) * (double(i) / double(count - 1));
-    if (const auto feed = allowed_whip_feed(axis.basics, screw, span)) {
+    if (const auto feed = allowed_whip_feed(axis.basics, *screw, span)) {
       points.push_back({span, *feed});
     }
   }
@@ -119,9 +132,12 @@ std::vector<WhipPoint> whip_over_span(const Axis& axis, EndSupport motor_end, En
 }
 
 std::optional<Length> longest_span_at(const Axis& axis, Velocity feed) {
-  Screw screw = axis.screw;
+  auto screw = turning_screw(axis);
+  if (!screw) {
+    return std::nullopt;
+  }
   const auto excess = [&](double span) {
-    const auto allowed = allowed_whip_feed(axis.basics, screw, from_si<Length>(span));
+    const auto allowed = allowed_whip_feed(axis.basics, *screw, from_si<Length>(span));
     return si_value(allowed.value_or(Velocity())) - si_value(feed);
   };
   // The nut's whole travel must fit between the bearings.

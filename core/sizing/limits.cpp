@@ -13,13 +13,14 @@ std::optional<double> target(const std::optional<C>& value) {
   return value ? std::optional(si_value(**value)) : std::nullopt;
 }
 
-std::optional<double> in_si(const std::optional<Force>& value) {
+template <class Q>
+std::optional<double> in_si(const std::optional<Q>& value) {
   return value ? std::optional(si_value(*value)) : std::nullopt;
 }
 
 /// The value a limit is held against, in the SI unit of what is reached.
-std::optional<double> wanted(const LimitDescriptor& limit, const Targets& targets,
-                             const AxisResults& out) {
+std::optional<double> wanted(const LimitDescriptor& limit, const Machine& machine,
+                             const Targets& targets, const AxisResults& out) {
   if (limit.scale == LimitScale::feed) {
     return target(targets.feed);
   }
@@ -29,51 +30,136 @@ std::optional<double> wanted(const LimitDescriptor& limit, const Targets& target
   case LimitId::inertia_match: return *targets.inertia_match;
   case LimitId::resolution: return target(targets.resolution);
   case LimitId::lost_motion: return target(targets.lost_motion);
+  case LimitId::belt_pull: return in_si(out.belt_rim_force);
+  case LimitId::haul_pull: return in_si(out.haul_rim_force);
+  case LimitId::coupling_torque: return in_si(out.coupling_torque);
+  case LimitId::rms_torque: return in_si(out.rms_torque);
+  case LimitId::reversal_error: return target(targets.reversal_error);
+  case LimitId::cutting_error: return target(targets.cutting_error);
+  case LimitId::life: return target(targets.life);
+  case LimitId::supply_power: return target(machine.supply.power);
+  case LimitId::bus_voltage: return target(machine.supply.voltage_limit);
   default: return in_si(out.axial_load);
   }
 }
 
 bool applies(LimitId id, const Axis& axis, const MotorCurve& motor) {
-  const bool balls = axis.screw.thread == ThreadForm::ball;
+  const auto* screw = std::get_if<Screw>(&axis.drive);
+  const bool balls = screw != nullptr && screw->thread == ThreadForm::ball;
+  const bool belt = belt_of(axis.transmission) != nullptr;
   switch (id) {
   case LimitId::ball_speed:
-  case LimitId::static_capacity: return balls;
-  case LimitId::belt_speed: return std::holds_alternative<BeltStage>(axis.transmission);
+  case LimitId::static_capacity:
+  case LimitId::life: return balls;
+  case LimitId::whip: return screw != nullptr && screw->driven == DrivenMember::screw;
+  case LimitId::screw_speed:
+  case LimitId::buckling:
+  case LimitId::core_stress:
+  case LimitId::bearing_thrust: return screw != nullptr;
+  case LimitId::belt_speed: return belt || screw == nullptr;
+  case LimitId::belt_pull: return belt;
+  case LimitId::haul_pull: return screw == nullptr;
+  case LimitId::coupling_torque: return !belt;
+  case LimitId::rms_torque: return !motor.is_stepper();
   case LimitId::motor_speed: return motor.last_speed().has_value();
   default: return true;
   }
 }
 
+/// What keeps the axis' stiffness open.
+InputRef missing_for_stiffness(const Axis& axis) {
+  const auto* screw = std::get_if<Screw>(&axis.drive);
+  if (screw == nullptr) {
+    return input_ref(PartSlot::drive, "specific_stiffness");
+  }
+  return input_ref(PartSlot::drive, screw->nut_stiffness ? "bearing_stiffness" : "nut_stiffness");
+}
+
+InputRef missing_for_reversal(const Axis& axis, const AxisResults& out) {
+  if (!out.lost_motion) {
+    return input_ref(PartSlot::drive,
+                     std::holds_alternative<Screw>(axis.drive) ? "backlash" : "tooth_gap");
+  }
+  return out.tooth_gap_error ? missing_for_stiffness(axis)
+                             : input_ref(PartSlot::transmission, "tooth_gap");
+}
+
+InputRef missing_for_cutting_error(const Axis& axis, const AxisResults& out) {
+  if (!axis.targets.thrust) {
+    return input_ref(PartSlot::targets, "thrust");
+  }
+  return out.cutting_deflection ? input_ref(PartSlot::targets, "cutting_feed")
+                                : missing_for_stiffness(axis);
+}
+
+/// What keeps the demand on the motor and its belt open.
+InputRef missing_for_demand(const Targets& targets) {
+  return input_ref(PartSlot::targets, targets.acceleration ? "feed" : "acceleration");
+}
+
 /// Which input an unreached limit is waiting for.
-InputRef missing_for_reached(LimitId id, const Targets& targets) {
+InputRef missing_for_reached(LimitId id, const Axis& axis, const AxisResults& out) {
   const LimitDescriptor& limit = descriptor(id);
+  const Targets& targets = axis.targets;
   switch (id) {
   case LimitId::motor_torque: return input_ref(PartSlot::targets, "acceleration");
   case LimitId::motor_thrust: return input_ref(PartSlot::targets, "cutting_feed");
   case LimitId::acceleration:
-    return targets.feed ? input_ref(PartSlot::motor, "points")
-                        : input_ref(PartSlot::targets, "feed");
+    if (!targets.feed) {
+      return input_ref(PartSlot::targets, "feed");
+    }
+    // Past the end of what is known of the motor.
+    return input_ref(PartSlot::motor,
+                     std::holds_alternative<Servo>(axis.motor) ? "top_speed" : "points");
+  case LimitId::belt_speed:
+    return input_ref(std::holds_alternative<HaulingBelt>(axis.drive) ? PartSlot::drive
+                                                                     : PartSlot::transmission,
+                     "speed_limit");
+  case LimitId::lost_motion:
+  case LimitId::reversal_error: return missing_for_reversal(axis, out);
+  case LimitId::cutting_error: return missing_for_cutting_error(axis, out);
+  case LimitId::life:
+    return out.mean_load ? input_ref(PartSlot::drive, "dynamic_rating")
+                         : input_ref(PartSlot::duty, "load_cases");
+  case LimitId::supply_power:
+    return out.motor_power ? input_ref(PartSlot::motor, "resistance") : missing_for_demand(targets);
+  case LimitId::bus_voltage:
+    return out.returned_energy ? input_ref(PartSlot::supply, "capacitance")
+                               : missing_for_demand(targets);
   default: return input_ref(limit.part, limit.member);
   }
 }
 
-void judge(const LimitDescriptor& limit, const Axis& axis, const MotorCurve& motor,
-           const AxisResults& out, Limit& judged) {
+/// Which input a limit without something to be held against is waiting for.
+InputRef missing_for_wanted(const LimitDescriptor& limit, const Targets& targets) {
+  switch (limit.id) {
+  case LimitId::belt_pull:
+  case LimitId::haul_pull:
+  case LimitId::coupling_torque: return missing_for_demand(targets);
+  case LimitId::rms_torque: return input_ref(PartSlot::duty, "moves");
+  case LimitId::supply_power:
+  case LimitId::bus_voltage: return input_ref(PartSlot::supply, limit.target);
+  default: return input_ref(PartSlot::targets, limit.target);
+  }
+}
+
+void judge(const LimitDescriptor& limit, const Machine& machine, const Axis& axis,
+           const MotorCurve& motor, const AxisResults& out, Limit& judged) {
   judged.id = limit.id;
   judged.applies = applies(limit.id, axis, motor);
   const ResultDescriptor& result = descriptor(limit.result);
   const auto reached_si = result.si_of(out);
-  const auto wanted_si = wanted(limit, axis.targets, out);
+  const auto wanted_si = wanted(limit, machine, axis.targets, out);
   if (wanted_si) {
     judged.wanted.emplace(AnyQuantity{result.kind, *wanted_si});
   }
   if (!reached_si) {
-    judged.missing = missing_for_reached(limit.id, axis.targets);
+    judged.missing = missing_for_reached(limit.id, axis, out);
     return;
   }
   judged.reached.emplace(AnyQuantity{result.kind, *reached_si});
   if (!wanted_si) {
-    judged.missing = input_ref(PartSlot::targets, limit.target);
+    judged.missing = missing_for_wanted(limit, axis.targets);
     return;
   }
   const double reached = *reached_si;
@@ -109,10 +195,10 @@ Verdict verdict_of(double margin) {
   return margin >= 1.0 ? Verdict::close : Verdict::over;
 }
 
-void judge_limits(const Machine& machine, const Axis& axis, const MotorCurve& motor,
+void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                   AxisResults& out) {
   for (const LimitDescriptor& limit : limit_descriptors()) {
-    judge(limit, axis, motor, out, out.limits[static_cast<std::size_t>(limit.id)]);
+    judge(limit, machine, axis, ready.motor, out, out.limits[static_cast<std::size_t>(limit.id)]);
   }
   out.governing = lowest(out, LimitScale::feed);
   if (out.governing) {
@@ -122,7 +208,7 @@ void judge_limits(const Machine& machine, const Axis& axis, const MotorCurve& mo
   if (out.governing_thrust_limit) {
     out.governing_thrust = typed<Force>(*out.limit(*out.governing_thrust_limit).reached);
   }
-  find_cautions(machine, axis, motor, out);
+  find_cautions(machine, axis, ready, out);
 }
 
 } // namespace feedwright

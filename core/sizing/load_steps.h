@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-// Forces on the carriage and the torque they ask of the motor. "Up the slope" is the direction in
-// which gravity, less the counterbalance, works against the motion; on a level axis either.
+// Forces on the carriage and the torque they ask of the motor, of the harder-loaded one where there
+// are two. "Up the slope" is the direction in which gravity, less the counterbalance, works against
+// the motion; on a level axis either.
 
 #include "mechanics/screw_thread.h"
+#include "mechanics/two_sides.h"
 #include "sizing/sizing_state.h"
 
 namespace feedwright {
@@ -13,8 +15,8 @@ template <class W>
 void resisting_forces(SizingState<W>& s) {
   const Carriage& carriage = s.axis.carriage;
   const Guides& guides = s.axis.guides;
-  const auto weight =
-      s.in(PartSlot::carriage, "mass", *carriage.mass) * s.constant("g", standard_gravity);
+  const auto mass = s.in(PartSlot::carriage, "mass", *carriage.mass);
+  const auto weight = mass * s.constant("g", standard_gravity);
   const auto incline =
       number(s.in(PartSlot::axis, "incline", Ratio(*s.axis.basics.incline / radian)));
   const auto along = value_of(incline) < 0.0 ? -(weight * sin(incline)) : weight * sin(incline);
@@ -27,21 +29,37 @@ void resisting_forces(SizingState<W>& s) {
   const auto across = weight * cos(incline);
   const auto pressed = value_of(across) < Force() ? -across : across;
   const auto blocks = s.in(PartSlot::guides, "blocks", double(guides.blocks));
-  s.friction = FEEDWRIGHT_KEEP(s, friction_force,
-                               s.in(PartSlot::guides, "friction", *guides.friction) * pressed +
-                                   blocks * s.in(PartSlot::guides, "seal_drag", *guides.seal_drag) +
-                                   s.in(PartSlot::guides, "cover_drag", *guides.cover_drag));
-  s.drag = FEEDWRIGHT_KEEP(s, drag_torque,
-                           s.in(PartSlot::screw, "preload_drag", *s.axis.screw.preload_drag) +
-                               s.in(PartSlot::screw, "bearing_drag", *s.axis.screw.bearing_drag));
+  const auto rolling = s.in(PartSlot::guides, "friction", *guides.friction) * pressed;
+  const auto seals = blocks * s.in(PartSlot::guides, "seal_drag", *guides.seal_drag);
+  const auto covers = s.in(PartSlot::guides, "cover_drag", *guides.cover_drag);
+  s.friction = FEEDWRIGHT_KEEP(s, friction_force, rolling + seals + covers);
+  if (s.two_motors) {
+    const auto share = number(s.mass / mass);
+    s.gravity = FEEDWRIGHT_KEEP(s, side_gravity, s.gravity * share);
+    s.friction = FEEDWRIGHT_KEEP(s, side_friction, rolling * share + (seals + covers) / 2.0);
+  }
+}
+
+/// Torque at the screws of one motor for its axial force along the motion, and their drags.
+template <class W, class F>
+auto screw_torque(const SizingState<W>& s, const F& force) {
+  return thread_torque(force, s.screw_travel, s.efficiency, s.back_efficiency) + s.drag;
 }
 
 /// Torque at the motor for an axial force along the motion at steady speed.
 template <class W, class F>
 auto steady_torque(const SizingState<W>& s, const F& force) {
-  return through_stage(thread_torque(force, s.screw_travel, s.efficiency, s.back_efficiency) +
-                           s.drag,
-                       s.reduction, s.stage_efficiency);
+  return through_stage(screw_torque(s, force), s.reduction, s.stage_efficiency);
+}
+
+/// Torque at the motor while speeding up at `acceleration` (negative: slowing down) against
+/// `steady` force. Each stage's efficiency follows the way its power flows.
+template <class W, class A, class F>
+auto moving_torque(const SizingState<W>& s, const A& acceleration, const F& steady) {
+  const auto force = s.resisting_mass * acceleration + steady;
+  const auto shaft = s.screw_side_inertia * (acceleration / s.screw_travel);
+  return s.motor_side_inertia * (acceleration / s.motor_travel) +
+         through_stage(shaft + screw_torque(s, force), s.reduction, s.stage_efficiency);
 }
 
 template <class W>
@@ -50,8 +68,7 @@ void rapid_case(SizingState<W>& s) {
     return;
   }
   const auto a = s.in(PartSlot::targets, "acceleration", **s.axis.targets.acceleration);
-  const auto mass = s.in(PartSlot::carriage, "mass", *s.axis.carriage.mass);
-  const auto force = FEEDWRIGHT_KEEP(s, rapid_force, mass * a + s.gravity + s.friction);
+  const auto force = FEEDWRIGHT_KEEP(s, rapid_force, s.resisting_mass * a + s.gravity + s.friction);
   const auto rotor = FEEDWRIGHT_KEEP(s, rotor_torque, s.motor_side_inertia * (a / s.motor_travel));
   const auto shaft =
       FEEDWRIGHT_KEEP(s, screw_shaft_torque, s.screw_side_inertia * (a / s.screw_travel));
@@ -62,14 +79,52 @@ void rapid_case(SizingState<W>& s) {
                       through_stage(shaft + thread_part + s.drag, s.reduction, s.stage_efficiency));
 }
 
+/// What a force at the tool asks of the harder-loaded motor: its share of two sides, or with what
+/// the guides add under the couple of one.
+template <class W, class F>
+auto side_force(const SizingState<W>& s, const F& at_tool) {
+  using Result = std::remove_cvref_t<decltype(s.side_share * at_tool)>;
+  if (s.two_motors) {
+    return Result(s.side_share * at_tool);
+  }
+  if (s.out.yaw_friction_share) {
+    return Result(at_tool + number(FEEDWRIGHT_EARLIER(s, yaw_friction_share)) * at_tool);
+  }
+  return Result(at_tool);
+}
+
 template <class W>
 void cutting_case(SizingState<W>& s) {
   if (!s.axis.targets.thrust) {
     return;
   }
   const auto thrust = s.in(PartSlot::targets, "thrust", **s.axis.targets.thrust);
-  const auto force = FEEDWRIGHT_KEEP(s, cutting_force, thrust + s.gravity + s.friction);
+  const auto force =
+      FEEDWRIGHT_KEEP(s, cutting_force, side_force(s, thrust) + s.gravity + s.friction);
   FEEDWRIGHT_KEEP(s, cutting_torque, steady_torque(s, force));
+  if (s.out.yaw_friction_share) {
+    const auto offset = s.in(PartSlot::sides, "cross_travel", *s.axis.sides.cross_travel) / 2.0;
+    FEEDWRIGHT_KEEP(
+        s, couple_force,
+        couple_force(thrust, offset,
+                     s.in(PartSlot::guides, "block_spacing", **s.axis.guides.block_spacing)));
+  }
+}
+
+/// How fast the axis gains speed downwards with the motor unpowered and no brake.
+template <class W>
+void falling(SizingState<W>& s) {
+  const auto back = s.back_efficiency * s.stage_efficiency / s.reduction;
+  const auto driving = (s.gravity - s.friction) * s.screw_travel * back -
+                       s.drag * s.stage_efficiency / s.reduction -
+                       s.constant("T_d", s.motor.detent_torque());
+  const auto per_acceleration =
+      s.motor_side_inertia / s.motor_travel +
+      (s.screw_side_inertia / s.screw_travel) * s.stage_efficiency / s.reduction +
+      s.mass * s.screw_travel * back;
+  const bool falls = value_of(driving) > Torque() && value_of(s.back_efficiency) > 0.0;
+  FEEDWRIGHT_KEEP(s, falling_acceleration,
+                  falls ? driving / per_acceleration : s.constant("0", Acceleration()));
 }
 
 template <class W>
@@ -80,9 +135,16 @@ void gravity_cases(SizingState<W>& s) {
       s.gravity * s.screw_travel * s.back_efficiency * s.stage_efficiency / s.reduction;
   FEEDWRIGHT_KEEP(s, holding_torque_needed,
                   value_of(back) < Torque() ? s.constant("0", Torque()) : back);
+  if (*s.axis.basics.incline != Angle()) {
+    falling(s);
+  }
+  if (s.axis.targets.acceleration) {
+    const auto a = s.in(PartSlot::targets, "acceleration", **s.axis.targets.acceleration);
+    FEEDWRIGHT_KEEP(s, braking_torque, moving_torque(s, -a, s.friction - s.gravity));
+  }
 }
 
-/// Largest axial force over the cases that are known.
+/// Largest axial force on one screw over the cases that are known.
 template <class W>
 void largest_load(SizingState<W>& s) {
   const auto& rapid = s.out.rapid_force;
@@ -92,9 +154,9 @@ void largest_load(SizingState<W>& s) {
   }
   const bool cutting_rules = cutting && (!rapid || *cutting > *rapid);
   const Force largest = cutting_rules ? *cutting : *rapid;
-  FEEDWRIGHT_KEEP(
-      s, axial_load,
-      s.earlier(cutting_rules ? ResultId::cutting_force : ResultId::rapid_force, largest));
+  const auto of_motor =
+      s.earlier(cutting_rules ? ResultId::cutting_force : ResultId::rapid_force, largest);
+  FEEDWRIGHT_KEEP(s, axial_load, s.screws_each > 1.0 ? s.screw_share * of_motor : of_motor);
 }
 
 template <class W>

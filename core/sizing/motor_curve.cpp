@@ -7,54 +7,99 @@ namespace feedwright {
 
 namespace {
 
-Current peak_current(const StepperByRatings& motor) {
-  return motor.drive_current_reading == CurrentReading::peak
-             ? *motor.drive_current
-             : Current(*motor.drive_current * std::numbers::sqrt2);
+Current peak_of(Current current, CurrentReading reading) {
+  return reading == CurrentReading::peak ? current : Current(current * std::numbers::sqrt2);
 }
 
 double full_steps_per_turn(Angle step_angle) {
   return 2.0 * pi * radian / step_angle;
 }
 
+/// Two phases, each with the effective current: 2 (i/√2)² R.
+Power heat_of(Current peak, Resistance resistance) {
+  return peak * peak * resistance;
+}
+
+/// The curve fitted for the supply's voltage, if that is asked and everything known.
+std::optional<FittedStepper> reckoned_anew(const StepperByPoints& motor, const Supply& supply) {
+  if (!motor.reckon_for_supply || !motor.points_voltage || !motor.holding_torque ||
+      !motor.rated_current || !motor.resistance) {
+    return std::nullopt;
+  }
+  const Current drive = motor.drive_current ? **motor.drive_current : **motor.rated_current;
+  constexpr double usual_inductance = 3e-3;
+  StepperWinding winding{
+      rotor_teeth(*motor.step_angle),
+      torque_constant(**motor.holding_torque, **motor.rated_current),
+      **motor.resistance,
+      motor.inductance ? **motor.inductance : from_si<Inductance>(usual_inductance),
+      peak_of(drive, motor.drive_current ? motor.drive_current_reading : CurrentReading::rms),
+      **motor.points_voltage};
+  std::vector<PullOutPoint> points;
+  for (const TorquePoint& point : motor.points) {
+    points.push_back({*point.speed, *point.torque});
+  }
+  FittedStepper fitted = fit_to_points(winding, points);
+  fitted.winding.voltage_limit = *supply.voltage;
+  return fitted;
+}
+
 } // namespace
 
-MotorCurve::MotorCurve(const Motor& motor, const Supply& supply) {
-  if (const auto* by_points = std::get_if<StepperByPoints>(&motor)) {
-    Points points;
-    points.reserve(by_points->points.size());
-    for (const TorquePoint& point : by_points->points) {
-      points.push_back({si_value(point.speed), si_value(point.torque)});
-    }
-    set_monotone_slopes(points);
-    last_speed_ = by_points->points.back().speed;
-    holding_torque_ =
-        by_points->holding_torque ? **by_points->holding_torque : by_points->points.front().torque;
-    model_ = std::move(points);
-  } else if (const auto* by_ratings = std::get_if<StepperByRatings>(&motor)) {
-    model_ =
-        StepperWinding{rotor_teeth(*by_ratings->step_angle),
-                       torque_constant(*by_ratings->holding_torque, *by_ratings->rated_current),
-                       *by_ratings->resistance,
-                       *by_ratings->inductance,
-                       peak_current(*by_ratings),
-                       *supply.voltage};
-    holding_torque_ = *by_ratings->holding_torque;
-  } else {
-    const Servo& servo = std::get<Servo>(motor);
-    model_ = ServoRegions{*servo.continuous_torque, *servo.peak_torque, *servo.rated_speed};
-    last_speed_ = *servo.top_speed;
-    holding_torque_ = *servo.continuous_torque;
+void MotorCurve::take(const StepperByPoints& motor, const Supply& supply) {
+  last_speed_ = *motor.points.back().speed;
+  holding_torque_ = motor.holding_torque ? **motor.holding_torque : *motor.points.front().torque;
+  if (motor.resistance && (motor.drive_current || motor.rated_current)) {
+    const Current peak = motor.drive_current
+                             ? peak_of(**motor.drive_current, motor.drive_current_reading)
+                             : peak_of(**motor.rated_current, CurrentReading::rms);
+    winding_heat_ = heat_of(peak, **motor.resistance);
   }
+  if (auto fitted = reckoned_anew(motor, supply)) {
+    model_ = *fitted;
+    return;
+  }
+  Points points;
+  points.reserve(motor.points.size());
+  for (const TorquePoint& point : motor.points) {
+    points.push_back({si_value(*point.speed), si_value(*point.torque)});
+  }
+  set_monotone_slopes(points);
+  model_ = std::move(points);
+}
+
+void MotorCurve::take(const StepperByRatings& motor, const Supply& supply) {
+  const Current peak = peak_of(*motor.drive_current, motor.drive_current_reading);
+  model_ = StepperWinding{feedwright::rotor_teeth(*motor.step_angle),
+                          torque_constant(*motor.holding_torque, *motor.rated_current),
+                          *motor.resistance,
+                          *motor.inductance,
+                          peak,
+                          *supply.voltage};
+  holding_torque_ = *motor.holding_torque;
+  winding_heat_ = heat_of(peak, *motor.resistance);
+}
+
+void MotorCurve::take(const Servo& motor) {
+  model_ = ServoRegions{*motor.continuous_torque, *motor.peak_torque, *motor.rated_speed};
+  last_speed_ = *motor.top_speed;
+  holding_torque_ = *motor.continuous_torque;
+  steps_per_turn_ = motor.steps_per_turn;
+}
+
+MotorCurve::MotorCurve(const Motor& motor, const Supply& supply) {
   std::visit(
-      [this](const auto& m) {
+      [&](const auto& m) {
         rotor_inertia_ = *m.rotor_inertia;
         share_ = *m.usable_share;
         if constexpr (requires { m.steps_per_turn; }) {
-          steps_per_turn_ = m.steps_per_turn;
+          take(m);
         } else {
+          take(m, supply);
           steps_per_turn_ = full_steps_per_turn(*m.step_angle) * m.microsteps;
           detent_torque_ = *m.detent_torque;
+          rotor_teeth_ = feedwright::rotor_teeth(*m.step_angle);
+          holds_position_ = m.closed_loop;
         }
       },
       motor);
@@ -69,6 +114,9 @@ std::optional<Torque> MotorCurve::torque(AngularVelocity speed, Duty duty) const
   }
   if (const auto* winding = std::get_if<StepperWinding>(&model_)) {
     return pull_out_torque(*winding, speed);
+  }
+  if (const auto* fitted = std::get_if<FittedStepper>(&model_)) {
+    return pull_out_torque(*fitted, speed);
   }
   const auto& servo = std::get<ServoRegions>(model_);
   const Torque held = duty == Duty::continuous ? servo.continuous : servo.peak;
@@ -119,8 +167,14 @@ AngularVelocity MotorCurve::speed_meeting(Torque need, Duty duty) const {
     const AngularVelocity meeting = servo->rated * (held / need);
     return meeting < *last_speed_ ? meeting : *last_speed_;
   }
+  if (last_speed_ && *usable(*last_speed_, duty) >= need) {
+    return *last_speed_;
+  }
   AngularVelocity high = from_si<AngularVelocity>(50.0);
   const AngularVelocity beyond_sense = from_si<AngularVelocity>(1e7);
+  if (last_speed_) {
+    return bracketed_meeting(AngularVelocity(), *last_speed_, need, duty);
+  }
   while (*usable(high, duty) >= need) {
     high = high * 2.0;
     if (high > beyond_sense) {

@@ -3,7 +3,7 @@
 
 #include "machine/machine.h"
 #include "mechanics/monotone_cubic.h"
-#include "mechanics/stepper_torque.h"
+#include "mechanics/stepper_fit.h"
 
 #include <optional>
 #include <variant>
@@ -36,6 +36,15 @@ public:
   /// Torque held at rest, powered; nothing if not known.
   std::optional<Torque> holding_torque() const { return holding_torque_; }
   Torque detent_torque() const { return detent_torque_; }
+  /// Of a stepper that corrects its position, or a servo.
+  bool holds_position() const { return holds_position_; }
+  bool is_stepper() const { return rotor_teeth_ > 0.0; }
+  /// 90° over the step angle; zero for a servo.
+  double rotor_teeth() const { return rotor_teeth_; }
+  /// Current of both phases squared, times the resistance, set and at rest; nothing if not known.
+  std::optional<Power> winding_heat() const { return winding_heat_; }
+  /// Winding and loss fitted to the points for another voltage; nothing if that was not asked.
+  const FittedStepper* fitted() const { return std::get_if<FittedStepper>(&model_); }
 
 private:
   using Points = std::vector<Knot>; // SI, as the interpolator wants them
@@ -47,13 +56,20 @@ private:
   AngularVelocity bracketed_meeting(AngularVelocity low, AngularVelocity high, Torque need,
                                     Duty duty) const;
 
-  std::variant<Points, StepperWinding, ServoRegions> model_;
+  void take(const StepperByPoints& motor, const Supply& supply);
+  void take(const StepperByRatings& motor, const Supply& supply);
+  void take(const Servo& motor);
+
+  std::variant<Points, StepperWinding, FittedStepper, ServoRegions> model_;
   std::optional<AngularVelocity> last_speed_;
   std::optional<Torque> holding_torque_;
   Torque detent_torque_;
   Inertia rotor_inertia_;
   double share_ = 1.0;
   double steps_per_turn_ = 200.0;
+  bool holds_position_ = true;
+  double rotor_teeth_ = 0.0;
+  std::optional<Power> winding_heat_;
 };
 
 } // namespace feedwright

@@ -3,6 +3,7 @@
 
 // What the motor and its controller allow.
 
+#include "mechanics/best_travel.h"
 #include "sizing/load_steps.h"
 
 namespace feedwright {
@@ -11,12 +12,12 @@ namespace feedwright {
 /// flows to the load at every stage. Below zero if the torque cannot even keep the speed.
 template <class W, class T>
 auto acceleration_from(const SizingState<W>& s, const T& torque) {
-  const auto mass = s.in(PartSlot::carriage, "mass", *s.axis.carriage.mass);
   const auto stage = s.reduction * s.stage_efficiency;
   const auto resting = steady_torque(s, s.gravity + s.friction);
   const auto per_acceleration =
       s.motor_side_inertia / s.motor_travel +
-      (s.screw_side_inertia / s.screw_travel + mass * s.screw_travel / s.efficiency) / stage;
+      (s.screw_side_inertia / s.screw_travel + s.resisting_mass * s.screw_travel / s.efficiency) /
+          stage;
   return (torque - resting) / per_acceleration;
 }
 
@@ -24,6 +25,20 @@ auto acceleration_from(const SizingState<W>& s, const T& torque) {
 template <class W, class T>
 auto axial_force_from(const SizingState<W>& s, const T& torque) {
   return (torque * s.reduction * s.stage_efficiency - s.drag) * s.efficiency / s.screw_travel;
+}
+
+/// The force at the tool that leaves the harder-loaded motor with so much: side_force() the other
+/// way.
+template <class W, class F>
+auto at_tool(const SizingState<W>& s, const F& of_side) {
+  using Result = std::remove_cvref_t<decltype(of_side / s.side_share)>;
+  if (s.two_motors) {
+    return Result(of_side / s.side_share);
+  }
+  if (s.out.yaw_friction_share) {
+    return Result(of_side / (1.0 + number(FEEDWRIGHT_EARLIER(s, yaw_friction_share))));
+  }
+  return Result(of_side);
 }
 
 template <class W>
@@ -61,7 +76,7 @@ void motor_at_cutting_feed(SizingState<W>& s) {
   const auto force = axial_force_from(s, torque);
   const auto axial = FEEDWRIGHT_KEEP(s, motor_thrust,
                                      value_of(force) < Force() ? s.constant("0", Force()) : force);
-  const auto left = axial - s.gravity - s.friction;
+  const auto left = at_tool(s, axial - s.gravity - s.friction);
   FEEDWRIGHT_KEEP(s, thrust_available, value_of(left) < Force() ? s.constant("0", Force()) : left);
 }
 
@@ -85,19 +100,97 @@ void motor_feeds(SizingState<W>& s) {
   }
 }
 
+/// Feed at which a belt of that part runs at its limit, at that travel per angle of its pulley.
+template <class W, class Z, class R>
+auto belt_speed_feed(const SizingState<W>& s, const BeltBody& belt, PartSlot slot, const Z& teeth,
+                     const R& travel) {
+  const auto radius = per_radian(teeth * s.in(slot, "pitch", *belt.pitch) / (2.0 * pi));
+  return s.in(slot, "speed_limit", **belt.speed_limit) / radius * travel;
+}
+
+template <class W>
+void belt_feeds(SizingState<W>& s) {
+  const BeltBody* belt = belt_of(s.axis.transmission);
+  if (s.haul != nullptr && s.haul->speed_limit) {
+    FEEDWRIGHT_KEEP(
+        s, belt_speed_feed,
+        belt_speed_feed(s, *s.haul, PartSlot::drive,
+                        s.in(PartSlot::drive, "pulley_teeth", double(s.haul->pulley_teeth)),
+                        s.screw_travel));
+  } else if (belt != nullptr && belt->speed_limit) {
+    const auto* stage = std::get_if<BeltStage>(&s.axis.transmission);
+    const double teeth = stage != nullptr ? double(stage->motor_pulley_teeth)
+                         : s.ready.loop   ? double(s.ready.loop->motor_teeth)
+                                          : 1.0;
+    FEEDWRIGHT_KEEP(s, belt_speed_feed,
+                    belt_speed_feed(s, *belt, PartSlot::transmission, s.constant("z_1", teeth),
+                                    s.motor_travel));
+  }
+}
+
 template <class W>
 void other_feeds(SizingState<W>& s) {
-  if (const auto* belt = std::get_if<BeltStage>(&s.axis.transmission);
-      belt != nullptr && belt->speed_limit) {
-    constexpr auto slot = PartSlot::transmission;
-    const auto radius =
-        per_radian(s.in(slot, "motor_pulley_teeth", double(belt->motor_pulley_teeth)) *
-                   s.in(slot, "pitch", *belt->pitch) / (2.0 * pi));
-    FEEDWRIGHT_KEEP(s, belt_speed_feed,
-                    s.in(slot, "speed_limit", **belt->speed_limit) / radius * s.motor_travel);
-  }
+  belt_feeds(s);
   if (const auto& limit = s.axis.guides.speed_limit) {
     FEEDWRIGHT_KEEP(s, guide_speed_feed, s.in(PartSlot::guides, "speed_limit", **limit));
+  }
+}
+
+/// Step rate at the wanted feed; the motor's own frequency on its field, and the feed whose full
+/// steps come at that rate.
+template <class W>
+void step_figures(SizingState<W>& s) {
+  if (s.axis.targets.feed) {
+    FEEDWRIGHT_KEEP(s, step_rate,
+                    s.in(PartSlot::targets, "feed", **s.axis.targets.feed) *
+                        FEEDWRIGHT_EARLIER(s, steps_per_length));
+  }
+  if (!s.motor.is_stepper() || !s.motor.holding_torque()) {
+    return;
+  }
+  const auto teeth = s.constant("N_r", s.motor.rotor_teeth());
+  const auto held = s.constant("T_h", *s.motor.holding_torque());
+  const auto turning = s.in(PartSlot::motor, "rotor_inertia", s.motor.rotor_inertia()) +
+                       FEEDWRIGHT_EARLIER(s, load_inertia);
+  const auto own =
+      FEEDWRIGHT_KEEP(s, motor_resonance, sqrt(per_radian(teeth * held) / turning) / (2.0 * pi));
+  // Four full steps to a rotor tooth.
+  FEEDWRIGHT_KEEP(s, resonance_feed, times_radian(2.0 * pi * own / (4.0 * teeth)) * s.motor_travel);
+}
+
+/// The lead, and the reduction, that would accelerate best with all else as it is.
+template <class W>
+void best_for_acceleration(SizingState<W>& s) {
+  if (!s.out.usable_torque) {
+    return;
+  }
+  const auto torque = FEEDWRIGHT_EARLIER(s, usable_torque);
+  const auto steady = s.gravity + s.friction;
+  const double through = value_of(s.reduction) * value_of(s.stage_efficiency);
+  const double efficiency = value_of(s.efficiency) * value_of(s.stage_efficiency);
+  const Torque left = value_of(torque) - value_of(s.drag) / through;
+  const Inertia at_motor = value_of(s.motor_side_inertia) + value_of(s.screw_side_inertia) /
+                                                                square(value_of(s.reduction)) /
+                                                                value_of(s.stage_efficiency);
+  const TravelPerAngle best =
+      best_motor_travel(left, value_of(steady), efficiency, at_motor, value_of(s.resisting_mass));
+  if (best > TravelPerAngle() && s.screw != nullptr) {
+    FEEDWRIGHT_KEEP(s, best_lead,
+                    s.solved("best_lead", TravelPerAngle(best * value_of(s.reduction)), torque,
+                             steady, s.resisting_mass));
+  }
+  const Inertia at_screw = value_of(s.screw_side_inertia) + value_of(s.resisting_mass) *
+                                                                square(value_of(s.screw_travel)) /
+                                                                value_of(s.efficiency);
+  const Torque load =
+      value_of(steady) * value_of(s.screw_travel) / value_of(s.efficiency) + value_of(s.drag);
+  const double reduction = best_reduction(
+      value_of(torque), Torque(load / value_of(s.stage_efficiency)),
+      Inertia(at_screw / value_of(s.stage_efficiency)), value_of(s.motor_side_inertia));
+  if (reduction > 0.0) {
+    FEEDWRIGHT_KEEP(
+        s, best_reduction,
+        as_ratio(s.solved("best_reduction", reduction, torque, steady, s.motor_side_inertia)));
   }
 }
 

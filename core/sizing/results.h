@@ -45,8 +45,17 @@ enum class LimitId : std::uint8_t {
   inertia_match,
   resolution,
   lost_motion,
+  belt_pull,
+  haul_pull,
+  coupling_torque,
+  rms_torque,
+  reversal_error,
+  cutting_error,
+  life,
+  supply_power,
+  bus_voltage,
 };
-inline constexpr std::size_t limit_count = 17;
+inline constexpr std::size_t limit_count = 26;
 
 /// One limit as it stands: nothing computed (open) names the input it wants.
 struct Limit {
@@ -72,6 +81,15 @@ enum class FindingCode : std::uint8_t {
   long_open_screw,           ///< a turning screw longer than half a metre: guard it
   hold_beyond_motor,         ///< gravity asks more than the motor can hold
   typical_figures,           ///< a part's figures are typical, not the supplier's
+  nut_near_shaft_frequency,  ///< a turning nut shakes its still shaft near its own frequency
+  preload_lost,              ///< the load exceeds what keeps both halves of a pair loaded
+  slack_belt,                ///< the set pull lets the slack side go limp at peak pull
+  too_few_pulley_teeth,      ///< a pulley smaller than the belt's least
+  curve_reckoned_anew,       ///< the motor's curve was fitted for another voltage
+  cut_capped_by_spindle,     ///< a load case asks more than the spindle gives
+  guard_moving_belt,         ///< a long open belt: guard it
+  sides_can_skew,            ///< two motors: one that stalls skews the gantry
+  bus_over_limit,            ///< braking lifts the supply past the drives' limit
 };
 
 struct Finding {
@@ -79,6 +97,21 @@ struct Finding {
   PartSlot subject;
   std::optional<AnyQuantity> actual;
   std::optional<AnyQuantity> allowed;
+};
+
+/// One pulley of a belt loop, in the table's order.
+struct PulleyResult {
+  Angle wrap;
+  double teeth_in_mesh; ///< zero for a smooth roller
+  Length span_after;    ///< free length to the next pulley
+};
+
+/// A load case as it was reckoned.
+struct CaseResult {
+  Force thrust;  ///< along the axis, at the tool
+  bool capped;   ///< by the spindle's power
+  Force axial;   ///< on the harder-loaded screw (or belt)
+  Torque torque; ///< at the motor
 };
 
 /// Immutable once returned. A missing value is open.
@@ -90,6 +123,8 @@ struct AxisResults {
   std::optional<LimitId> governing; ///< of the feed
   std::optional<LimitId> governing_thrust_limit;
   std::vector<Finding> findings;
+  std::vector<PulleyResult> loop;
+  std::vector<CaseResult> cases;
 
   const Limit& limit(LimitId id) const {
     return limits[static_cast<std::size_t>(id)];
@@ -122,7 +157,7 @@ struct LimitDescriptor {
   std::string_view name; ///< stable id
   LimitScale scale;
   ResultId result;
-  std::string_view target; ///< member of the targets it is held against
+  std::string_view target; ///< member of the targets (or of the part) it is held against
   bool at_most;            ///< the result must stay below the target
   PartSlot part;
   std::string_view member; ///< field to show when the limit is chosen

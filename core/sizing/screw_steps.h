@@ -61,40 +61,50 @@ inline std::optional<WhipSegment> chosen_segment(const AxisBasics& basics, const
   return whole_span(screw);
 }
 
+/// Diameter with the radius of gyration of the core: of a hollow one √(d_r² + d_i²).
+template <class W>
+auto gyration_diameter(const SizingState<W>& s) {
+  const auto core = s.in(PartSlot::drive, "core_diameter", *s.screw->core_diameter);
+  if (*s.screw->bore == Length()) {
+    return core;
+  }
+  using Result = std::remove_cvref_t<decltype(core)>;
+  return Result(sqrt(square(core) + square(s.in(PartSlot::drive, "bore", *s.screw->bore))));
+}
+
 template <class W>
 auto segment_speed(const SizingState<W>& s, const WhipSegment& segment) {
-  constexpr auto slot = PartSlot::screw;
-  const Screw& screw = s.axis.screw;
+  constexpr auto slot = PartSlot::drive;
+  const Screw& screw = *s.screw;
   return critical_speed(s.constant("λ", segment.eigenvalue), s.constant("L_w", segment.length),
-                        s.in(slot, "core_diameter", *screw.core_diameter),
-                        s.in(slot, "elastic_modulus", *screw.elastic_modulus),
+                        gyration_diameter(s), s.in(slot, "elastic_modulus", *screw.elastic_modulus),
                         s.in(slot, "density", *screw.density));
 }
 
 template <class W>
 void whip(SizingState<W>& s) {
-  const auto segment = chosen_segment(s.axis.basics, s.axis.screw);
+  const auto segment = chosen_segment(s.axis.basics, *s.screw);
   if (!segment) {
     return;
   }
-  const auto share = s.in(PartSlot::screw, "whip_share", *s.axis.screw.whip_share);
+  const auto share = s.in(PartSlot::drive, "whip_share", *s.screw->whip_share);
   FEEDWRIGHT_KEEP(s, whip_length, s.constant("L_w", segment->length));
   const auto critical = FEEDWRIGHT_KEEP(s, whip_speed, segment_speed(s, *segment));
   const auto allowed = FEEDWRIGHT_KEEP(s, whip_allowed_speed, share * critical);
   FEEDWRIGHT_KEEP(s, whip_feed, allowed * s.screw_travel);
-  if (const auto whole = whole_span(s.axis.screw)) {
+  if (const auto whole = whole_span(*s.screw)) {
     FEEDWRIGHT_KEEP(s, whip_feed_between_bearings,
                     share * segment_speed(s, *whole) * s.screw_travel);
   }
-  if (const auto part = nut_segment(s.axis.basics, s.axis.screw)) {
+  if (const auto part = nut_segment(s.axis.basics, *s.screw)) {
     FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing, share * segment_speed(s, *part) * s.screw_travel);
   }
 }
 
 template <class W>
 void screw_speeds(SizingState<W>& s) {
-  const Screw& screw = s.axis.screw;
-  constexpr auto slot = PartSlot::screw;
+  const Screw& screw = *s.screw;
+  constexpr auto slot = PartSlot::drive;
   if (screw.thread == ThreadForm::ball) {
     FEEDWRIGHT_KEEP(s, ball_speed_feed,
                     s.in(slot, "ball_speed_limit", *screw.ball_speed_limit) /
@@ -114,22 +124,32 @@ inline Length loaded_length(const AxisBasics& basics, const Screw& screw) {
   return far_only ? Length(*screw.span - start) : Length(start + *basics.travel);
 }
 
+/// Cross-section that carries, of a hollow screw less its bore.
+template <class W>
+auto carrying_area(const SizingState<W>& s) {
+  const auto full = round_area(s.in(PartSlot::drive, "core_diameter", *s.screw->core_diameter));
+  using Result = std::remove_cvref_t<decltype(full)>;
+  return *s.screw->bore == Length()
+             ? full
+             : Result(full - round_area(s.in(PartSlot::drive, "bore", *s.screw->bore)));
+}
+
 template <class W>
 void buckling(SizingState<W>& s) {
-  const Screw& screw = s.axis.screw;
-  constexpr auto slot = PartSlot::screw;
+  const Screw& screw = *s.screw;
+  constexpr auto slot = PartSlot::drive;
   const auto end_constant = buckling_constant(screw.motor_end, screw.far_end);
   if (!end_constant) {
     return;
   }
-  const auto core = s.in(slot, "core_diameter", *screw.core_diameter);
   const auto c = s.constant("C", *end_constant);
   const auto modulus = s.in(slot, "elastic_modulus", *screw.elastic_modulus);
   const auto yield = s.in(slot, "yield_strength", *screw.yield_strength);
-  const auto area = FEEDWRIGHT_KEEP(s, core_area, round_area(core));
+  const auto area = FEEDWRIGHT_KEEP(s, core_area, carrying_area(s));
   const auto length =
       FEEDWRIGHT_KEEP(s, buckling_length, s.constant("L_k", loaded_length(s.axis.basics, screw)));
-  const auto slender = FEEDWRIGHT_KEEP(s, slenderness, as_ratio(slenderness_ratio(length, core)));
+  const auto slender =
+      FEEDWRIGHT_KEEP(s, slenderness, as_ratio(slenderness_ratio(length, gyration_diameter(s))));
   const auto limit =
       FEEDWRIGHT_KEEP(s, slenderness_limit, as_ratio(slenderness_transition(c, modulus, yield)));
   const auto load = FEEDWRIGHT_KEEP(s, buckling_load,
@@ -144,10 +164,31 @@ void buckling(SizingState<W>& s) {
   }
 }
 
+/// The critical speed while the screw is pressed by the largest load and stretched by its own pull:
+/// n √(1 − (F − F_z)/P), P Euler's load. Nothing where the load reaches it.
+template <class W>
+void whip_under_load(SizingState<W>& s) {
+  if (!s.out.whip_speed || !s.out.core_area || !s.out.axial_load) {
+    return;
+  }
+  const auto c = s.constant("C", *buckling_constant(s.screw->motor_end, s.screw->far_end));
+  const auto euler =
+      euler_load(c, s.in(PartSlot::drive, "elastic_modulus", *s.screw->elastic_modulus),
+                 FEEDWRIGHT_EARLIER(s, core_area),
+                 as_ratio(slenderness_ratio(s.in(PartSlot::drive, "span", *s.screw->span),
+                                            gyration_diameter(s))));
+  const auto pressed =
+      FEEDWRIGHT_EARLIER(s, axial_load) - s.in(PartSlot::drive, "stretch", *s.screw->stretch);
+  const auto left = 1.0 - number(pressed / euler);
+  if (value_of(left) > 0.0) {
+    FEEDWRIGHT_KEEP(s, whip_speed_loaded, FEEDWRIGHT_EARLIER(s, whip_speed) * sqrt(left));
+  }
+}
+
 template <class W>
 void capacities(SizingState<W>& s) {
-  const Screw& screw = s.axis.screw;
-  constexpr auto slot = PartSlot::screw;
+  const Screw& screw = *s.screw;
+  constexpr auto slot = PartSlot::drive;
   if (screw.static_rating) {
     FEEDWRIGHT_KEEP(s, static_thrust,
                     s.in(slot, "static_rating", **screw.static_rating) /

@@ -6,12 +6,16 @@
 namespace feedwright {
 
 AxisResults size_axis(const Machine& machine, const Axis& axis) {
+  return size_axis(machine, axis, AxisPreparation(machine, axis));
+}
+
+AxisResults size_axis(const Machine& machine, const Axis& axis, const AxisPreparation& ready) {
   NoWorking none;
-  return run_sizing(machine, axis, none);
+  return run_sizing(machine, axis, ready, none);
 }
 
 AxisResults size_axis(const Machine& machine, const Axis& axis, Working& working) {
-  return run_sizing(machine, axis, working);
+  return run_sizing(machine, axis, AxisPreparation(machine, axis), working);
 }
 
 } // namespace feedwright

@@ -30,6 +30,7 @@ constexpr Unit all_units[] = {
     {"µm", length, 1e-6},
     {"cm", length, 1e-2},
     {"m", length, 1.0},
+    {"km", length, 1e3},
     {"in", length, inch},
     {"ft", length, foot},
     {"mm²", area, 1e-6},

@@ -33,7 +33,7 @@ double milliseconds_of_edit(MachineDocument& document, MainWindow& window, int r
   const auto lead = AnyQuantity{Kind::lead, millimetres * 1e-3 / (2.0 * pi)};
   QElapsedTimer timer;
   timer.start();
-  document.edit_field(0, PartSlot::screw, "lead", lead, {});
+  document.edit_field(0, PartSlot::drive, "lead", lead, {});
   paint_all(window);
   return double(timer.nsecsElapsed()) * 1e-6;
 }

@@ -8,6 +8,17 @@
 
 namespace feedwright::testing {
 
+inline Screw& screw_of(Axis& axis) {
+  return std::get<Screw>(axis.drive);
+}
+inline const Screw& screw_of(const Axis& axis) {
+  return std::get<Screw>(axis.drive);
+}
+
+inline TorquePoint torque_point(AngularVelocity speed, Torque torque) {
+  return {Finite<AngularVelocity>::of(speed), Finite<Torque>::of(torque)};
+}
+
 /// An ordinary hobby-router axis: 16×5 screw, 1:1 belt of 5 mm pitch and 15 mm width, 23-size
 /// stepper of 1.9 N·m at 48 V.
 inline Machine ordinary_router() {
@@ -24,12 +35,14 @@ inline Machine ordinary_router() {
   axis.targets.thrust = Positive<Force>::of(150_N);
   axis.carriage.mass = Positive<Mass>::of(20_kg);
   StepperByPoints motor;
-  motor.points = {{0_rpm, 1.7_N_m},   {150_rpm, 1.6_N_m},  {300_rpm, 1.45_N_m}, {600_rpm, 1.1_N_m},
-                  {900_rpm, 0.8_N_m}, {1200_rpm, 0.6_N_m}, {1800_rpm, 0.35_N_m}};
+  motor.points = {torque_point(0_rpm, 1.7_N_m),    torque_point(150_rpm, 1.6_N_m),
+                  torque_point(300_rpm, 1.45_N_m), torque_point(600_rpm, 1.1_N_m),
+                  torque_point(900_rpm, 0.8_N_m),  torque_point(1200_rpm, 0.6_N_m),
+                  torque_point(1800_rpm, 0.35_N_m)};
   motor.points_voltage = Positive<Voltage>::of(48_V);
   axis.motor = motor;
   axis.transmission = BeltStage();
-  axis.screw.span = Positive<Length>::of(900_mm);
+  screw_of(axis).span = Positive<Length>::of(900_mm);
   machine.axes.push_back(axis);
   return machine;
 }

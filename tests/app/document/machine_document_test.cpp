@@ -23,7 +23,7 @@ AnyQuantity millimetres_lead(double lead) {
 TEST_CASE("an edit recomputes at once and undo names it and takes it back") {
   MachineDocument document(ordinary_router());
   const auto before = document.current()->whip_feed;
-  REQUIRE(document.edit_field(0, PartSlot::screw, "lead", millimetres_lead(10.0),
+  REQUIRE(document.edit_field(0, PartSlot::drive, "lead", millimetres_lead(10.0),
                               {"10 mm", Origin::entered}));
   CHECK(si_value(*document.current()->whip_feed) == Approx(2.0 * si_value(*before)));
   CHECK(document.undo_stack()->undoText() == QStringLiteral("lead 5 mm → 10 mm"));
@@ -42,7 +42,7 @@ TEST_CASE("an edit that changes nothing is no step") {
 TEST_CASE("nothing is computed from a machine that is not sound, and mending it computes again") {
   MachineDocument document(ordinary_router());
   const AnyQuantity short_span{Kind::length, 0.1};
-  REQUIRE(document.edit_field(0, PartSlot::screw, "span", short_span, {}));
+  REQUIRE(document.edit_field(0, PartSlot::drive, "span", short_span, {}));
   CHECK(document.current() == nullptr);
   CHECK_FALSE(document.faults().empty());
   document.undo_stack()->undo();
@@ -53,7 +53,7 @@ TEST_CASE("nothing is computed from a machine that is not sound, and mending it 
 TEST_CASE("a value out of bounds is refused and changes nothing") {
   MachineDocument document(ordinary_router());
   const AnyQuantity negative{Kind::length, -1.0};
-  CHECK_FALSE(document.edit_field(0, PartSlot::screw, "span", negative, {}));
+  CHECK_FALSE(document.edit_field(0, PartSlot::drive, "span", negative, {}));
   CHECK(document.undo_stack()->count() == 0);
 }
 

@@ -25,28 +25,28 @@ double si_of(const FieldReading& reading) {
 } // namespace
 
 TEST_CASE("any unit does, and what it became is said where it differs") {
-  const FieldReading inches = read(PartSlot::screw, "span", "35 1/2 in");
+  const FieldReading inches = read(PartSlot::drive, "span", "35 1/2 in");
   CHECK(si_of(inches) == Approx(0.9017));
   CHECK(inches.became == QStringLiteral("= 901.7 mm"));
-  const FieldReading millimetres = read(PartSlot::screw, "span", "900 mm");
+  const FieldReading millimetres = read(PartSlot::drive, "span", "900 mm");
   CHECK(si_of(millimetres) == Approx(0.9));
   CHECK(millimetres.became.isEmpty());
 }
 
 TEST_CASE("a number without a unit is read in the field's own, and kept with it") {
-  const FieldReading bare = read(PartSlot::screw, "span", "900");
+  const FieldReading bare = read(PartSlot::drive, "span", "900");
   CHECK(si_of(bare) == Approx(0.9));
   CHECK(bare.note.text == "900 mm");
 }
 
 TEST_CASE("a wrong unit gets a sentence that names what would do") {
-  const FieldReading mass = read(PartSlot::screw, "lead", "5 kg");
+  const FieldReading mass = read(PartSlot::drive, "lead", "5 kg");
   CHECK(mass.error == QStringLiteral("\"5 kg\" is a mass; lead is a length, such as 5 mm."));
 }
 
 TEST_CASE("out of range says why") {
-  CHECK(read(PartSlot::screw, "span", "0 mm").error.contains(QStringLiteral("more than zero")));
-  CHECK(read(PartSlot::screw, "span", "-3 mm").error.contains(QStringLiteral("more than zero")));
+  CHECK(read(PartSlot::drive, "span", "0 mm").error.contains(QStringLiteral("more than zero")));
+  CHECK(read(PartSlot::drive, "span", "-3 mm").error.contains(QStringLiteral("more than zero")));
   CHECK(read(PartSlot::transmission, "efficiency", "120 %")
             .error.contains(QStringLiteral("at most one")));
   CHECK(read(PartSlot::transmission, "belt_teeth", "3").error.contains(QStringLiteral("12")));
@@ -56,8 +56,8 @@ TEST_CASE("out of range says why") {
 TEST_CASE("nothing typed empties an open field, presets a preset one, and a required one asks") {
   CHECK(std::holds_alternative<std::monostate>(read(PartSlot::targets, "feed", "").value));
   CHECK(read(PartSlot::targets, "feed", "").error.isEmpty());
-  const FieldReading preset = read(PartSlot::screw, "whip_share", "");
+  const FieldReading preset = read(PartSlot::drive, "whip_share", "");
   CHECK(std::get<AnyQuantity>(preset.value).si == 0.8);
   CHECK(preset.note.origin == Origin::preset);
-  CHECK_FALSE(read(PartSlot::screw, "lead", " ").error.isEmpty());
+  CHECK_FALSE(read(PartSlot::drive, "lead", " ").error.isEmpty());
 }

@@ -41,6 +41,7 @@ public:
   QString machine_to_open(QWidget*, const QString&) override { return path; }
   QString machine_to_save(QWidget*, const QString&) override { return path; }
   QString pdf_to_save(QWidget*, const QString&) override { return path; }
+  QString table_to_import(QWidget*) override { return path; }
   void tell(QWidget*, const QString& sentence, const QStringList& details) override {
     told << sentence << details;
   }

@@ -35,7 +35,7 @@ std::string router() {
 TEST_CASE("each thing wrong with a file is a sentence with line, path, what was found and wanted") {
   using Catch::Contains;
   CHECK_THAT(sentences_of(respelt(router(), "\"lead\": \"5 mm\"", "\"lead\": \"5 kg\"")),
-             Contains("axes[0].screw.lead") && Contains("Line ") &&
+             Contains("axes[0].drive.lead") && Contains("Line ") &&
                  Contains("\"5 kg\" is a mass; lead is a length, such as 5 mm."));
   CHECK_THAT(sentences_of(respelt(router(), "\"lead\": \"5 mm\"", "\"lead\": \"-5 mm\"")),
              Contains("more than zero"));
@@ -70,7 +70,7 @@ TEST_CASE("no sentence on a fault leaves a place unfilled") {
   for (int code = 0; code <= static_cast<int>(FaultCode::thread_locks_forward); ++code) {
     Fault fault;
     fault.code = static_cast<FaultCode>(code);
-    fault.path = "axes[0].screw.lead";
+    fault.path = "axes[0].drive.lead";
     fault.line = 3;
     fault.found = "string";
     fault.wanted = "number";

@@ -29,7 +29,7 @@ void check_words_of_fields() {
   for (const Machine& machine : machines_of_every_type()) {
     for (const PartSlot slot : {PartSlot::supply, PartSlot::controller, PartSlot::axis,
                                 PartSlot::targets, PartSlot::carriage, PartSlot::guides,
-                                PartSlot::motor, PartSlot::transmission, PartSlot::screw}) {
+                                PartSlot::motor, PartSlot::transmission, PartSlot::drive}) {
       CHECK_FALSE(words::part_name(slot).isEmpty());
       for (const FieldView& field : fields_of(machine, 0, slot)) {
         INFO(slot_name(slot) << "." << field.info.member);
@@ -77,8 +77,8 @@ TEST_CASE("every finding says all it has to say and leaves no place unfilled") {
   for (int code = 0; code <= static_cast<int>(FindingCode::typical_figures); ++code) {
     const AnyQuantity torque{Kind::torque, 1.5};
     const QString bare = words::finding_text(
-        {static_cast<FindingCode>(code), PartSlot::screw, std::nullopt, std::nullopt});
-    Finding finding{static_cast<FindingCode>(code), PartSlot::screw, std::nullopt, std::nullopt};
+        {static_cast<FindingCode>(code), PartSlot::drive, std::nullopt, std::nullopt});
+    Finding finding{static_cast<FindingCode>(code), PartSlot::drive, std::nullopt, std::nullopt};
     if (bare.contains(QStringLiteral("%1"))) {
       finding.actual = torque;
     }
@@ -97,7 +97,7 @@ TEST_CASE("what can hurt somebody says so and sends to local rules") {
   const QString rules = QStringLiteral("local rules");
   CHECK(words::finding_text({FindingCode::axis_can_fall, PartSlot::carriage, torque, torque})
             .contains(rules));
-  CHECK(words::finding_text({FindingCode::self_locking_not_promised, PartSlot::screw, {}, {}})
+  CHECK(words::finding_text({FindingCode::self_locking_not_promised, PartSlot::drive, {}, {}})
             .contains(rules));
 }
 
@@ -115,9 +115,9 @@ TEST_CASE("verdicts differ in word and in sign") {
 TEST_CASE("a typed value is shown in the language's decimal mark, its value unmoved") {
   Machine machine = ordinary_router();
   const AnyQuantity lead{Kind::lead, 0.0125 / (2.0 * pi)};
-  REQUIRE(set_field(machine, 0, PartSlot::screw, "lead", lead, {"12.5 mm", Origin::entered}));
+  REQUIRE(set_field(machine, 0, PartSlot::drive, "lead", lead, {"12.5 mm", Origin::entered}));
   const auto text = [&] {
-    return words::field_text(*field_of(machine, 0, PartSlot::screw, "lead"));
+    return words::field_text(*field_of(machine, 0, PartSlot::drive, "lead"));
   };
   CHECK(text() == QStringLiteral("12.5 mm"));
   const InLanguage german("de");

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/axes.h"
 #include "fields/fields_panel.h"
 #include "limits/ladder_widget.h"
 #include "studies/studies_view.h"
@@ -95,7 +96,7 @@ TEST_CASE("leaving a field by Tab takes its value") {
   lead.selectAll();
   QTest::keyClicks(&lead, QStringLiteral("10"));
   QTest::keyClick(&lead, Qt::Key_Tab);
-  CHECK(si_value(*shown.document().machine().axes[0].screw.lead) == Approx(0.01 / (2.0 * pi)));
+  CHECK(si_value(*testing::screw_of(shown.document().machine().axes[0]).lead) == Approx(0.01 / (2.0 * pi)));
 }
 
 TEST_CASE("the wheel over a field edits nothing") {
@@ -115,7 +116,7 @@ TEST_CASE("choices and flags are edits like any other") {
   auto& far_end = shown.find<QComboBox>("screw.far_end");
   far_end.setCurrentIndex(0);
   emit far_end.activated(0);
-  CHECK(shown.document().machine().axes[0].screw.far_end == EndSupport::fixed);
+  CHECK(testing::screw_of(shown.document().machine().axes[0]).far_end == EndSupport::fixed);
   CHECK(shown.document().undo_stack()->undoText() == QStringLiteral("far end supported → fixed"));
   choose(shown, PartSlot::carriage);
   QTest::mouseClick(&shown.find<QCheckBox>("carriage.brake"), Qt::LeftButton, Qt::NoModifier,
@@ -169,7 +170,7 @@ TEST_CASE("a click on a bar of the ladder opens the field it comes from") {
   choose(shown, PartSlot::motor);
   QTest::mouseClick(&ladder, Qt::LeftButton, Qt::NoModifier,
                     ladder.row_area(whip).center().toPoint());
-  CHECK(shown.document().selection().slot == PartSlot::screw);
+  CHECK(shown.document().selection().slot == PartSlot::drive);
   CHECK(shown.document().selection().member == QStringLiteral("span"));
   CHECK(shown.window->studies().working().chosen() == ResultId::whip_feed);
 }
@@ -232,7 +233,7 @@ TEST_CASE("each study and the working show without a fault, also while nothing i
   Shown shown;
   for (const bool sound : {true, false}) {
     if (!sound) {
-      shown.document().edit_field(0, PartSlot::screw, "span", AnyQuantity{Kind::length, 0.1}, {});
+      shown.document().edit_field(0, PartSlot::drive, "span", AnyQuantity{Kind::length, 0.1}, {});
     }
     for (int study = 0; study < StudiesView::study_count(); ++study) {
       shown.window->show_study(study);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/axes.h"
 #include "support/window.h"
 
 #include <QAbstractButton>
@@ -19,7 +20,7 @@ namespace {
 
 constexpr PartSlot every_slot[] = {PartSlot::supply,       PartSlot::axis,   PartSlot::targets,
                                    PartSlot::carriage,     PartSlot::guides, PartSlot::motor,
-                                   PartSlot::transmission, PartSlot::screw};
+                                   PartSlot::transmission, PartSlot::drive};
 
 /// Whether somebody can put the keyboard on it.
 bool takes_focus(const QWidget& widget) {
@@ -156,7 +157,7 @@ TEST_CASE("markup in a machine's texts is shown as it is written") {
   machine.name = markup;
   machine.axes[0].basics.name = markup;
   machine.axes[0].basics.letter = "<b>X</b>";
-  machine.axes[0].screw.notes.source = markup;
+  testing::screw_of(machine.axes[0]).notes.source = markup;
   Shown shown(machine);
   CHECK_FALSE(shown.window->grab().isNull());
   for (const QLabel* label : shown.window->findChildren<QLabel*>()) {

@@ -113,13 +113,13 @@ TEST_CASE("the published schema is the one the program makes") {
 TEST_CASE("the schema refuses what the reader refuses by type") {
   const auto document = nlohmann::json::parse(plank_router());
   auto wrong = document;
-  wrong["axes"][0]["screw"]["lead"] = 5;
+  wrong["axes"][0]["drive"]["lead"] = 5;
   CHECK_FALSE(fits_schema(wrong));
   wrong = document;
-  wrong["axes"][0]["screw"]["far_end"] = "loose";
+  wrong["axes"][0]["drive"]["far_end"] = "loose";
   CHECK_FALSE(fits_schema(wrong));
   wrong = document;
-  wrong["axes"][0]["screw"].erase("span");
+  wrong["axes"][0]["drive"].erase("span");
   CHECK_FALSE(fits_schema(wrong));
   wrong = document;
   wrong["axes"][0]["transmission"]["belt_teeth"] = 80.5;
@@ -163,7 +163,7 @@ TEST_CASE("all faults of a file are listed with their lines") {
   CHECK(faults[0].line == 10);
   CHECK(faults[0].code == FaultCode::out_of_bounds);
   CHECK(faults[1].path == "axes[0].transmission.belt_teeth");
-  CHECK(faults[2].path == "axes[0].screw.lead");
+  CHECK(faults[2].path == "axes[0].drive.lead");
   CHECK(faults[2].code == FaultCode::unreadable_quantity);
   CHECK(faults[2].quantity->found_kind == Kind::mass);
   CHECK(faults[3].code == FaultCode::unknown_choice);
@@ -199,7 +199,7 @@ TEST_CASE("other files and newer formats are refused in one fault") {
   CHECK(faults_in("[]")[0].code == FaultCode::not_a_machine);
   CHECK(faults_in("")[0].code == FaultCode::not_json);
   CHECK(faults_in("{")[0].code == FaultCode::not_json);
-  const auto newer = faults_in(replaced(plank_router(), "\"major\": 1", "\"major\": 2"));
+  const auto newer = faults_in(replaced(plank_router(), "\"major\": 2", "\"major\": 3"));
   REQUIRE(newer.size() == 1);
   CHECK(newer[0].code == FaultCode::newer_major);
 }

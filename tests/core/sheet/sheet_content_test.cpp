@@ -52,13 +52,13 @@ TEST_CASE("an end that is held by nothing needs no bearing") {
   Machine machine = ordinary_router();
   CHECK(bought(machine, PurchaseKind::fixed_bearing).size() == 1);
   CHECK(bought(machine, PurchaseKind::support_bearing).size() == 1);
-  machine.axes.front().screw.far_end = EndSupport::free;
+  testing::screw_of(machine.axes.front()).far_end = EndSupport::free;
   CHECK(bought(machine, PurchaseKind::support_bearing).empty());
 }
 
 TEST_CASE("a screw of another lead is another part") {
   Machine machine = two_alike();
-  machine.axes.back().screw.lead = Positive<TravelPerAngle>::of(10_mm_per_rev);
+  testing::screw_of(machine.axes.back()).lead = Positive<TravelPerAngle>::of(10_mm_per_rev);
   CHECK(bought(machine, PurchaseKind::screw).size() == 2);
 }
 

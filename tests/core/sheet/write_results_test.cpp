@@ -53,7 +53,7 @@ TEST_CASE("results are given in the units the file speaks in") {
   const AnyQuantity feed{Kind::velocity, 120.0 * 0.0254 / 60.0};
   const AnyQuantity span{Kind::length, 36.0 * 0.0254};
   REQUIRE(set_field(machine, 0, PartSlot::targets, "feed", feed, {"120 in/min", Origin::entered}));
-  REQUIRE(set_field(machine, 0, PartSlot::screw, "span", span, {"36 in", Origin::entered}));
+  REQUIRE(set_field(machine, 0, PartSlot::drive, "span", span, {"36 in", Origin::entered}));
   const nlohmann::json results = first_axis(machine).at("results");
   const nlohmann::json& whip = results.at("whip_feed");
   CHECK(whip.at("unit") == "in/min");

@@ -42,7 +42,7 @@ TEST_CASE("an ordinary hobby-router drive is workable below a metre") {
 TEST_CASE("an inexpensive rolled screw's play shows as lost motion") {
   // common practice, no source: about 50 µm of backlash
   Machine machine = ordinary_router();
-  machine.axes[0].screw.backlash = NonNegative<Length>::of(50_um);
+  testing::screw_of(machine.axes[0]).backlash = NonNegative<Length>::of(50_um);
   CHECK(near(*sized(machine).lost_motion, 50_um));
   machine.axes[0].targets.lost_motion = Positive<Length>::of(30_um);
   CHECK(sized(machine).limit(LimitId::lost_motion).verdict == Verdict::over);
@@ -59,11 +59,11 @@ TEST_CASE("a whole axis agrees with a drive maker's worked example", "[published
   axis.guides.seal_drag = NonNegative<Force>::of(Force());
   axis.targets.feed = Positive<Velocity>::of(15_m_per_min);
   axis.targets.thrust = Positive<Force>::of(from_si<Force>(1e-9)); // friction alone
-  axis.screw.nominal_diameter = Positive<Length>::of(20_mm);
-  axis.screw.lead = Positive<TravelPerAngle>::of(10_mm_per_rev);
-  axis.screw.overall_length = Positive<Length>::of(1_m);
-  axis.screw.density = Positive<Density>::of(7870_kg_per_m3);
-  axis.screw.efficiency = Share::of(0.9);
+  testing::screw_of(axis).nominal_diameter = Positive<Length>::of(20_mm);
+  testing::screw_of(axis).lead = Positive<TravelPerAngle>::of(10_mm_per_rev);
+  testing::screw_of(axis).overall_length = Positive<Length>::of(1_m);
+  testing::screw_of(axis).density = Positive<Density>::of(7870_kg_per_m3);
+  testing::screw_of(axis).efficiency = Share::of(0.9);
   BeltStage gear;
   gear.screw_pulley_teeth = 40;
   gear.belt_teeth = 100;
@@ -87,10 +87,12 @@ TEST_CASE("a drive maker's 80 kg axis has the printed torque and inertia", "[pub
   axis.guides.friction = NonNegative<double>::of(0.2);
   axis.guides.seal_drag = NonNegative<Force>::of(Force());
   axis.targets.thrust = Positive<Force>::of(from_si<Force>(1e-9));
-  axis.screw.overall_length = Positive<Length>::of(0.8_m);
-  axis.screw.density = Positive<Density>::of(7870_kg_per_m3);
-  axis.screw.efficiency = Share::of(0.9);
-  axis.transmission = Coupling{NonNegative<Inertia>::of(from_si<Inertia>(0.338e-4)), {}};
+  testing::screw_of(axis).overall_length = Positive<Length>::of(0.8_m);
+  testing::screw_of(axis).density = Positive<Density>::of(7870_kg_per_m3);
+  testing::screw_of(axis).efficiency = Share::of(0.9);
+  Coupling coupling;
+  coupling.inertia = NonNegative<Inertia>::of(from_si<Inertia>(0.338e-4));
+  axis.transmission = coupling;
   const AxisResults r = sized(machine);
   CHECK(near(*r.cutting_torque, 0.139_N_m, 3e-3));
   CHECK(near(*r.load_inertia, from_si<Inertia>(1.25e-4), 2e-3));
@@ -123,7 +125,7 @@ TEST_CASE("every result that is computed in steps has a working of its own value
 
 TEST_CASE("a lead behind a ratio is the lead over the ratio but for inertia and friction") {
   Machine through = ordinary_router();
-  through.axes[0].screw.lead = Positive<TravelPerAngle>::of(10_mm_per_rev);
+  testing::screw_of(through.axes[0]).lead = Positive<TravelPerAngle>::of(10_mm_per_rev);
   auto& belt = std::get<BeltStage>(through.axes[0].transmission);
   belt.screw_pulley_teeth = 40;
   belt.belt_teeth = 100;
@@ -141,8 +143,8 @@ TEST_CASE("a lead behind a ratio is the lead over the ratio but for inertia and 
 TEST_CASE("doubling all loads halves the static margins") {
   Machine machine = ordinary_router();
   Axis& axis = machine.axes[0];
-  axis.screw.static_rating = Positive<Force>::of(20_kN);
-  axis.screw.bearing_thrust_limit = Positive<Force>::of(3_kN);
+  testing::screw_of(axis).static_rating = Positive<Force>::of(20_kN);
+  testing::screw_of(axis).bearing_thrust_limit = Positive<Force>::of(3_kN);
   const AxisResults once = sized(machine);
   axis.carriage.mass = Positive<Mass>::of(40_kg);
   axis.targets.thrust = Positive<Force>::of(300_N);
@@ -210,13 +212,13 @@ TEST_CASE("the nut counted as support never allows less than the whole span") {
   Machine machine = ordinary_router();
   for (const EndSupport far : {EndSupport::supported, EndSupport::fixed}) {
     for (int travel = 100; travel <= 850; travel += 50) {
-      machine.axes[0].screw.far_end = far;
-      machine.axes[0].screw.whip_span = WhipSpan::between_bearings;
+      testing::screw_of(machine.axes[0]).far_end = far;
+      testing::screw_of(machine.axes[0]).whip_span = WhipSpan::between_bearings;
       machine.axes[0].basics.travel = Positive<Length>::of(from_si<Length>(travel * 1e-3));
       const AxisResults r = sized(machine);
       CHECK(*r.whip_feed_nut_to_bearing >= *r.whip_feed_between_bearings);
       CHECK(near(*r.whip_feed, *r.whip_feed_between_bearings));
-      machine.axes[0].screw.whip_span = WhipSpan::nut_to_bearing;
+      testing::screw_of(machine.axes[0]).whip_span = WhipSpan::nut_to_bearing;
       CHECK(near(*sized(machine).whip_feed, *r.whip_feed_nut_to_bearing));
     }
   }
@@ -228,10 +230,10 @@ TEST_CASE("the longest span at a feed allows just that feed") {
   for (const WhipSpan reading : {WhipSpan::between_bearings, WhipSpan::nut_to_bearing}) {
     Machine machine = ordinary_router();
     Axis& axis = machine.axes[0];
-    axis.screw.whip_span = reading;
+    testing::screw_of(axis).whip_span = reading;
     const auto span = longest_span_at(axis, 6_m_per_min);
     REQUIRE(span);
-    axis.screw.span = Positive<Length>::of(*span);
+    testing::screw_of(axis).span = Positive<Length>::of(*span);
     CHECK(near(*sized(machine).whip_feed, 6_m_per_min, 1e-9));
   }
 }

@@ -38,7 +38,7 @@ TEST_CASE("each symbol is listed once with its value and where it came from") {
   Machine machine = ordinary_router();
   const AnyQuantity core{Kind::length, 0.013};
   REQUIRE(
-      set_field(machine, 0, PartSlot::screw, "core_diameter", core, {"13 mm", Origin::part_list}));
+      set_field(machine, 0, PartSlot::drive, "core_diameter", core, {"13 mm", Origin::part_list}));
   const WrittenStep whip = written(machine, ResultId::whip_speed);
   REQUIRE(whip.terms.size() == 5);
   CHECK(whip.terms[0].symbol == "λ");
@@ -46,7 +46,7 @@ TEST_CASE("each symbol is listed once with its value and where it came from") {
   CHECK(whip.terms[2].symbol == "d_r");
   CHECK(whip.terms[2].value == "13 mm");
   CHECK(whip.terms[2].origin == Origin::part_list);
-  CHECK(whip.terms[2].input == input_ref(PartSlot::screw, "core_diameter"));
+  CHECK(whip.terms[2].input == input_ref(PartSlot::drive, "core_diameter"));
   CHECK(whip.terms[3].origin == Origin::preset);
 }
 
@@ -70,7 +70,7 @@ TEST_CASE("numbers are written with the mark that is asked for") {
 
 TEST_CASE("every step names all its symbols and has a number for each") {
   Machine machine = ordinary_router();
-  machine.axes[0].screw.static_rating = Positive<Force>::of(from_si<Force>(12e3));
+  testing::screw_of(machine.axes[0]).static_rating = Positive<Force>::of(from_si<Force>(12e3));
   machine.axes[0].basics.incline = Finite<Angle>::of(from_si<Angle>(pi / 6.0));
   Working working;
   size_axis(machine, machine.axes[0], working);

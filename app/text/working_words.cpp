@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// What stands in a working besides fields and results: constants and equations solved elsewhere.
+
+#include "text/word_table.h"
+#include "text/words.h"
+
+namespace feedwright::words {
+
+namespace {
+
+constexpr Word constants[] = {
+    {"0", QT_TRANSLATE_NOOP("Words", "nothing")},
+    {"1", QT_TRANSLATE_NOOP("Words", "the whole, not divided or geared")},
+    {"2", QT_TRANSLATE_NOOP("Words", "two drives on one motor")},
+    {"½", QT_TRANSLATE_NOOP("Words", "half to each side")},
+    {"100 km", QT_TRANSLATE_NOOP("Words", "travel that a block's rating is given for")},
+    {"g", QT_TRANSLATE_NOOP("Words", "standard acceleration of free fall")},
+    {"λ", QT_TRANSLATE_NOOP("Words", "eigenvalue of the beam with these ends")},
+    {"C", QT_TRANSLATE_NOOP("Words", "end condition constant of the column")},
+    {"F", QT_TRANSLATE_NOOP("Words", "axial force on the nut, or its preload")},
+    {"L_a", QT_TRANSLATE_NOOP("Words", "free length of belt one way round")},
+    {"L_b", QT_TRANSLATE_NOOP("Words", "free length of belt the other way round")},
+    {"L_k", QT_TRANSLATE_NOOP("Words", "length that buckles")},
+    {"L_s", QT_TRANSLATE_NOOP("Words", "length of the belt's span")},
+    {"L_w", QT_TRANSLATE_NOOP("Words", "length that whips")},
+    {"N_r", QT_TRANSLATE_NOOP("Words", "teeth of the rotor, four full steps each")},
+    {"T_0", QT_TRANSLATE_NOOP("Words", "motor torque at standstill")},
+    {"T_d", QT_TRANSLATE_NOOP("Words", "detent torque of the motor")},
+    {"T_h", QT_TRANSLATE_NOOP("Words", "holding torque of the motor")},
+    {"T_st", QT_TRANSLATE_NOOP("Words", "largest torque from the motor into coupling or belt")},
+    {"V_300p", QT_TRANSLATE_NOOP("Words", "lead variation of the grade over 300 mm")},
+    {"κ_t", QT_TRANSLATE_NOOP("Words", "largest share of the belt's length on its tight side")},
+    {"n", QT_TRANSLATE_NOOP("Words", "number of drives side by side")},
+    {"n_end", QT_TRANSLATE_NOOP("Words", "end of the motor's curve")},
+    {"N_m", QT_TRANSLATE_NOOP("Words", "number of motors")},
+    {"n_t", QT_TRANSLATE_NOOP("Words", "command steps for one turn of the motor")},
+    {"n_Σ", QT_TRANSLATE_NOOP("Words", "turns of the screw in a cycle")},
+    {"r_1", QT_TRANSLATE_NOOP("Words", "pitch radius of the motor pulley")},
+    {"t_Σ", QT_TRANSLATE_NOOP("Words", "time of a cycle")},
+    {"x", QT_TRANSLATE_NOOP("Words", "length of screw from bearing to nut, at its weakest")},
+    {"x_t", QT_TRANSLATE_NOOP("Words", "length of screw that twists, the nut at its farthest")},
+    {"z_1", QT_TRANSLATE_NOOP("Words", "teeth of the motor pulley")},
+    {"z_2", QT_TRANSLATE_NOOP("Words", "teeth of the screw pulley")},
+    {"z_min", QT_TRANSLATE_NOOP("Words", "teeth of the smaller pulley")},
+    {"φ_1", QT_TRANSLATE_NOOP("Words", "arc of contact on the motor pulley")},
+    {"φ_min", QT_TRANSLATE_NOOP("Words", "arc of contact on the smaller pulley, in radians")},
+    {"η_c", QT_TRANSLATE_NOOP("Words", "a coupling loses nothing")},
+};
+
+constexpr Word solved_equations[] = {
+    {"belt_length", QT_TRANSLATE_NOOP("Words", "f: the distance at which the belt's whole length "
+                                               "goes round both pulleys, found by root finding")},
+    {"loop_length",
+     QT_TRANSLATE_NOOP("Words", "f: the place of the slide at which the belt's whole "
+                                "length goes round all pulleys, found by root "
+                                "finding")},
+    {"loop_mesh", QT_TRANSLATE_NOOP("Words", "f: the fewest teeth in mesh of the driven pulleys, "
+                                             "from their arcs of contact")},
+    {"idlers", QT_TRANSLATE_NOOP("Words", "f: the idlers as solid discs, each by the square of the "
+                                          "motor pulley's diameter over its own")},
+    {"belt_pull", QT_TRANSLATE_NOOP("Words", "f: the lower of what teeth and cords carry at that "
+                                             "speed, from the maker's figures or ISO 5295")},
+    {"mesh_factor", QT_TRANSLATE_NOOP("Words", "f: one from six teeth in mesh up, a fifth less for "
+                                               "each tooth fewer")},
+    {"motor_curve",
+     QT_TRANSLATE_NOOP("Words", "f: the motor's torque at that speed times its usable share")},
+    {"torque_meets_need",
+     QT_TRANSLATE_NOOP("Words", "f: the lowest motor speed at which the usable "
+                                "torque has fallen to the need, found by root finding")},
+    {"best_lead", QT_TRANSLATE_NOOP("Words", "f: the lead at which the acceleration is greatest, "
+                                             "torque, load and inertia as they are")},
+    {"best_reduction",
+     QT_TRANSLATE_NOOP("Words", "f: the reduction at which the acceleration is greatest, torque, "
+                                "load and inertia as they are")},
+    {"preload_holds_to", QT_TRANSLATE_NOOP("Words", "f: 2√2 times the preload, where the relieved "
+                                                    "half comes loose")},
+    {"nut_stiffness",
+     QT_TRANSLATE_NOOP("Words", "f: 0.8 times the listed stiffness and the cube root of the load "
+                                "over 30 % of the dynamic rating, or 10 % if preloaded")},
+    {"torsional_frequency",
+     QT_TRANSLATE_NOOP("Words", "f: two inertias that swing against each other on a spring")},
+    {"load_angle", QT_TRANSLATE_NOOP("Words", "f: the arcsine of torque over pull-out torque, over "
+                                              "the rotor's teeth, as travel")},
+    {"root_sum", QT_TRANSLATE_NOOP("Words", "f: the root of the sum of the squares")},
+    {"mean_load", QT_TRANSLATE_NOOP("Words", "f: the cubic mean of the axial force over the turns "
+                                             "of the cycle")},
+    {"screw_life",
+     QT_TRANSLATE_NOOP("Words", "f: a million turns times the cube of the rating over factor times "
+                                "mean load, less for more reliability or a preloaded pair")},
+    {"least_time", QT_TRANSLATE_NOOP("Words", "f: the time of the quickest move within feed, "
+                                              "acceleration and jerk")},
+    {"rms_torque",
+     QT_TRANSLATE_NOOP("Words", "f: the root of the mean square of the motor's torque "
+                                "over the cycle")},
+    {"shaft_power", QT_TRANSLATE_NOOP("Words", "f: the larger of torque times speed, accelerating "
+                                               "and cutting")},
+    {"winding_heat", QT_TRANSLATE_NOOP("Words", "f: both phases' resistance times the square of "
+                                                "the effective drive current")},
+};
+
+} // namespace
+
+QString constant_name(std::string_view symbol) {
+  return looked_up(constants, symbol);
+}
+
+QString solved_by(std::string_view equation) {
+  return looked_up(solved_equations, equation);
+}
+
+} // namespace feedwright::words

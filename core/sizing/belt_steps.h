@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// What belts carry, how tight they must be and how that sounds.
+
+#include "mechanics/belt_strength.h"
+#include "mechanics/belt_tension.h"
+#include "sizing/load_steps.h"
+
+#include <algorithm>
+
+namespace feedwright {
+
+/// A belt at work, whichever part it is.
+struct BeltAtWork {
+  const BeltBody& belt;
+  PartSlot slot;
+  double teeth_in_mesh; ///< of the pulley that has fewest
+  Velocity speed;       ///< at the wanted feed, or zero
+  AngularVelocity pulley_speed;
+};
+
+/// Pull the teeth may hand on: by a maker's figures for a tooth, or by ISO 5295's base pull.
+inline std::optional<Force> tooth_limit(const BeltAtWork& at) {
+  const BeltBody& belt = at.belt;
+  if (!belt.tooth_loads.empty()) {
+    std::vector<ToothLoadPoint> table;
+    for (const ToothLoad& row : belt.tooth_loads) {
+      table.push_back({*row.speed, *row.load});
+    }
+    const auto load = tooth_load_at(table, at.pulley_speed);
+    return load ? std::optional<Force>(tooth_load_pull(
+                      *load,
+                      counted_teeth(belt_numbers::whole(at.teeth_in_mesh), belt.most_teeth_counted),
+                      *belt.width))
+                : std::nullopt;
+  }
+  if (belt.rated_pull && belt.base_width) {
+    const auto mesh = mesh_factor(belt_numbers::whole(at.teeth_in_mesh));
+    return mesh ? std::optional<Force>(std::max(
+                      Force(),
+                      Force(iso_allowed_pull(*mesh, width_factor(*belt.width, **belt.base_width),
+                                             **belt.rated_pull,
+                                             centrifugal_pull(*belt.mass_per_length, at.speed)))))
+                : std::optional<Force>(Force());
+  }
+  return std::nullopt;
+}
+
+/// Pull the cords leave for work beside the pull the belt is set to; half the work's own pull when
+/// that is not given. `share` of the free length that is on the tight side.
+inline std::optional<Force> cord_limit(const BeltAtWork& at, double share) {
+  if (!at.belt.allowable_pull) {
+    return std::nullopt;
+  }
+  const Force cords =
+      **at.belt.allowable_pull - centrifugal_pull(*at.belt.mass_per_length, at.speed);
+  const Force left = at.belt.tension && share < 1.0
+                         ? std::min(cords, Force((cords - **at.belt.tension) / (1.0 - share)))
+                         : cords;
+  return std::max(Force(), left);
+}
+
+/// The lower of teeth and cords; nothing if neither is known.
+inline std::optional<Force> allowed_pull(const BeltAtWork& at, double share) {
+  const auto teeth = tooth_limit(at);
+  const auto cords = cord_limit(at, share);
+  if (teeth && cords) {
+    return std::min(*teeth, *cords);
+  }
+  return teeth ? teeth : cords;
+}
+
+/// The largest torque that comes through the stage from its motor, over the cases that are known.
+template <class W>
+std::optional<Torque> stage_torque(const SizingState<W>& s) {
+  std::optional<Torque> most;
+  if (s.out.rapid_torque) {
+    most = *s.out.rapid_torque - *s.out.rotor_torque;
+  }
+  if (s.out.cutting_torque && (!most || *s.out.cutting_torque > *most)) {
+    most = *s.out.cutting_torque;
+  }
+  return most;
+}
+
+template <class W>
+Velocity wanted_feed(const SizingState<W>& s) {
+  return s.axis.targets.feed ? **s.axis.targets.feed : Velocity();
+}
+
+/// Free lengths of belt from the motor's pulley either way to the screw that has it worst.
+struct FreeLengths {
+  Length one, other;
+  Length longest_span;
+  Angle motor_wrap;
+  Length motor_radius;
+};
+
+template <class W>
+std::optional<FreeLengths> free_lengths(const SizingState<W>& s) {
+  if (const auto& stage = s.ready.stage) {
+    const double sine =
+        (stage->screw_diameter - stage->motor_diameter) / (2.0 * stage->centre_distance);
+    const Length span = stage->centre_distance * std::sqrt(std::max(0.0, 1.0 - sine * sine));
+    return FreeLengths{span, span, span,
+                       (pi - 2.0 * std::asin(std::clamp(sine, -1.0, 1.0))) * radian,
+                       stage->motor_diameter / 2.0};
+  }
+  if (!s.ready.loop) {
+    return std::nullopt;
+  }
+  const LoopLayout& loop = *s.ready.loop;
+  const auto& spans = loop.path.spans;
+  Length whole{};
+  Length longest{};
+  for (const LoopSpan& span : spans) {
+    whole += span.length;
+    longest = std::max(longest, span.length);
+  }
+  // The screw whose two ways round are most alike gives way most.
+  FreeLengths worst{};
+  for (const std::size_t screw : loop.screws) {
+    Length one{};
+    for (std::size_t i = loop.motor; i != screw; i = (i + 1) % spans.size()) {
+      one += spans[i].length;
+    }
+    if (std::min(one, Length(whole - one)) >= std::min(worst.one, worst.other)) {
+      worst.one = one;
+      worst.other = whole - one;
+    }
+  }
+  worst.longest_span = longest;
+  worst.motor_wrap = loop.path.contacts[loop.motor].wrap;
+  worst.motor_radius = loop.pulleys[loop.motor].pitch_diameter / 2.0;
+  return worst;
+}
+
+/// Pull to set, what it does to the motor's shaft, and the note of the longest span.
+template <class W, class F>
+void stage_tension(SizingState<W>& s, const BeltBody& belt, const FreeLengths& free, const F& rim) {
+  constexpr auto slot = PartSlot::transmission;
+  const auto needed = FEEDWRIGHT_KEEP(s, belt_tension_needed,
+                                      static_pull(rim, s.constant("½", 0.5), s.constant("0", 0.0)));
+  const auto set = belt.tension ? s.in(slot, "tension", **belt.tension) : needed;
+  FEEDWRIGHT_KEEP(s, belt_shaft_load, static_shaft_load(set, s.constant("φ_1", free.motor_wrap)));
+  if (*belt.mass_per_length > LinearDensity() && value_of(set) > Force() &&
+      free.longest_span > Length()) {
+    FEEDWRIGHT_KEEP(s, belt_note,
+                    span_frequency(set, s.in(slot, "mass_per_length", *belt.mass_per_length),
+                                   s.constant("L_s", free.longest_span)));
+  }
+}
+
+template <class W>
+void stage_belt(SizingState<W>& s) {
+  const BeltBody* belt = belt_of(s.axis.transmission);
+  const auto torque = stage_torque(s);
+  const auto free = free_lengths(s);
+  if (belt == nullptr || !free) {
+    return;
+  }
+  const AngularVelocity speed = wanted_feed(s) / value_of(s.motor_travel);
+  const BeltAtWork at{*belt, PartSlot::transmission, *s.out.belt_teeth_in_mesh,
+                      speed * free->motor_radius / radian, speed};
+  if (const auto factor = mesh_factor(belt_numbers::whole(at.teeth_in_mesh))) {
+    FEEDWRIGHT_KEEP(
+        s, belt_mesh_factor,
+        as_ratio(s.solved("mesh_factor", *factor, FEEDWRIGHT_EARLIER(s, belt_teeth_in_mesh))));
+  }
+  if (const auto allowed = allowed_pull(at, 0.5)) {
+    FEEDWRIGHT_KEEP(s, belt_pull_allowed,
+                    s.solved("belt_pull", *allowed, FEEDWRIGHT_EARLIER(s, belt_teeth_in_mesh),
+                             s.in(PartSlot::transmission, "width", *belt->width)));
+  }
+  if (torque) {
+    const auto rim = FEEDWRIGHT_KEEP(
+        s, belt_rim_force,
+        rim_force(s.constant("T_st", *torque), s.constant("r_1", free->motor_radius)));
+    stage_tension(s, *belt, *free, rim);
+  }
+}
+
+/// Carriage at the far end of its travel: belt from it to the driving pulley direct, and round the
+/// other pulley.
+inline std::pair<Length, Length> hauling_lengths(const AxisBasics& basics,
+                                                 const HaulingBelt& belt) {
+  const Length round = double(belt.pulley_teeth) * *belt.pitch;
+  const Length run = (*belt.belt_length - round) / 2.0; // between the pulleys, once
+  const Length near = std::max(Length((run - *basics.travel) / 2.0), Length(run * 1e-3));
+  const Length far = std::min(Length(near + *basics.travel), run);
+  return {far, Length(2.0 * run - far)};
+}
+
+template <class W>
+void hauling_belt(SizingState<W>& s) {
+  if (s.haul == nullptr) {
+    return;
+  }
+  constexpr auto slot = PartSlot::drive;
+  const HaulingBelt& belt = *s.haul;
+  const auto [direct, round] = hauling_lengths(s.axis.basics, belt);
+  const double share = tight_share(direct, round);
+  const AngularVelocity speed = wanted_feed(s) / value_of(s.screw_travel);
+  const BeltAtWork at{belt, slot, double(belt.pulley_teeth) / 2.0, wanted_feed(s), speed};
+  // A carriage may pull on either side: the longer one is then tight.
+  if (const auto allowed = allowed_pull(at, 1.0 - share)) {
+    FEEDWRIGHT_KEEP(s, haul_pull_allowed,
+                    s.solved("belt_pull", *allowed, s.in(slot, "width", *belt.width)));
+  }
+  if (!s.out.axial_load) {
+    return;
+  }
+  const auto rim = FEEDWRIGHT_KEEP(s, haul_rim_force, FEEDWRIGHT_EARLIER(s, axial_load));
+  const auto tight = s.constant("κ_t", std::max(share, 1.0 - share));
+  const auto needed =
+      FEEDWRIGHT_KEEP(s, haul_tension_needed, static_pull(rim, tight, s.constant("0", 0.0)));
+  const auto set = belt.tension ? s.in(slot, "tension", **belt.tension) : needed;
+  if (*belt.mass_per_length > LinearDensity() && value_of(set) > Force()) {
+    FEEDWRIGHT_KEEP(s, haul_note,
+                    span_frequency(set, s.in(slot, "mass_per_length", *belt.mass_per_length),
+                                   s.constant("L_s", direct)));
+  }
+}
+
+template <class W>
+void coupling(SizingState<W>& s) {
+  const auto* part = std::get_if<Coupling>(&s.axis.transmission);
+  if (part == nullptr || !part->torque_limit) {
+    return;
+  }
+  FEEDWRIGHT_KEEP(s, coupling_torque_limit,
+                  s.in(PartSlot::transmission, "torque_limit", **part->torque_limit));
+  if (const auto torque = stage_torque(s)) {
+    FEEDWRIGHT_KEEP(s, coupling_torque, s.constant("T_st", *torque));
+  }
+}
+
+} // namespace feedwright

@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// What a cycle of moves and cuts does: life, mean torque, energy and power.
+
+#include "machine/milling_case.h"
+#include "mechanics/bus_energy.h"
+#include "mechanics/move_profile.h"
+#include "mechanics/root_mean_square.h"
+#include "mechanics/screw_life.h"
+#include "sizing/belt_steps.h"
+
+namespace feedwright {
+
+/// Everything a cycle gathers on its way.
+struct CycleSums {
+  RmsTorque torque;
+  CubicMeanLoad load;     ///< of a single nut, or of the loaded half
+  CubicMeanLoad relieved; ///< of the other half of a preloaded pair
+  double turns = 0.0;     ///< of the screw
+  Length travelled{};
+};
+
+/// One of the loads of a cycle, on one screw, for so many turns.
+template <class W>
+void take_load(const SizingState<W>& s, CycleSums& sums, Force of_motor, double turns) {
+  const Force on_screw = abs(of_motor) * value_of(s.screw_share);
+  if (s.screw != nullptr && s.screw->preload) {
+    const PairLoads halves = pair_loads(on_screw, **s.screw->preload);
+    sums.load.add(halves.loaded, turns);
+    sums.relieved.add(halves.relieved, turns);
+  } else {
+    sums.load.add(on_screw, turns);
+  }
+  sums.turns += turns;
+}
+
+template <class W>
+double turns_over(const SizingState<W>& s, Length distance) {
+  return distance / (2.0 * pi * radian * value_of(s.screw_travel));
+}
+
+/// A plain value as the steps want it.
+template <class W, class Q>
+auto as_step(const SizingState<W>& s, const Q& value) {
+  return s.constant("", value);
+}
+
+template <class W>
+void take_cases(SizingState<W>& s, CycleSums& sums) {
+  for (const LoadCase& load : s.axis.duty.load_cases) {
+    const auto thrust = case_thrust(load, s.machine.spindle);
+    if (!thrust) {
+      continue;
+    }
+    const Force steady = value_of(s.gravity) + value_of(s.friction);
+    const Force side = value_of(side_force(s, as_step(s, thrust->thrust))) + steady;
+    const Torque torque = value_of(steady_torque(s, as_step(s, side)));
+    s.out.cases.push_back({thrust->thrust, thrust->capped, side * value_of(s.screw_share), torque});
+    sums.torque.add(torque, *load.time);
+    const Length distance = *load.feed * *load.time;
+    sums.travelled += distance;
+    take_load(s, sums, side, turns_over(s, distance));
+  }
+}
+
+/// The wanted limits of a move without cutting; nothing while a target is open.
+template <class W>
+std::optional<MoveLimits> move_limits(const SizingState<W>& s) {
+  const Targets& targets = s.axis.targets;
+  if (!targets.feed || !targets.acceleration) {
+    return std::nullopt;
+  }
+  std::optional<Jerk> jerk;
+  if (s.axis.duty.jerk) {
+    jerk = **s.axis.duty.jerk;
+  }
+  return MoveLimits{**targets.feed, **targets.acceleration, jerk};
+}
+
+/// A move up the slope and the same down it, each counting half.
+template <class W>
+void take_move(const SizingState<W>& s, CycleSums& sums, const MoveProfile& profile, Time rest) {
+  for (const double up : {1.0, -1.0}) {
+    const Force steady = value_of(s.friction) + up * value_of(s.gravity);
+    for (const MoveSegment& segment : profile.segments) {
+      if (segment.duration <= Time()) {
+        continue;
+      }
+      const Acceleration from = segment.acceleration_at_start;
+      const Acceleration to = from + segment.jerk * segment.duration;
+      const auto torque = [&](Acceleration a) {
+        return Torque(value_of(moving_torque(s, as_step(s, a), as_step(s, steady))));
+      };
+      sums.torque.add_linear(torque(from), torque(to), segment.duration / 2.0);
+      const Acceleration middle = (from + to) / 2.0;
+      const Length covered = segment.velocity_at_start * segment.duration +
+                             from * square(segment.duration) / 2.0 +
+                             segment.jerk * square(segment.duration) * segment.duration / 6.0;
+      take_load(s, sums, value_of(s.resisting_mass) * middle + steady,
+                turns_over(s, Length(covered / 2.0)));
+    }
+  }
+  sums.torque.add(s.out.holding_torque_needed.value_or(Torque()), rest);
+  sums.travelled += profile.distance;
+}
+
+template <class W>
+void take_moves(SizingState<W>& s, CycleSums& sums, const MoveLimits& limits) {
+  for (const RapidMove& move : s.axis.duty.moves) {
+    if (const auto profile = least_time_move(*move.distance, limits)) {
+      take_move(s, sums, *profile, *move.rest);
+    }
+  }
+}
+
+template <class W>
+void life(SizingState<W>& s, const CycleSums& sums) {
+  if (s.screw == nullptr || s.screw->thread != ThreadForm::ball || !(sums.turns > 0.0)) {
+    return;
+  }
+  constexpr auto slot = PartSlot::drive;
+  const auto mean = FEEDWRIGHT_KEEP(
+      s, mean_load, s.solved("mean_load", sums.load.value(), s.gravity, s.friction));
+  if (!s.screw->dynamic_rating) {
+    return;
+  }
+  const Force rating = **s.screw->dynamic_rating;
+  const double factor = *s.screw->load_factor;
+  auto turns = rated_revolutions(rating, factor, value_of(mean));
+  if (turns && s.screw->preload) {
+    if (const auto other = rated_revolutions(rating, factor, sums.relieved.value())) {
+      turns = life_of_pair(*turns, *other);
+    }
+  }
+  if (!turns) {
+    return;
+  }
+  const double sure = *turns * reliability_factor(*s.screw->reliability);
+  const auto total =
+      FEEDWRIGHT_KEEP(s, life_turns,
+                      s.solved("screw_life", sure, s.in(slot, "dynamic_rating", rating),
+                               s.in(slot, "load_factor", factor), mean,
+                               s.in(slot, "reliability", *s.screw->reliability)));
+  FEEDWRIGHT_KEEP(s, life_distance, total * (2.0 * pi * times_radian(s.screw_travel)));
+  if (sums.torque.duration() > Time()) {
+    FEEDWRIGHT_KEEP(s, life_time,
+                    total / s.constant("n_Σ", sums.turns) *
+                        s.constant("t_Σ", sums.torque.duration()));
+  }
+}
+
+/// Blocks share the weight; the couple of one central drive loads half of them each way.
+template <class W>
+void guides(SizingState<W>& s) {
+  const Guides& guides = s.axis.guides;
+  if (!guides.block_rating || guides.blocks < 1) {
+    return;
+  }
+  const auto weight = s.in(PartSlot::carriage, "mass", *s.axis.carriage.mass) *
+                      s.constant("g", standard_gravity) /
+                      s.in(PartSlot::guides, "blocks", double(guides.blocks));
+  const auto load = FEEDWRIGHT_KEEP(
+      s, guide_block_load,
+      s.out.couple_force ? weight + FEEDWRIGHT_EARLIER(s, couple_force) / 2.0 : weight);
+  const auto ratio = number(s.in(PartSlot::guides, "block_rating", **guides.block_rating) / load);
+  FEEDWRIGHT_KEEP(s, guide_life,
+                  ratio * square(ratio) * s.constant("100 km", from_si<Length>(1e5)));
+}
+
+template <class W>
+void cycle(SizingState<W>& s) {
+  CycleSums sums;
+  take_cases(s, sums);
+  if (const auto limits = move_limits(s)) {
+    take_moves(s, sums, *limits);
+    if (const auto whole = least_time_move(*s.axis.basics.travel, *limits)) {
+      FEEDWRIGHT_KEEP(
+          s, full_travel_time,
+          s.solved("least_time", whole->total,
+                   s.in(PartSlot::axis, "travel", *s.axis.basics.travel),
+                   s.in(PartSlot::targets, "feed", **s.axis.targets.feed),
+                   s.in(PartSlot::targets, "acceleration", **s.axis.targets.acceleration)));
+    }
+  }
+  if (const auto mean = sums.torque.value()) {
+    FEEDWRIGHT_KEEP(s, cycle_time, s.constant("t_Σ", sums.torque.duration()));
+    FEEDWRIGHT_KEEP(
+        s, rms_torque,
+        s.solved("rms_torque", *mean, s.motor_side_inertia, s.screw_side_inertia, s.friction));
+  }
+  if (!s.motor.is_stepper()) {
+    if (const auto held = s.motor.usable(AngularVelocity(), Duty::continuous)) {
+      FEEDWRIGHT_KEEP(s, continuous_torque, s.solved("motor_curve", *held));
+    }
+  }
+  life(s, sums);
+  guides(s);
+}
+
+/// Energy that comes back to the supply when the axis stops from its wanted feed, going down where
+/// it can: each motor's share, brought through the stages against the power's flow.
+template <class W>
+void braking_energy(SizingState<W>& s) {
+  if (!s.axis.targets.feed || !s.axis.targets.acceleration) {
+    return;
+  }
+  const auto feed = s.in(PartSlot::targets, "feed", **s.axis.targets.feed);
+  const auto a = s.in(PartSlot::targets, "acceleration", **s.axis.targets.acceleration);
+  const auto path = square(feed) / (2.0 * a);
+  const auto back_share =
+      value_of(s.back_efficiency) > 0.0 ? s.back_efficiency : s.constant("0", 0.0);
+  const auto sliding = sliding_energy(s.mass, feed) + (s.gravity - s.friction) * path;
+  const auto turning = turning_energy(s.screw_side_inertia, feed / s.screw_travel);
+  const auto lost = s.drag * (path / s.screw_travel);
+  const auto at_stage = turning + back_share * sliding - lost;
+  const auto whole =
+      turning_energy(s.motor_side_inertia, feed / s.motor_travel) + s.stage_efficiency * at_stage;
+  const auto motors = s.constant("N_m", s.two_motors ? 2.0 : 1.0);
+  const auto returned = FEEDWRIGHT_KEEP(
+      s, returned_energy, value_of(whole) > Energy() ? motors * whole : s.constant("0", Energy()));
+  if (s.machine.supply.capacitance) {
+    FEEDWRIGHT_KEEP(
+        s, bus_voltage,
+        raised_voltage(s.in(PartSlot::supply, "voltage", *s.machine.supply.voltage),
+                       s.in(PartSlot::supply, "capacitance", **s.machine.supply.capacitance),
+                       returned));
+  }
+}
+
+/// Largest shaft power over the known cases, the winding's heat, and what the supply must give.
+template <class W>
+void power(SizingState<W>& s) {
+  std::optional<Power> most;
+  const auto take = [&](const std::optional<Torque>& torque, const auto& feed) {
+    if (torque && feed) {
+      const Power shaft = *torque * (**feed / value_of(s.motor_travel));
+      most = most && *most > shaft ? most : std::optional<Power>(shaft);
+    }
+  };
+  take(s.out.rapid_torque, s.axis.targets.feed);
+  take(s.out.cutting_torque, s.axis.targets.cutting_feed);
+  const auto heat = s.motor.winding_heat();
+  if (heat) {
+    FEEDWRIGHT_KEEP(s, winding_heat, s.solved("winding_heat", *heat));
+  }
+  if (!most) {
+    return;
+  }
+  const auto shaft =
+      FEEDWRIGHT_KEEP(s, motor_power, s.solved("shaft_power", *most, s.motor_travel));
+  if (!heat && s.motor.is_stepper()) {
+    return;
+  }
+  const auto each = heat ? shaft + FEEDWRIGHT_EARLIER(s, winding_heat) : shaft;
+  const auto all =
+      FEEDWRIGHT_KEEP(s, supply_power, s.two_motors ? s.constant("N_m", 2.0) * each : each);
+  FEEDWRIGHT_KEEP(s, supply_current,
+                  all / s.in(PartSlot::supply, "voltage", *s.machine.supply.voltage));
+}
+
+} // namespace feedwright

@@ -331,6 +331,18 @@
     </message>
 </context>
 <context>
+    <name>Parts</name>
+    <message>
+        <source>%1 cannot be read.</source>
+        <translation>%1 lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name of a parts list, what is wrong with it</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>Prompts</name>
     <message>
         <source>%1 has changes that are not saved.</source>
@@ -379,6 +391,14 @@
     <message>
         <source>Sheet as PDF</source>
         <translation>Auslegungsblatt als PDF</translation>
+    </message>
+    <message>
+        <source>Tables as text (*.csv *.tsv *.txt)</source>
+        <translation>Tabellen als Text (*.csv *.tsv *.txt)</translation>
+    </message>
+    <message>
+        <source>Import a table</source>
+        <translation>Tabelle importieren</translation>
     </message>
 </context>
 <context>
@@ -664,6 +684,101 @@
         <source>Axial force governed by</source>
         <translation>Axialkraft bestimmt durch</translation>
     </message>
+    <message>
+        <source>Figures</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Sides and guides</source>
+        <translation>Seiten und Führungen</translation>
+    </message>
+    <message>
+        <source>Falling and braking</source>
+        <translation>Absinken und Bremsen</translation>
+    </message>
+    <message>
+        <source>Preload</source>
+        <translation>Vorspannung</translation>
+    </message>
+    <message>
+        <source>Belt</source>
+        <translation>Riemen</translation>
+    </message>
+    <message>
+        <source>Hauling belt</source>
+        <translation>Zugriemen</translation>
+    </message>
+    <message>
+        <source>Stiffness at the worst place</source>
+        <translation>Steifigkeit, ungünstigste Stelle</translation>
+    </message>
+    <message>
+        <source>Error on reversal</source>
+        <translation>Umkehrfehler</translation>
+    </message>
+    <message>
+        <source>Error over the travel</source>
+        <translation>Wegfehler</translation>
+    </message>
+    <message>
+        <source>Error under cut</source>
+        <translation>Schnittfehler</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation>Lebensdauer</translation>
+    </message>
+    <message>
+        <source>Moves and duty</source>
+        <translation>Fahrten und Arbeitszyklus</translation>
+    </message>
+    <message>
+        <source>Motor, controller and supply</source>
+        <translation>Motor, Steuerung und Netzteil</translation>
+    </message>
+    <message>
+        <source>Pulleys of the loop</source>
+        <translation>Scheiben der Riemenschleife</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number of a pulley, what it sits on</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 in mesh</source>
+        <comment>arc of contact, teeth</comment>
+        <translation>%1, %2 im Eingriff</translation>
+    </message>
+    <message>
+        <source>span after it</source>
+        <translation>Trum danach</translation>
+    </message>
+    <message>
+        <source>Load cases</source>
+        <translation>Lastfälle</translation>
+    </message>
+    <message>
+        <source>%1, all the spindle gives</source>
+        <comment>cutting thrust</comment>
+        <translation>%1, mehr gibt die Arbeitsspindel nicht</translation>
+    </message>
+    <message>
+        <source>axial force on a screw</source>
+        <translation>Axialkraft je Spindel</translation>
+    </message>
+    <message>
+        <source>torque at the motor</source>
+        <translation>Moment am Motor</translation>
+    </message>
+    <message>
+        <source>Smooth roller</source>
+        <translation>Glatte Rolle</translation>
+    </message>
+    <message>
+        <source>Ø %1</source>
+        <translation>Ø %1</translation>
+    </message>
 </context>
 <context>
     <name>Studies</name>
@@ -813,6 +928,14 @@
         <source>allowed feed</source>
         <translation>zul. Vorschub</translation>
     </message>
+    <message>
+        <source>A belt that hauls the carriage does not whip.</source>
+        <translation>Bei einem Zugriemen gibt es kein Biegeschwingen.</translation>
+    </message>
+    <message>
+        <source>The screw stands still: it does not whip.</source>
+        <translation>Die Spindel steht still: Sie schwingt nicht.</translation>
+    </message>
 </context>
 <context>
     <name>Train</name>
@@ -914,6 +1037,112 @@
         <source>%1 %2 governs</source>
         <comment>sign, name of a limit</comment>
         <translation>%1 %2 bestimmt</translation>
+    </message>
+    <message>
+        <source>%1 apart</source>
+        <comment>distance</comment>
+        <translation>%1 auseinander</translation>
+    </message>
+    <message>
+        <source>%1 between clamps</source>
+        <translation>%1 zwischen den Klemmen</translation>
+    </message>
+    <message>
+        <source>%1 between pulleys</source>
+        <translation>%1 zwischen den Scheiben</translation>
+    </message>
+    <message>
+        <source>%1 z</source>
+        <comment>teeth of a pulley</comment>
+        <translation>%1 Z.</translation>
+    </message>
+    <message>
+        <source>%1 z, %2 in mesh</source>
+        <comment>teeth of a pulley, how many of them are in mesh</comment>
+        <translation>%1 Z., %2 im Eingriff</translation>
+    </message>
+    <message>
+        <source>1 hauling belt</source>
+        <translation>1 Zugriemen</translation>
+    </message>
+    <message>
+        <source>1 motor</source>
+        <translation>1 Motor</translation>
+    </message>
+    <message>
+        <source>1 screw</source>
+        <translation>1 Spindel</translation>
+    </message>
+    <message>
+        <source>2 hauling belts</source>
+        <translation>2 Zugriemen</translation>
+    </message>
+    <message>
+        <source>2 motors</source>
+        <translation>2 Motoren</translation>
+    </message>
+    <message>
+        <source>2 screws</source>
+        <translation>2 Spindeln</translation>
+    </message>
+    <message>
+        <source>brake</source>
+        <translation>Bremse</translation>
+    </message>
+    <message>
+        <source>counterbalance %1</source>
+        <translation>Gewichtsausgleich %1</translation>
+    </message>
+    <message>
+        <source>duty: %1</source>
+        <translation>Arbeitszyklus: %1</translation>
+    </message>
+    <message>
+        <source>end view %1</source>
+        <comment>scale</comment>
+        <translation>Stirnansicht %1</translation>
+    </message>
+    <message>
+        <source>hauling belt %1, %2 × %3, pulleys %4 z</source>
+        <comment>profile, width, length, teeth</comment>
+        <translation>Zugriemen %1, %2 × %3, Scheiben %4 Z.</translation>
+    </message>
+    <message>
+        <source>load cases %1</source>
+        <comment>how many</comment>
+        <translation>Lastfälle %1</translation>
+    </message>
+    <message>
+        <source>moves %1</source>
+        <comment>how many without cutting</comment>
+        <translation>Fahrten %1</translation>
+    </message>
+    <message>
+        <source>no duty cycle given</source>
+        <translation>kein Arbeitszyklus angegeben</translation>
+    </message>
+    <message>
+        <source>nut turns</source>
+        <translation>Mutter dreht</translation>
+    </message>
+    <message>
+        <source>two nuts, preloaded</source>
+        <translation>zwei Muttern, vorgespannt</translation>
+    </message>
+    <message>
+        <source>wound against each other</source>
+        <comment>two screws</comment>
+        <translation>gegeneinander verspannt</translation>
+    </message>
+    <message>
+        <source>Ø %1</source>
+        <comment>smooth idler</comment>
+        <translation>Ø %1</translation>
+    </message>
+    <message>
+        <source>Ø %1, on the back</source>
+        <comment>idler</comment>
+        <translation>Ø %1, am Rücken</translation>
     </message>
 </context>
 <context>
@@ -1266,18 +1495,6 @@
         <translation>Die Drehmomentkennlinie gilt für %1, das Netzteil liefert %2. Bei weniger Spannung fällt das Moment früher; die Kennlinie für die eigene Spannung suchen.</translation>
     </message>
     <message>
-        <source>Only %1 teeth of the smaller pulley are in mesh; under %2 the belt carries less and may jump. Use a larger pulley or a longer belt.</source>
-        <translation>Nur %1 Zähne der kleineren Scheibe greifen ein; unter %2 trägt der Riemen weniger und kann überspringen. Eine größere Scheibe oder einen längeren Riemen nehmen.</translation>
-    </message>
-    <message>
-        <source>%1 of turning screw lie between the bearings: cover it, for it winds up sleeves, hair and cables.</source>
-        <translation>Zwischen den Lagern dreht sich die Spindel auf %1 Länge: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf.</translation>
-    </message>
-    <message>
-        <source>At rest gravity asks %1 of the motor, more than the %2 it may be asked to hold: the axis can slip even with the power on.</source>
-        <translation>Im Stillstand verlangt die Schwerkraft %1 vom Motor, mehr als die %2, die er halten darf: Die Achse kann auch mit Strom abrutschen.</translation>
-    </message>
-    <message>
         <source>The figures of this part are typical, not your supplier&apos;s. Put in those of the data sheet before you buy.</source>
         <translation>Die Werte dieses Teils sind typisch, nicht die des Lieferanten. Vor dem Kauf die des Datenblatts einsetzen.</translation>
     </message>
@@ -1422,10 +1639,6 @@
         <translation>Mutter am Weganfang</translation>
     </message>
     <message>
-        <source>From the motor-end bearing to the nut at the start of travel. Left open, the travel lies in the middle of the screw.</source>
-        <translation>Vom Lager der Motorseite bis zur Mutter am Anfang des Verfahrwegs. Bleibt es offen, liegt der Verfahrweg in der Mitte der Spindel.</translation>
-    </message>
-    <message>
         <source>wanted feed</source>
         <translation>gewünschter Vorschub</translation>
     </message>
@@ -1556,10 +1769,6 @@
     <message>
         <source>torque curve</source>
         <translation>Drehmomentkennlinie</translation>
-    </message>
-    <message>
-        <source>Pull-out torque at rising speeds, from the data sheet&apos;s curve at your supply voltage.</source>
-        <translation>Grenzmoment bei steigenden Drehzahlen, aus der Kennlinie im Datenblatt für die eigene Netzteilspannung.</translation>
     </message>
     <message>
         <source>voltage of the curve</source>
@@ -1742,16 +1951,8 @@
         <translation>Zähne Spindelscheibe</translation>
     </message>
     <message>
-        <source>Teeth of the pulley on the screw.</source>
-        <translation>Zähne der Scheibe an der Spindel.</translation>
-    </message>
-    <message>
         <source>belt teeth</source>
         <translation>Riemenzähne</translation>
-    </message>
-    <message>
-        <source>Teeth of the whole belt; with the pulleys they set the centre distance.</source>
-        <translation>Zähne des ganzen Riemens; mit den Scheiben bestimmen sie den Achsabstand.</translation>
     </message>
     <message>
         <source>belt efficiency</source>
@@ -1886,28 +2087,12 @@
         <translation>Reibungszahl im Gewinde: etwa 0,01 bei Kugeln, 0,1 bis 0,2 bei gefetteten Trapezgewinden.</translation>
     </message>
     <message>
-        <source>measured efficiency</source>
-        <translation>gemessener Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>If you have it from data sheet or measurement, it counts instead of the friction.</source>
-        <translation>Liegt er aus Datenblatt oder Messung vor, gilt er statt der Reibung.</translation>
-    </message>
-    <message>
         <source>preload drag</source>
         <translation>Reibmoment Vorspannung</translation>
     </message>
     <message>
-        <source>Torque a preloaded nut costs at any load.</source>
-        <translation>Moment, das eine vorgespannte Mutter bei jeder Last kostet.</translation>
-    </message>
-    <message>
         <source>bearing drag</source>
         <translation>Reibmoment Lager</translation>
-    </message>
-    <message>
-        <source>Torque the end bearings and their seals cost.</source>
-        <translation>Moment, das die Endlager und ihre Dichtungen kosten.</translation>
     </message>
     <message>
         <source>backlash</source>
@@ -1924,14 +2109,6 @@
     <message>
         <source>Ball-circle diameter times speed that the nut&apos;s ball return bears: 70000 mm·rpm is usual for common rolled nuts.</source>
         <translation>Kugelkreisdurchmesser mal Drehzahl, den die Kugelrückführung der Mutter verträgt: 70000 mm·rpm ist bei gängigen gerollten Muttern üblich.</translation>
-    </message>
-    <message>
-        <source>screw speed limit</source>
-        <translation>Grenze Spindeldrehzahl</translation>
-    </message>
-    <message>
-        <source>Fastest speed that nut or bearings are rated for.</source>
-        <translation>Schnellste Drehzahl, für die Mutter oder Lager zugelassen sind.</translation>
     </message>
     <message>
         <source>static load rating</source>
@@ -2150,24 +2327,8 @@
         <translation>Übersetzung</translation>
     </message>
     <message>
-        <source>Turns of the motor for one turn of the screw.</source>
-        <translation>Umdrehungen des Motors für eine Umdrehung der Spindel.</translation>
-    </message>
-    <message>
-        <source>travel per screw angle</source>
-        <translation>Weg je Spindelwinkel</translation>
-    </message>
-    <message>
-        <source>The lead over a whole turn.</source>
-        <translation>Die Steigung geteilt durch eine ganze Umdrehung.</translation>
-    </message>
-    <message>
         <source>travel per motor angle</source>
         <translation>Weg je Motorwinkel</translation>
-    </message>
-    <message>
-        <source>The lead seen from the motor, through the reduction.</source>
-        <translation>Die Steigung vom Motor aus gesehen, durch die Übersetzung.</translation>
     </message>
     <message>
         <source>steps per length</source>
@@ -2190,10 +2351,6 @@
         <translation>Umkehrverlust</translation>
     </message>
     <message>
-        <source>Axial play of the nut; none if it is preloaded.</source>
-        <translation>Axialspiel der Mutter; keines, wenn sie vorgespannt ist.</translation>
-    </message>
-    <message>
         <source>centre distance</source>
         <translation>Achsabstand</translation>
     </message>
@@ -2206,20 +2363,12 @@
         <translation>eingreifende Zähne</translation>
     </message>
     <message>
-        <source>Teeth on the smaller pulley&apos;s arc of contact.</source>
-        <translation>Zähne auf dem Umschlingungsbogen der kleineren Scheibe.</translation>
-    </message>
-    <message>
         <source>The free length of the screw that bends first.</source>
         <translation>Die freie Länge der Spindel, die sich zuerst biegt.</translation>
     </message>
     <message>
         <source>first critical speed</source>
         <translation>erste kritische Drehzahl</translation>
-    </message>
-    <message>
-        <source>Speed at which the screw whips: the first natural frequency of bending of a slender round shaft of the core diameter.</source>
-        <translation>Drehzahl, bei der die Spindel schwingt: die erste Biegeeigenfrequenz einer schlanken runden Welle vom Kerndurchmesser.</translation>
     </message>
     <message>
         <source>allowed screw speed</source>
@@ -2256,10 +2405,6 @@
     <message>
         <source>core area</source>
         <translation>Kernquerschnitt</translation>
-    </message>
-    <message>
-        <source>Cross-section at the bottom of the thread.</source>
-        <translation>Querschnitt am Grund des Gewindes.</translation>
     </message>
     <message>
         <source>slenderness</source>
@@ -2316,22 +2461,6 @@
     <message>
         <source>Of the thread, power coming from the load; at or below zero the thread does not drive back.</source>
         <translation>Des Gewindes, wenn Leistung von der Last kommt; bei null oder darunter treibt das Gewinde nicht zurück.</translation>
-    </message>
-    <message>
-        <source>screw inertia</source>
-        <translation>Spindelträgheit</translation>
-    </message>
-    <message>
-        <source>A solid cylinder of the nominal diameter, at the screw.</source>
-        <translation>Ein Vollzylinder vom Nenndurchmesser, an der Spindel.</translation>
-    </message>
-    <message>
-        <source>As given, or a solid disc of the pitch diameter.</source>
-        <translation>Wie angegeben, sonst eine Vollscheibe vom Teilkreisdurchmesser.</translation>
-    </message>
-    <message>
-        <source>As given, or a solid disc of the pitch diameter; at the screw.</source>
-        <translation>Wie angegeben, sonst eine Vollscheibe vom Teilkreisdurchmesser; an der Spindel.</translation>
     </message>
     <message>
         <source>belt inertia</source>
@@ -2418,24 +2547,8 @@
         <translation>Moment für die Spindelwelle</translation>
     </message>
     <message>
-        <source>To accelerate what turns with the screw; at the screw.</source>
-        <translation>Zum Beschleunigen dessen, was sich mit der Spindel dreht; an der Spindel.</translation>
-    </message>
-    <message>
-        <source>torque through the thread</source>
-        <translation>Moment durch das Gewinde</translation>
-    </message>
-    <message>
-        <source>To push the axial force through the thread; at the screw.</source>
-        <translation>Um die Axialkraft durch das Gewinde zu drücken; an der Spindel.</translation>
-    </message>
-    <message>
         <source>drag torque</source>
         <translation>Reibmoment</translation>
-    </message>
-    <message>
-        <source>Preload, seals and bearings, at the screw.</source>
-        <translation>Vorspannung, Dichtungen und Lager, an der Spindel.</translation>
     </message>
     <message>
         <source>torque needed accelerating</source>
@@ -2562,10 +2675,6 @@
         <translation>Vorschub nach Riemengeschw.</translation>
     </message>
     <message>
-        <source>Where the belt runs at its allowed speed.</source>
-        <translation>Wo der Riemen mit erlaubter Geschwindigkeit läuft.</translation>
-    </message>
-    <message>
         <source>feed allowed by the guides</source>
         <translation>Vorschub nach Führungen</translation>
     </message>
@@ -2624,10 +2733,6 @@
     <message>
         <source>largest axial force</source>
         <translation>größte Axialkraft</translation>
-    </message>
-    <message>
-        <source>On the screw, the larger of accelerating and cutting.</source>
-        <translation>An der Spindel, die größere aus Beschleunigen und Schnitt.</translation>
     </message>
     <message>
         <source>core stress</source>
@@ -2759,12 +2864,1708 @@
         <translation>es fehlt: %1 (%2)</translation>
     </message>
     <message>
-        <source>a pair [speed, torque]</source>
-        <translation>ein Paar [Drehzahl, Drehmoment]</translation>
-    </message>
-    <message>
         <source>%1 found; wanted is %2, such as &quot;%3&quot;.</source>
         <translation>%1 gefunden; gefragt ist %2, etwa „%3“.</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>Vorschub</translation>
+    </message>
+    <message>
+        <source>thrust</source>
+        <translation>Vorschubkraft</translation>
+    </message>
+    <message>
+        <source>specific force</source>
+        <translation>spez. Schnittkraft</translation>
+    </message>
+    <message>
+        <source>exponent</source>
+        <translation>Exponent</translation>
+    </message>
+    <message>
+        <source>tool diameter</source>
+        <translation>Werkzeug-Ø</translation>
+    </message>
+    <message>
+        <source>tool teeth</source>
+        <translation>Schneiden</translation>
+    </message>
+    <message>
+        <source>spindle speed</source>
+        <translation>Werkzeugdrehzahl</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>cut width</source>
+        <translation>Schnittbreite</translation>
+    </message>
+    <message>
+        <source>distance</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>Sitz</translation>
+    </message>
+    <message>
+        <source>teeth</source>
+        <translation>Zähne</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>tooth load</source>
+        <translation>Zahnlast</translation>
+    </message>
+    <message>
+        <source>a pair of values [ , ]</source>
+        <translation>ein Wertepaar [ , ]</translation>
+    </message>
+    <message>
+        <source>Too many rows; a table has at most %1.</source>
+        <translation>Zu viele Zeilen; eine Tabelle hat höchstens %1.</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>Gangzahl</translation>
+    </message>
+    <message>
+        <source>Threads side by side: lead over starts is the thread&apos;s own pitch.</source>
+        <translation>Gewindegänge nebeneinander: Steigung durch Gangzahl ist die Teilung des Gewindes.</translation>
+    </message>
+    <message>
+        <source>what turns</source>
+        <translation>was sich dreht</translation>
+    </message>
+    <message>
+        <source>Usually the screw. A turning nut lets the screw stand still, so that it cannot whip.</source>
+        <translation>Meist die Spindel. Bei drehender Mutter steht die Spindel still und kann nicht schwingen.</translation>
+    </message>
+    <message>
+        <source>inertia of turning nut</source>
+        <translation>Trägheit drehende Mutter</translation>
+    </message>
+    <message>
+        <source>Of the nut with its pulley and bearings; needed when the nut turns.</source>
+        <translation>Der Mutter mit Scheibe und Lagern; nötig, wenn sich die Mutter dreht.</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>Bore of a hollow screw; zero for a solid one.</source>
+        <translation>Bohrung einer hohlen Spindel; null bei einer vollen.</translation>
+    </message>
+    <message>
+        <source>efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Share of the power that comes through. Of a screw, a measured figure counts instead of the friction.</source>
+        <translation>Anteil der Leistung, der durchkommt. Bei einer Spindel gilt ein gemessener Wert anstelle der Reibung.</translation>
+    </message>
+    <message>
+        <source>nuts</source>
+        <translation>Muttern</translation>
+    </message>
+    <message>
+        <source>Two nuts wound against each other have no play, but cost drag and life.</source>
+        <translation>Zwei gegeneinander verspannte Muttern haben kein Spiel, kosten aber Reibmoment und Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>preload</source>
+        <translation>Vorspannung</translation>
+    </message>
+    <message>
+        <source>Force with which two nuts or two screws are wound against each other; of a preloaded nut, as its maker gives it.</source>
+        <translation>Kraft, mit der zwei Muttern oder zwei Spindeln gegeneinander verspannt sind; bei einer vorgespannten Mutter nach Angabe des Herstellers.</translation>
+    </message>
+    <message>
+        <source>Torque a preloaded nut costs at any load. Left open, it is reckoned from the preload.</source>
+        <translation>Moment, das eine vorgespannte Mutter bei jeder Last kostet. Bleibt es offen, wird es aus der Vorspannung berechnet.</translation>
+    </message>
+    <message>
+        <source>collar friction</source>
+        <translation>Reibung Anlaufscheibe</translation>
+    </message>
+    <message>
+        <source>Friction coefficient of a plain thrust washer; zero where balls or rollers take the thrust.</source>
+        <translation>Reibungszahl einer gleitenden Anlaufscheibe; null, wo Kugeln oder Rollen die Axialkraft aufnehmen.</translation>
+    </message>
+    <message>
+        <source>collar diameter</source>
+        <translation>Durchm. Anlaufscheibe</translation>
+    </message>
+    <message>
+        <source>Mean diameter of the thrust washer&apos;s rubbing face.</source>
+        <translation>Mittlerer Durchmesser der Reibfläche der Anlaufscheibe.</translation>
+    </message>
+    <message>
+        <source>Torque the bearings and their seals cost at the screw or pulley.</source>
+        <translation>Moment, das die Lager und ihre Dichtungen an der Spindel oder Scheibe kosten.</translation>
+    </message>
+    <message>
+        <source>speed limit</source>
+        <translation>Geschwindigkeitsgrenze</translation>
+    </message>
+    <message>
+        <source>Fastest a screw&apos;s nut or bearings may turn, or fastest a hauling belt may run, from its maker.</source>
+        <translation>Höchste Drehzahl von Mutter oder Lagern der Spindel oder höchste Geschwindigkeit des Zugriemens, vom Hersteller.</translation>
+    </message>
+    <message>
+        <source>dynamic load rating</source>
+        <translation>dynamische Tragzahl</translation>
+    </message>
+    <message>
+        <source>The nut&apos;s dynamic rating Ca for a million turns, from its maker; for the life.</source>
+        <translation>Dynamische Tragzahl Ca der Mutter für eine Million Umdrehungen, vom Hersteller; für die Lebensdauer.</translation>
+    </message>
+    <message>
+        <source>load factor</source>
+        <translation>Lastfaktor</translation>
+    </message>
+    <message>
+        <source>The mean load is multiplied by it: 1 to 1.2 in smooth running, up to 3 with shocks.</source>
+        <translation>Mit ihm wird die mittlere Last multipliziert: 1 bis 1,2 bei ruhigem Lauf, bis 3 bei Stößen.</translation>
+    </message>
+    <message>
+        <source>reliability</source>
+        <translation>Zuverlässigkeit</translation>
+    </message>
+    <message>
+        <source>Share of screws that should reach the life; 90 % is what catalogues give.</source>
+        <translation>Anteil der Spindeln, der die Lebensdauer erreichen soll; Kataloge geben sie für 90 % an.</translation>
+    </message>
+    <message>
+        <source>nut stiffness</source>
+        <translation>Muttersteifigkeit</translation>
+    </message>
+    <message>
+        <source>As catalogues give it: at 30 % of the dynamic rating, or of a preloaded nut at 10 %.</source>
+        <translation>Wie im Katalog: bei 30 % der dynamischen Tragzahl, bei einer vorgespannten Mutter bei 10 %.</translation>
+    </message>
+    <message>
+        <source>bearing stiffness</source>
+        <translation>Lagersteifigkeit</translation>
+    </message>
+    <message>
+        <source>Axial stiffness of one fixed bearing set, from its maker.</source>
+        <translation>Axiale Steifigkeit eines Festlagersatzes, vom Hersteller.</translation>
+    </message>
+    <message>
+        <source>lead accuracy grade</source>
+        <translation>Toleranzklasse Steigung</translation>
+    </message>
+    <message>
+        <source>Grade by ISO 3408-3; a smaller number is more accurate. Rolled screws are often 7 or 10.</source>
+        <translation>Klasse nach ISO 3408-3; eine kleinere Zahl ist genauer. Gerollte Spindeln haben oft 7 oder 10.</translation>
+    </message>
+    <message>
+        <source>travel deviation</source>
+        <translation>Wegabweichung</translation>
+    </message>
+    <message>
+        <source>Over the travel, from the supplier&apos;s chart; it counts instead of the grade.</source>
+        <translation>Über den Verfahrweg, aus dem Messblatt des Lieferanten; gilt anstelle der Toleranzklasse.</translation>
+    </message>
+    <message>
+        <source>warmer than the frame</source>
+        <translation>wärmer als das Gestell</translation>
+    </message>
+    <message>
+        <source>How much warmer than its frame the screw gets in work.</source>
+        <translation>Um wie viel die Spindel im Betrieb wärmer wird als das Gestell.</translation>
+    </message>
+    <message>
+        <source>thermal expansion</source>
+        <translation>Wärmedehnung</translation>
+    </message>
+    <message>
+        <source>How much the screw&apos;s steel grows for each degree.</source>
+        <translation>Wie viel sich der Spindelstahl je Grad ausdehnt.</translation>
+    </message>
+    <message>
+        <source>stretch</source>
+        <translation>Reckkraft</translation>
+    </message>
+    <message>
+        <source>Pull the screw is stretched with between two fixed ends, so that warmth does not bend it.</source>
+        <translation>Zugkraft, mit der die Spindel zwischen zwei festen Enden gereckt ist, damit Wärme sie nicht verbiegt.</translation>
+    </message>
+    <message>
+        <source>shear modulus</source>
+        <translation>Schubmodul</translation>
+    </message>
+    <message>
+        <source>Of the screw&apos;s steel; for its twist.</source>
+        <translation>Des Spindelstahls; für seine Verdrehung.</translation>
+    </message>
+    <message>
+        <source>pulley teeth</source>
+        <translation>Zähne je Scheibe</translation>
+    </message>
+    <message>
+        <source>Teeth of each of the two pulleys. More give more travel a turn and ask more torque of the motor.</source>
+        <translation>Zähne jeder der beiden Scheiben. Mehr geben mehr Weg je Umdrehung und verlangen mehr Moment vom Motor.</translation>
+    </message>
+    <message>
+        <source>belt length</source>
+        <translation>Riemenlänge</translation>
+    </message>
+    <message>
+        <source>Of the whole belt, from clamp to clamp.</source>
+        <translation>Des ganzen Riemens, von Klemme zu Klemme.</translation>
+    </message>
+    <message>
+        <source>pulley inertia</source>
+        <translation>Trägheit je Scheibe</translation>
+    </message>
+    <message>
+        <source>Of each of the two pulleys. Left open, a solid disc of the pitch diameter is taken.</source>
+        <translation>Jeder der beiden Scheiben. Bleibt es offen, gilt eine Vollscheibe vom Teilkreisdurchmesser.</translation>
+    </message>
+    <message>
+        <source>belt specific stiffness</source>
+        <translation>spez. Riemensteifigkeit</translation>
+    </message>
+    <message>
+        <source>Pull that would stretch the belt to twice its length, at its width; a span&apos;s stiffness times its length.</source>
+        <translation>Zug, der den Riemen in seiner Breite auf die doppelte Länge dehnen würde; Steifigkeit eines Trums mal seiner Länge.</translation>
+    </message>
+    <message>
+        <source>set belt tension</source>
+        <translation>Riemenvorspannung</translation>
+    </message>
+    <message>
+        <source>Pull each span is set to at rest. Left open, the least that keeps the slack side tight counts.</source>
+        <translation>Zug, auf den jedes Trum im Stillstand eingestellt ist. Bleibt es offen, gilt der kleinste, der das Leertrum straff hält.</translation>
+    </message>
+    <message>
+        <source>tooth gap</source>
+        <translation>Zahnspiel</translation>
+    </message>
+    <message>
+        <source>Play of the belt&apos;s teeth in the pulley&apos;s gaps, at the pitch line, from the profile&apos;s maker.</source>
+        <translation>Spiel der Riemenzähne in den Lücken der Scheibe, an der Wirklinie, vom Hersteller des Profils.</translation>
+    </message>
+    <message>
+        <source>allowable cord pull</source>
+        <translation>zul. Zug der Zugstränge</translation>
+    </message>
+    <message>
+        <source>Pull the belt&apos;s cords carry for ever, at its width, from its maker.</source>
+        <translation>Zug, den die Zugstränge des Riemens in seiner Breite dauernd tragen, vom Hersteller.</translation>
+    </message>
+    <message>
+        <source>rated pull, base width</source>
+        <translation>Nennzug, Bezugsbreite</translation>
+    </message>
+    <message>
+        <source>Allowable pull at the base width, as ISO 5295 gives it; with the base width it sets the strength.</source>
+        <translation>Zulässiger Zug bei der Bezugsbreite nach ISO 5295; zusammen mit ihr bestimmt er die Festigkeit.</translation>
+    </message>
+    <message>
+        <source>base width</source>
+        <translation>Bezugsbreite</translation>
+    </message>
+    <message>
+        <source>Width the rated pull is given for.</source>
+        <translation>Breite, für die der Nennzug gilt.</translation>
+    </message>
+    <message>
+        <source>load of a tooth</source>
+        <translation>Last eines Zahns</translation>
+    </message>
+    <message>
+        <source>What one tooth in mesh carries for each belt width at rising pulley speeds, from the maker; it counts before the rated pull.</source>
+        <translation>Was ein eingreifender Zahn je Riemenbreite bei steigender Scheibendrehzahl trägt, vom Hersteller; gilt vor dem Nennzug.</translation>
+    </message>
+    <message>
+        <source>most teeth counted</source>
+        <translation>gezählte Zähne bis</translation>
+    </message>
+    <message>
+        <source>Teeth in mesh beyond this number carry no more; 12 is usual.</source>
+        <translation>Über diese Zahl hinaus tragen eingreifende Zähne nicht mehr; 12 ist üblich.</translation>
+    </message>
+    <message>
+        <source>least pulley teeth</source>
+        <translation>Mindestzähnezahl Scheibe</translation>
+    </message>
+    <message>
+        <source>Fewest teeth a pulley may have for this belt, from its maker.</source>
+        <translation>Kleinste Zähnezahl einer Scheibe für diesen Riemen, vom Hersteller.</translation>
+    </message>
+    <message>
+        <source>supply power</source>
+        <translation>Netzteilleistung</translation>
+    </message>
+    <message>
+        <source>Power the supply can give for ever, from its label.</source>
+        <translation>Leistung, die das Netzteil dauernd abgibt, vom Typenschild.</translation>
+    </message>
+    <message>
+        <source>capacitance</source>
+        <translation>Kapazität</translation>
+    </message>
+    <message>
+        <source>All capacitors on the drives&apos; side of the supply, the drives&apos; own included; they take up what braking sends back.</source>
+        <translation>Alle Kondensatoren auf der Endstufenseite des Netzteils, auch die der Endstufen; sie nehmen auf, was das Bremsen zurückspeist.</translation>
+    </message>
+    <message>
+        <source>voltage limit</source>
+        <translation>Spannungsgrenze</translation>
+    </message>
+    <message>
+        <source>Voltage at which the first drive switches off, from its data sheet.</source>
+        <translation>Spannung, bei der die erste Endstufe abschaltet, aus ihrem Datenblatt.</translation>
+    </message>
+    <message>
+        <source>spindle power</source>
+        <translation>Leistung Arbeitsspindel</translation>
+    </message>
+    <message>
+        <source>Power of the spindle motor at its speed in the cut; left open, no cut is limited by it.</source>
+        <translation>Leistung des Arbeitsspindelmotors bei seiner Drehzahl im Schnitt; bleibt es offen, begrenzt sie keinen Schnitt.</translation>
+    </message>
+    <message>
+        <source>spindle efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Share of the spindle&apos;s power that reaches the tool.</source>
+        <translation>Anteil der Leistung der Arbeitsspindel, der am Werkzeug ankommt.</translation>
+    </message>
+    <message>
+        <source>From the motor-end bearing to the nut at the start of travel. Left open, the travel lies in the middle of the screw. A hauling belt has no use for it.</source>
+        <translation>Vom motorseitigen Lager zur Mutter am Anfang des Verfahrwegs. Bleibt es offen, liegt der Verfahrweg mitten auf der Spindel. Ein Zugriemen braucht es nicht.</translation>
+    </message>
+    <message>
+        <source>allowed reversal error</source>
+        <translation>erlaubter Umkehrfehler</translation>
+    </message>
+    <message>
+        <source>Most the carriage may be off when its direction changes: play, wind-up and the motor&apos;s load angle together.</source>
+        <translation>Höchstens so weit darf der Schlitten beim Richtungswechsel danebenliegen: Spiel, Nachgeben und Lastwinkel des Motors zusammen.</translation>
+    </message>
+    <message>
+        <source>allowed error under cut</source>
+        <translation>erlaubter Schnittfehler</translation>
+    </message>
+    <message>
+        <source>Most the cutting thrust may push the carriage off its place.</source>
+        <translation>Höchstens so weit darf die Vorschubkraft beim Schnitt den Schlitten verschieben.</translation>
+    </message>
+    <message>
+        <source>wanted life</source>
+        <translation>gewünschte Lebensdauer</translation>
+    </message>
+    <message>
+        <source>Hours of the duty cycle the ball screw should last.</source>
+        <translation>Stunden im Arbeitszyklus, die der Kugelgewindetrieb halten soll.</translation>
+    </message>
+    <message>
+        <source>block spacing</source>
+        <translation>Wagenabstand</translation>
+    </message>
+    <message>
+        <source>Along the travel, centre to centre of the outermost blocks on one rail; it takes the couple of a load off the drive&apos;s line.</source>
+        <translation>Entlang des Verfahrwegs, Mitte zu Mitte der äußersten Wagen einer Schiene; er nimmt das Kräftepaar einer Last neben der Antriebslinie auf.</translation>
+    </message>
+    <message>
+        <source>block side stiffness</source>
+        <translation>Seitensteifigkeit Wagen</translation>
+    </message>
+    <message>
+        <source>Sideways stiffness of one block, from its maker; for the skew.</source>
+        <translation>Seitliche Steifigkeit eines Wagens, vom Hersteller; für die Schrägstellung.</translation>
+    </message>
+    <message>
+        <source>block dynamic rating</source>
+        <translation>dyn. Tragzahl Wagen</translation>
+    </message>
+    <message>
+        <source>Basic dynamic rating of one block for 100 km of travel, from its maker; for the guides&apos; life.</source>
+        <translation>Dynamische Tragzahl eines Wagens für 100 km Weg, vom Hersteller; für die Lebensdauer der Führungen.</translation>
+    </message>
+    <message>
+        <source>layout</source>
+        <translation>Anordnung</translation>
+    </message>
+    <message>
+        <source>One drive in the middle, a motor and drive on each side, or one motor that turns both sides by a belt loop.</source>
+        <translation>Ein Antrieb in der Mitte, Motor und Antrieb auf jeder Seite oder ein Motor, der beide Seiten über eine Riemenschleife dreht.</translation>
+    </message>
+    <message>
+        <source>two screws</source>
+        <translation>zwei Spindeln</translation>
+    </message>
+    <message>
+        <source>Whether two screws share the load, or are wound against each other to take out the play.</source>
+        <translation>Ob sich zwei Spindeln die Last teilen oder gegeneinander verspannt sind, um das Spiel zu beseitigen.</translation>
+    </message>
+    <message>
+        <source>spacing of the sides</source>
+        <translation>Abstand der Seiten</translation>
+    </message>
+    <message>
+        <source>Between the two screws or belts; with one drive, between the rails.</source>
+        <translation>Zwischen den beiden Spindeln oder Riemen; bei einem Antrieb zwischen den Schienen.</translation>
+    </message>
+    <message>
+        <source>mass that crosses</source>
+        <translation>quer fahrende Masse</translation>
+    </message>
+    <message>
+        <source>The part of the moving mass that travels across, from side to side; not more than the moving mass.</source>
+        <translation>Der Teil der bewegten Masse, der quer von Seite zu Seite fährt; nicht mehr als die bewegte Masse.</translation>
+    </message>
+    <message>
+        <source>cross travel</source>
+        <translation>Querweg</translation>
+    </message>
+    <message>
+        <source>How far that mass and the tool travel across, taken as centred between the sides.</source>
+        <translation>Wie weit diese Masse und das Werkzeug quer fahren, mittig zwischen den Seiten angenommen.</translation>
+    </message>
+    <message>
+        <source>load cases</source>
+        <translation>Lastfälle</translation>
+    </message>
+    <message>
+        <source>How the axis is loaded while it cuts, and for how long in a cycle. Give the thrust, or the whole cut to reckon it from.</source>
+        <translation>Wie die Achse beim Schnitt belastet ist und wie lange im Zyklus. Die Vorschubkraft angeben oder den ganzen Schnitt, aus dem sie berechnet wird.</translation>
+    </message>
+    <message>
+        <source>moves</source>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>Moves without cutting in a cycle and the rest after each; a move there and back is two rows.</source>
+        <translation>Fahrten ohne Schnitt im Zyklus und die Pause nach jeder; hin und zurück sind zwei Zeilen.</translation>
+    </message>
+    <message>
+        <source>jerk limit</source>
+        <translation>Ruckgrenze</translation>
+    </message>
+    <message>
+        <source>How fast the controller lets acceleration change. Left open, acceleration starts at once.</source>
+        <translation>Wie schnell die Steuerung die Beschleunigung ändern lässt. Bleibt es offen, setzt die Beschleunigung sofort ein.</translation>
+    </message>
+    <message>
+        <source>Pull-out torque at rising speeds, from the data sheet&apos;s curve, if there is one at your supply voltage.</source>
+        <translation>Grenzmoment bei steigenden Drehzahlen, aus der Kennlinie des Datenblatts, wenn es eine für die eigene Netzteilspannung gibt.</translation>
+    </message>
+    <message>
+        <source>reckon for the supply</source>
+        <translation>auf Netzteil umrechnen</translation>
+    </message>
+    <message>
+        <source>Reckon the curve anew for the machine&apos;s supply. It needs the curve&apos;s voltage and the winding&apos;s figures, and is an estimate.</source>
+        <translation>Die Kennlinie auf das Netzteil der Maschine umrechnen. Das braucht die Spannung der Kennlinie und die Wicklungsdaten und ist eine Schätzung.</translation>
+    </message>
+    <message>
+        <source>closed loop</source>
+        <translation>mit Lageregelung</translation>
+    </message>
+    <message>
+        <source>An encoder corrects the position: no step is lost and the load angle is no error.</source>
+        <translation>Ein Geber regelt die Lage nach: Kein Schritt geht verloren, und der Lastwinkel ist kein Fehler.</translation>
+    </message>
+    <message>
+        <source>coupling torque limit</source>
+        <translation>Grenzmoment Kupplung</translation>
+    </message>
+    <message>
+        <source>Most torque the coupling may hand on, from its maker.</source>
+        <translation>Höchstes Moment, das die Kupplung übertragen darf, vom Hersteller.</translation>
+    </message>
+    <message>
+        <source>torsional stiffness</source>
+        <translation>Drehsteifigkeit</translation>
+    </message>
+    <message>
+        <source>Torque for a radian of twist of the coupling, from its maker.</source>
+        <translation>Moment je Radiant Verdrehung der Kupplung, vom Hersteller.</translation>
+    </message>
+    <message>
+        <source>Teeth of the pulley on the screw, or on the shaft of a hauling belt.</source>
+        <translation>Zähne der Scheibe auf der Spindel oder auf der Welle eines Zugriemens.</translation>
+    </message>
+    <message>
+        <source>Teeth of the whole belt; with the pulleys they set the centre distance, or the place of a loop&apos;s slide.</source>
+        <translation>Zähne des ganzen Riemens; mit den Scheiben bestimmen sie den Achsabstand oder die Stellung im Spannweg einer Riemenschleife.</translation>
+    </message>
+    <message>
+        <source>pulleys</source>
+        <translation>Scheiben</translation>
+    </message>
+    <message>
+        <source>Every pulley and idler in belt order, seen along the shafts. One sits on the motor, one or two on screws.</source>
+        <translation>Jede Scheibe und Umlenkrolle in der Folge des Riemens, längs der Wellen gesehen. Eine sitzt auf dem Motor, eine oder zwei auf Spindeln.</translation>
+    </message>
+    <message>
+        <source>sliding pulley</source>
+        <translation>verschiebbare Scheibe</translation>
+    </message>
+    <message>
+        <source>Number of the pulley, in the table, that slides to take up the belt.</source>
+        <translation>Nummer der Scheibe in der Tabelle, die zum Spannen des Riemens verschoben wird.</translation>
+    </message>
+    <message>
+        <source>slide direction</source>
+        <translation>Spannrichtung</translation>
+    </message>
+    <message>
+        <source>Direction the slide goes forth in: 0° along x, 90° along y.</source>
+        <translation>Richtung, in die der Spannschlitten vorgeht: 0° entlang x, 90° entlang y.</translation>
+    </message>
+    <message>
+        <source>slide travel back</source>
+        <translation>Spannweg zurück</translation>
+    </message>
+    <message>
+        <source>How far the sliding pulley can go back from its drawn place.</source>
+        <translation>Wie weit die verschiebbare Scheibe von ihrer gezeichneten Lage zurückgehen kann.</translation>
+    </message>
+    <message>
+        <source>slide travel forth</source>
+        <translation>Spannweg vor</translation>
+    </message>
+    <message>
+        <source>How far the sliding pulley can go forth from its drawn place.</source>
+        <translation>Wie weit die verschiebbare Scheibe von ihrer gezeichneten Lage vorgehen kann.</translation>
+    </message>
+    <message>
+        <source>pitch line to back</source>
+        <translation>Wirklinie bis Rückseite</translation>
+    </message>
+    <message>
+        <source>From the belt&apos;s pitch line to its smooth back; it sets where rollers touch.</source>
+        <translation>Von der Wirklinie des Riemens bis zu seiner glatten Rückseite; bestimmt, wo Rollen anliegen.</translation>
+    </message>
+    <message>
+        <source>Only %1 teeth of a driven pulley are in mesh; under %2 the belt carries less and may jump. Use a larger pulley, a longer belt, or an idler that leads the belt farther round.</source>
+        <translation>Nur %1 Zähne einer angetriebenen Scheibe sind im Eingriff; unter %2 trägt der Riemen weniger und kann überspringen. Eine größere Scheibe, einen längeren Riemen oder eine Umlenkrolle nehmen, die den Riemen weiter herumführt.</translation>
+    </message>
+    <message>
+        <source>%1 of turning screw lie between the bearings: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
+        <translation>Zwischen den Lagern liegen %1 drehende Spindel: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>At rest gravity asks %1 of the motor, more than the %2 it may be asked to hold: the axis can slip even with the power on. Keep hands from below it, and fit a brake or a counterbalance; keep to your local rules.</source>
+        <translation>Im Stillstand verlangt die Schwerkraft %1 vom Motor, mehr als die %2, die er halten darf: Die Achse kann auch bei eingeschaltetem Strom abrutschen. Hände darunter fernhalten und eine Haltebremse oder einen Gewichtsausgleich einbauen; die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>The wanted feed turns the nut at %1, near or past the %2 at which the still screw swings by itself. It may shake: take a thicker, shorter or better held screw, or a larger lead.</source>
+        <translation>Der gewünschte Vorschub dreht die Mutter mit %1, nahe an oder über den %2, bei denen die stehende Spindel von selbst schwingt. Sie kann rütteln: eine dickere, kürzere oder besser gelagerte Spindel oder eine größere Steigung nehmen.</translation>
+    </message>
+    <message>
+        <source>The largest axial force of %1 is over the %2 up to which the preload keeps both halves loaded. Past it play comes back; raise the preload within what its maker allows, or ask less force.</source>
+        <translation>Die größte Axialkraft von %1 liegt über den %2, bis zu denen die Vorspannung beide Hälften belastet hält. Darüber kehrt das Spiel zurück; die Vorspannung im vom Hersteller erlaubten Rahmen erhöhen oder weniger Kraft verlangen.</translation>
+    </message>
+    <message>
+        <source>The belt is set to %1, but at the largest pull its slack side goes limp below %2, and teeth may jump. Tighten it within what belt and bearings bear.</source>
+        <translation>Der Riemen ist auf %1 gespannt, doch unter %2 erschlafft beim größten Zug sein Leertrum, und Zähne können überspringen. Stärker spannen, soweit Riemen und Lager es vertragen.</translation>
+    </message>
+    <message>
+        <source>A pulley has %1 teeth, fewer than the %2 this belt asks for: bent so tightly its cords break early. Use a larger pulley.</source>
+        <translation>Eine Scheibe hat %1 Zähne, weniger als die %2, die dieser Riemen verlangt: So eng gebogen brechen seine Zugstränge früh. Eine größere Scheibe nehmen.</translation>
+    </message>
+    <message>
+        <source>The torque curve was taken at %1 and is reckoned anew for the supply&apos;s %2. It is an estimate from the winding&apos;s figures; a measured curve is better.</source>
+        <translation>Die Drehmomentkennlinie gilt für %1 und ist auf die %2 des Netzteils umgerechnet. Das ist eine Schätzung aus den Wicklungsdaten; eine gemessene Kennlinie ist besser.</translation>
+    </message>
+    <message>
+        <source>A load case asks more than the spindle gives: it would stall, so %1 of thrust are reckoned with. A stalled tool can break and fly; take less depth, width or feed, and keep to your local rules.</source>
+        <translation>Ein Lastfall verlangt mehr, als die Arbeitsspindel gibt: Sie bliebe stehen, daher wird mit %1 Vorschubkraft gerechnet. Ein blockiertes Werkzeug kann brechen und wegfliegen; weniger Tiefe, Breite oder Vorschub nehmen und die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>%1 of belt run along the axis: it draws in fingers, hair and sleeves where it meets the pulleys. Cover it there and along the travel; keep to your local rules.</source>
+        <translation>Entlang der Achse laufen %1 Riemen: Wo er auf die Scheiben trifft, zieht er Finger, Haare und Ärmel ein. Dort und entlang des Verfahrwegs abdecken; die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>If one of the two motors stalls, its side falls back by at least %1 and the sides run askew and may jam. Let a fault on either side stop both, and square them before each start.</source>
+        <translation>Bleibt einer der beiden Motoren stehen, fällt seine Seite um mindestens %1 zurück; die Seiten laufen schief und können klemmen. Eine Störung auf einer Seite soll beide anhalten; vor jedem Start beide ausrichten.</translation>
+    </message>
+    <message>
+        <source>Braking can lift the supply to %1, over the %2 at which a drive switches off; the axis then runs on unbraked, or falls. Brake more gently, or fit capacitance or a brake resistor; have it done by somebody qualified and keep to your local rules.</source>
+        <translation>Bremsen kann die Netzteilspannung auf %1 heben, über die %2, bei denen eine Endstufe abschaltet; die Achse läuft dann ungebremst weiter oder fällt. Sanfter bremsen oder Kapazität oder einen Bremswiderstand einbauen; das einer fachkundigen Person überlassen und die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>Spindle</source>
+        <translation>Arbeitsspindel</translation>
+    </message>
+    <message>
+        <source>Sides</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Arbeitszyklus</translation>
+    </message>
+    <message>
+        <source>Final drive</source>
+        <translation>Endantrieb</translation>
+    </message>
+    <message>
+        <source>Belt loop</source>
+        <translation>Riemenschleife</translation>
+    </message>
+    <message>
+        <source>Belt that hauls the carriage</source>
+        <translation>Zugriemen am Schlitten</translation>
+    </message>
+    <message>
+        <source>the screw</source>
+        <translation>die Spindel</translation>
+    </message>
+    <message>
+        <source>the nut</source>
+        <translation>die Mutter</translation>
+    </message>
+    <message>
+        <source>single nut</source>
+        <translation>Einzelmutter</translation>
+    </message>
+    <message>
+        <source>preloaded pair</source>
+        <translation>vorgespanntes Paar</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>one motor, one drive</source>
+        <translation>ein Motor, ein Antrieb</translation>
+    </message>
+    <message>
+        <source>a motor on each side</source>
+        <translation>ein Motor je Seite</translation>
+    </message>
+    <message>
+        <source>one motor for both sides</source>
+        <translation>ein Motor für beide Seiten</translation>
+    </message>
+    <message>
+        <source>share the load</source>
+        <translation>teilen sich die Last</translation>
+    </message>
+    <message>
+        <source>wound against each other</source>
+        <translation>gegeneinander verspannt</translation>
+    </message>
+    <message>
+        <source>motor</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>screw</source>
+        <translation>Spindel</translation>
+    </message>
+    <message>
+        <source>idler</source>
+        <translation>Umlenkrolle</translation>
+    </message>
+    <message>
+        <source>toothed</source>
+        <translation>Zahnseite</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>a jerk</source>
+        <translation>ein Ruck</translation>
+    </message>
+    <message>
+        <source>a torsional stiffness</source>
+        <translation>eine Drehsteifigkeit</translation>
+    </message>
+    <message>
+        <source>a thermal expansion</source>
+        <translation>eine Wärmedehnung</translation>
+    </message>
+    <message>
+        <source>a capacitance</source>
+        <translation>eine Kapazität</translation>
+    </message>
+    <message>
+        <source>belt pull</source>
+        <translation>Riemenzug</translation>
+    </message>
+    <message>
+        <source>hauling belt pull</source>
+        <translation>Zug im Zugriemen</translation>
+    </message>
+    <message>
+        <source>coupling torque</source>
+        <translation>Kupplungsmoment</translation>
+    </message>
+    <message>
+        <source>RMS torque</source>
+        <translation>Effektivmoment</translation>
+    </message>
+    <message>
+        <source>reversal error</source>
+        <translation>Umkehrfehler</translation>
+    </message>
+    <message>
+        <source>error under cut</source>
+        <translation>Schnittfehler</translation>
+    </message>
+    <message>
+        <source>life</source>
+        <translation>Lebensdauer</translation>
+    </message>
+    <message>
+        <source>bus voltage</source>
+        <translation>Zwischenkreisspannung</translation>
+    </message>
+    <message>
+        <source>Where the belt, a hauling one first, runs at its allowed speed.</source>
+        <translation>Wo der Riemen, zuerst ein Zugriemen, mit seiner erlaubten Geschwindigkeit läuft.</translation>
+    </message>
+    <message>
+        <source>On one screw or hauling belt, the larger of accelerating and cutting.</source>
+        <translation>Auf eine Spindel oder einen Zugriemen; der größere Wert aus Beschleunigen und Schnitt.</translation>
+    </message>
+    <message>
+        <source>pull the belt hands on</source>
+        <translation>Umfangskraft am Riemen</translation>
+    </message>
+    <message>
+        <source>Largest torque through the stage over the motor pulley&apos;s pitch radius.</source>
+        <translation>Größtes Moment durch die Riemenstufe geteilt durch den Teilkreisradius der Motorscheibe.</translation>
+    </message>
+    <message>
+        <source>teeth in mesh factor</source>
+        <translation>Zahneingriffsfaktor</translation>
+    </message>
+    <message>
+        <source>One from six teeth in mesh up; each tooth fewer takes a fifth.</source>
+        <translation>Eins ab sechs eingreifenden Zähnen; jeder Zahn weniger nimmt ein Fünftel.</translation>
+    </message>
+    <message>
+        <source>allowed belt pull</source>
+        <translation>zulässiger Riemenzug</translation>
+    </message>
+    <message>
+        <source>The lower of what teeth in mesh and cords carry, as far as they are known.</source>
+        <translation>Der kleinere Wert dessen, was eingreifende Zähne und Zugstränge tragen, soweit bekannt.</translation>
+    </message>
+    <message>
+        <source>belt tension needed</source>
+        <translation>nötige Riemenvorspannung</translation>
+    </message>
+    <message>
+        <source>Least pull at rest that keeps the slack side from going limp at the largest pull.</source>
+        <translation>Kleinster Zug im Stillstand, bei dem das Leertrum unter dem größten Zug nicht erschlafft.</translation>
+    </message>
+    <message>
+        <source>note of the belt</source>
+        <translation>Trumfrequenz</translation>
+    </message>
+    <message>
+        <source>Frequency of the longest span when plucked at its tension; tune by it.</source>
+        <translation>Frequenz des längsten Trums, wenn es gespannt angezupft wird; danach einstellen.</translation>
+    </message>
+    <message>
+        <source>belt load on the shaft</source>
+        <translation>Wellenlast durch den Riemen</translation>
+    </message>
+    <message>
+        <source>What the tension pulls the motor&apos;s shaft with, at rest.</source>
+        <translation>Womit die Riemenvorspannung im Stillstand an der Motorwelle zieht.</translation>
+    </message>
+    <message>
+        <source>pull of the hauling belt</source>
+        <translation>Umfangskraft am Zugriemen</translation>
+    </message>
+    <message>
+        <source>The largest axial force on it.</source>
+        <translation>Die größte Axialkraft an ihm.</translation>
+    </message>
+    <message>
+        <source>allowed hauling pull</source>
+        <translation>zulässiger Zug Zugriemen</translation>
+    </message>
+    <message>
+        <source>hauling tension needed</source>
+        <translation>nötige Vorspannung Zugriemen</translation>
+    </message>
+    <message>
+        <source>Least pull at rest that keeps the slack side from going limp, the carriage at its worst place.</source>
+        <translation>Kleinster Zug im Stillstand, bei dem das Leertrum nicht erschlafft, der Schlitten an der ungünstigsten Stelle.</translation>
+    </message>
+    <message>
+        <source>note of the hauling belt</source>
+        <translation>Trumfrequenz Zugriemen</translation>
+    </message>
+    <message>
+        <source>Frequency of the long span when plucked, the carriage at the far end of its travel; tune by it.</source>
+        <translation>Frequenz des langen Trums beim Anzupfen, der Schlitten am fernen Ende des Verfahrwegs; danach einstellen.</translation>
+    </message>
+    <message>
+        <source>shaft stiffness</source>
+        <translation>Spindelsteifigkeit</translation>
+    </message>
+    <message>
+        <source>Of the screw&apos;s core along the axis, the nut at its weakest place.</source>
+        <translation>Des Spindelkerns entlang der Achse, die Mutter an der weichsten Stelle.</translation>
+    </message>
+    <message>
+        <source>nut stiffness under load</source>
+        <translation>Muttersteifigkeit unter Last</translation>
+    </message>
+    <message>
+        <source>The listed stiffness, of a ball nut brought to its load or preload.</source>
+        <translation>Die Steifigkeit nach Liste, bei einer Kugelmutter auf ihre Last oder Vorspannung umgerechnet.</translation>
+    </message>
+    <message>
+        <source>bearings stiffness</source>
+        <translation>Steifigkeit der Lager</translation>
+    </message>
+    <message>
+        <source>Of the fixed bearings along the axis; two fixed ends count twice.</source>
+        <translation>Der Festlager entlang der Achse; zwei feste Enden zählen doppelt.</translation>
+    </message>
+    <message>
+        <source>twist stiffness</source>
+        <translation>Verdrehsteifigkeit</translation>
+    </message>
+    <message>
+        <source>Twist of the screw up to the nut at its farthest, as a spring along the axis.</source>
+        <translation>Verdrehung der Spindel bis zur Mutter am fernsten Punkt, als Feder entlang der Achse.</translation>
+    </message>
+    <message>
+        <source>transmission stiffness</source>
+        <translation>Steifigkeit der Übertragung</translation>
+    </message>
+    <message>
+        <source>Coupling or belt as a spring along the axis.</source>
+        <translation>Kupplung oder Riemen als Feder entlang der Achse.</translation>
+    </message>
+    <message>
+        <source>hauling belt stiffness</source>
+        <translation>Steifigkeit des Zugriemens</translation>
+    </message>
+    <message>
+        <source>Of both runs of belt to the carriage at its worst place.</source>
+        <translation>Beider Riementrume zum Schlitten an der ungünstigsten Stelle.</translation>
+    </message>
+    <message>
+        <source>stiffness of one drive</source>
+        <translation>Steifigkeit eines Antriebs</translation>
+    </message>
+    <message>
+        <source>Everything in one drive, spring after spring.</source>
+        <translation>Alles in einem Antrieb, Feder hinter Feder.</translation>
+    </message>
+    <message>
+        <source>axis stiffness</source>
+        <translation>Achssteifigkeit</translation>
+    </message>
+    <message>
+        <source>All drives side by side, at the worst place of the travel.</source>
+        <translation>Alle Antriebe nebeneinander, an der ungünstigsten Stelle des Verfahrwegs.</translation>
+    </message>
+    <message>
+        <source>natural frequency</source>
+        <translation>Eigenfrequenz</translation>
+    </message>
+    <message>
+        <source>Of the moving mass on the axis stiffness.</source>
+        <translation>Der bewegten Masse auf der Achssteifigkeit.</translation>
+    </message>
+    <message>
+        <source>torsional frequency</source>
+        <translation>Drehschwingfrequenz</translation>
+    </message>
+    <message>
+        <source>Of the motor against screw and load, on the transmission and the screw&apos;s twist.</source>
+        <translation>Des Motors gegen Spindel und Last, über die Übertragung und die Verdrehung der Spindel.</translation>
+    </message>
+    <message>
+        <source>skew under cut</source>
+        <translation>Schrägstellung beim Schnitt</translation>
+    </message>
+    <message>
+        <source>How far the guides let the sides run apart under the couple of a cut with one central drive.</source>
+        <translation>Wie weit die Führungen die Seiten auseinanderlaufen lassen, beim Kräftepaar eines Schnitts mit einem mittigen Antrieb.</translation>
+    </message>
+    <message>
+        <source>skew of one slip</source>
+        <translation>Schrägstellung bei Schlupf</translation>
+    </message>
+    <message>
+        <source>How far one side falls back when its stepper slips by the least it can.</source>
+        <translation>Wie weit eine Seite zurückfällt, wenn ihr Schrittmotor um das Kleinstmögliche durchrutscht.</translation>
+    </message>
+    <message>
+        <source>couple on the blocks in a stall</source>
+        <translation>Kräftepaar beim Stehenbleiben</translation>
+    </message>
+    <message>
+        <source>Sideways force on the guide blocks when one motor pushes with all it has and the other stands.</source>
+        <translation>Seitliche Kraft auf die Führungswagen, wenn ein Motor mit aller Kraft schiebt und der andere steht.</translation>
+    </message>
+    <message>
+        <source>tooth gap error</source>
+        <translation>Fehler durch Zahnspiel</translation>
+    </message>
+    <message>
+        <source>Play of the belt&apos;s teeth at both pulleys of the stage, at the carriage; none with a coupling.</source>
+        <translation>Spiel der Riemenzähne an beiden Scheiben der Stufe, am Schlitten; bei einer Kupplung keines.</translation>
+    </message>
+    <message>
+        <source>wind-up error</source>
+        <translation>Fehler durch Nachgeben</translation>
+    </message>
+    <message>
+        <source>What friction bends the drive one way and then the other.</source>
+        <translation>Wie weit die Reibung den Antrieb erst zur einen, dann zur anderen Seite nachgeben lässt.</translation>
+    </message>
+    <message>
+        <source>load angle on reversal</source>
+        <translation>Lastwinkel beim Umkehren</translation>
+    </message>
+    <message>
+        <source>What friction holds an open-loop stepper behind its field, one way and then the other.</source>
+        <translation>Wie weit die Reibung einen ungeregelten Schrittmotor hinter seinem Feld zurückhält, erst in der einen, dann in der anderen Richtung.</translation>
+    </message>
+    <message>
+        <source>error on reversal</source>
+        <translation>Umkehrfehler</translation>
+    </message>
+    <message>
+        <source>Lost motion, tooth gap, wind-up and load angle added up.</source>
+        <translation>Umkehrverlust, Zahnspiel, Nachgeben und Lastwinkel zusammengezählt.</translation>
+    </message>
+    <message>
+        <source>error on reversal, likely</source>
+        <translation>Umkehrfehler, wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>The same as root of the sum of squares, since not all is worst at once.</source>
+        <translation>Dasselbe als Wurzel der Quadratsumme, denn nicht alles ist zugleich am schlechtesten.</translation>
+    </message>
+    <message>
+        <source>lead error</source>
+        <translation>Steigungsfehler</translation>
+    </message>
+    <message>
+        <source>Over the travel, as given or by the screw&apos;s grade.</source>
+        <translation>Über den Verfahrweg, wie angegeben oder nach der Toleranzklasse der Spindel.</translation>
+    </message>
+    <message>
+        <source>heat error</source>
+        <translation>Wärmefehler</translation>
+    </message>
+    <message>
+        <source>What a warmer screw grows over the travel, less its stretch.</source>
+        <translation>Was eine wärmere Spindel über den Verfahrweg wächst, abzüglich ihrer Reckung.</translation>
+    </message>
+    <message>
+        <source>stretch needed for heat</source>
+        <translation>nötige Reckkraft bei Wärme</translation>
+    </message>
+    <message>
+        <source>Pull that takes up the whole warmth between two fixed ends.</source>
+        <translation>Zugkraft, die die ganze Erwärmung zwischen zwei festen Enden aufnimmt.</translation>
+    </message>
+    <message>
+        <source>error over the travel</source>
+        <translation>Wegfehler</translation>
+    </message>
+    <message>
+        <source>Lead error and heat error added up.</source>
+        <translation>Steigungsfehler und Wärmefehler zusammengezählt.</translation>
+    </message>
+    <message>
+        <source>error over the travel, likely</source>
+        <translation>Wegfehler, wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>The same as root of the sum of squares.</source>
+        <translation>Dasselbe als Wurzel der Quadratsumme.</translation>
+    </message>
+    <message>
+        <source>deflection under cut</source>
+        <translation>Nachgeben beim Schnitt</translation>
+    </message>
+    <message>
+        <source>Cutting thrust over the axis stiffness.</source>
+        <translation>Vorschubkraft beim Schnitt geteilt durch die Achssteifigkeit.</translation>
+    </message>
+    <message>
+        <source>load angle under cut</source>
+        <translation>Lastwinkel beim Schnitt</translation>
+    </message>
+    <message>
+        <source>How far the cutting torque holds an open-loop stepper behind its field, at the carriage.</source>
+        <translation>Wie weit das Schnittmoment einen ungeregelten Schrittmotor hinter seinem Feld zurückhält, am Schlitten.</translation>
+    </message>
+    <message>
+        <source>Deflection and load angle added up.</source>
+        <translation>Nachgeben und Lastwinkel zusammengezählt.</translation>
+    </message>
+    <message>
+        <source>error under cut, likely</source>
+        <translation>Schnittfehler, wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>mean axial force</source>
+        <translation>mittlere Axialkraft</translation>
+    </message>
+    <message>
+        <source>Cubic mean over the turns of the cycle, on the harder-loaded screw, the preload counted in.</source>
+        <translation>Kubisches Mittel über die Umdrehungen des Zyklus, an der höher belasteten Spindel, die Vorspannung eingerechnet.</translation>
+    </message>
+    <message>
+        <source>life in turns</source>
+        <translation>Lebensdauer, Umdrehungen</translation>
+    </message>
+    <message>
+        <source>Turns of the screw that the wanted share of screws reaches.</source>
+        <translation>Umdrehungen der Spindel, die der gewünschte Anteil der Spindeln erreicht.</translation>
+    </message>
+    <message>
+        <source>life in distance</source>
+        <translation>Lebensdauer, Weg</translation>
+    </message>
+    <message>
+        <source>Life in turns times the lead.</source>
+        <translation>Lebensdauer in Umdrehungen mal Steigung.</translation>
+    </message>
+    <message>
+        <source>life in hours</source>
+        <translation>Lebensdauer, Stunden</translation>
+    </message>
+    <message>
+        <source>Life in turns by the turns of a cycle and its time.</source>
+        <translation>Aus der Lebensdauer in Umdrehungen, den Umdrehungen eines Zyklus und seiner Zeit.</translation>
+    </message>
+    <message>
+        <source>load of a guide block</source>
+        <translation>Last eines Führungswagens</translation>
+    </message>
+    <message>
+        <source>Weight shared by the blocks, and what the couple adds to one.</source>
+        <translation>Auf die Wagen verteiltes Gewicht und was das Kräftepaar einem davon hinzufügt.</translation>
+    </message>
+    <message>
+        <source>guide life</source>
+        <translation>Führungslebensdauer</translation>
+    </message>
+    <message>
+        <source>Travel that nine of ten blocks reach at that load.</source>
+        <translation>Weg, den neun von zehn Wagen bei dieser Last erreichen.</translation>
+    </message>
+    <message>
+        <source>time for the whole travel</source>
+        <translation>Zeit für den ganzen Verfahrweg</translation>
+    </message>
+    <message>
+        <source>Quickest move from end to end at the wanted feed and acceleration.</source>
+        <translation>Schnellste Fahrt von Ende zu Ende mit gewünschtem Vorschub und gewünschter Beschleunigung.</translation>
+    </message>
+    <message>
+        <source>cycle time</source>
+        <translation>Zykluszeit</translation>
+    </message>
+    <message>
+        <source>Load cases, moves and rests together.</source>
+        <translation>Lastfälle, Fahrten und Pausen zusammen.</translation>
+    </message>
+    <message>
+        <source>Root mean square of the motor&apos;s torque over the cycle; it stands for the motor&apos;s heat.</source>
+        <translation>Effektivwert des Motormoments über den Zyklus; er steht für die Erwärmung des Motors.</translation>
+    </message>
+    <message>
+        <source>continuous torque usable</source>
+        <translation>nutzbares Dauermoment</translation>
+    </message>
+    <message>
+        <source>The usable share of what a servo gives for ever.</source>
+        <translation>Der nutzbare Anteil dessen, was ein Servomotor dauernd abgibt.</translation>
+    </message>
+    <message>
+        <source>Command steps a second at the wanted feed.</source>
+        <translation>Befehlsschritte je Sekunde beim gewünschten Vorschub.</translation>
+    </message>
+    <message>
+        <source>stepper&apos;s own frequency</source>
+        <translation>Eigenfrequenz Schrittmotor</translation>
+    </message>
+    <message>
+        <source>At which rotor and load swing on the motor&apos;s field at rest.</source>
+        <translation>Bei ihr schwingen Rotor und Last im Stillstand am Feld des Motors.</translation>
+    </message>
+    <message>
+        <source>feed to hurry through</source>
+        <translation>Resonanzvorschub</translation>
+    </message>
+    <message>
+        <source>Where full steps come at the stepper&apos;s own frequency.</source>
+        <translation>Wo die Vollschritte mit der Eigenfrequenz des Schrittmotors kommen; rasch durchfahren.</translation>
+    </message>
+    <message>
+        <source>motor power</source>
+        <translation>Motorleistung</translation>
+    </message>
+    <message>
+        <source>Largest at the motor&apos;s shaft, accelerating or cutting.</source>
+        <translation>Größte an der Motorwelle, beim Beschleunigen oder im Schnitt.</translation>
+    </message>
+    <message>
+        <source>winding heat</source>
+        <translation>Wicklungswärme</translation>
+    </message>
+    <message>
+        <source>What a stepper&apos;s windings turn to heat at the drive current.</source>
+        <translation>Was die Wicklungen eines Schrittmotors beim Strom der Endstufe in Wärme umsetzen.</translation>
+    </message>
+    <message>
+        <source>power from the supply</source>
+        <translation>Leistung aus dem Netzteil</translation>
+    </message>
+    <message>
+        <source>Shaft power and winding heat of this axis&apos; motors; losses in the drives not counted.</source>
+        <translation>Wellenleistung und Wicklungswärme der Motoren dieser Achse; ohne Verluste der Endstufen.</translation>
+    </message>
+    <message>
+        <source>current from the supply</source>
+        <translation>Strom aus dem Netzteil</translation>
+    </message>
+    <message>
+        <source>That power over the supply voltage.</source>
+        <translation>Diese Leistung geteilt durch die Netzteilspannung.</translation>
+    </message>
+    <message>
+        <source>energy returned</source>
+        <translation>rückgespeiste Energie</translation>
+    </message>
+    <message>
+        <source>What comes back to the supply when the axis stops from its wanted feed, downhill where it can.</source>
+        <translation>Was zum Netzteil zurückkommt, wenn die Achse aus dem gewünschten Vorschub anhält, nach Möglichkeit abwärts.</translation>
+    </message>
+    <message>
+        <source>bus voltage after braking</source>
+        <translation>Spannung nach dem Bremsen</translation>
+    </message>
+    <message>
+        <source>Supply voltage raised by the energy returned into the capacitance.</source>
+        <translation>Netzteilspannung, erhöht durch die in die Kapazität rückgespeiste Energie.</translation>
+    </message>
+    <message>
+        <source>best lead to accelerate</source>
+        <translation>beste Steigung</translation>
+    </message>
+    <message>
+        <source>Lead with the most acceleration at the wanted feed&apos;s torque, all else as it is.</source>
+        <translation>Steigung mit der höchsten Beschleunigung beim Moment des gewünschten Vorschubs, alles andere wie vorhanden.</translation>
+    </message>
+    <message>
+        <source>best reduction to accelerate</source>
+        <translation>beste Übersetzung</translation>
+    </message>
+    <message>
+        <source>Reduction with the most acceleration at the wanted feed&apos;s torque, all else as it is.</source>
+        <translation>Übersetzung mit der höchsten Beschleunigung beim Moment des gewünschten Vorschubs, alles andere wie vorhanden.</translation>
+    </message>
+    <message>
+        <source>torque on the coupling</source>
+        <translation>Moment an der Kupplung</translation>
+    </message>
+    <message>
+        <source>Largest while accelerating or cutting.</source>
+        <translation>Größtes beim Beschleunigen oder im Schnitt.</translation>
+    </message>
+    <message>
+        <source>allowed coupling torque</source>
+        <translation>zulässiges Kupplungsmoment</translation>
+    </message>
+    <message>
+        <source>As given by the coupling&apos;s maker.</source>
+        <translation>Nach Angabe des Herstellers der Kupplung.</translation>
+    </message>
+    <message>
+        <source>Turns of the motor for one turn of the screw, or of a hauling belt&apos;s pulley.</source>
+        <translation>Umdrehungen des Motors je Umdrehung der Spindel oder der Scheibe eines Zugriemens.</translation>
+    </message>
+    <message>
+        <source>travel per screw or pulley angle</source>
+        <translation>Weg je Spindel-/Scheibenwinkel</translation>
+    </message>
+    <message>
+        <source>A screw&apos;s lead over a whole turn, or the pitch radius of a hauling belt&apos;s pulley.</source>
+        <translation>Steigung einer Spindel geteilt durch eine ganze Umdrehung oder Teilkreisradius der Scheibe eines Zugriemens.</translation>
+    </message>
+    <message>
+        <source>Travel per angle of screw or pulley, seen from the motor through the reduction.</source>
+        <translation>Weg je Winkel von Spindel oder Scheibe, vom Motor aus über die Übersetzung gesehen.</translation>
+    </message>
+    <message>
+        <source>Axial play of the nut, none if it is preloaded; of a hauling belt twice its tooth gap.</source>
+        <translation>Axialspiel der Mutter, bei vorgespannter keines; beim Zugriemen das doppelte Zahnspiel.</translation>
+    </message>
+    <message>
+        <source>Fewest belt teeth on the arc of contact of a driven pulley.</source>
+        <translation>Kleinste Zahl der Riemenzähne im Umschlingungsbogen einer angetriebenen Scheibe.</translation>
+    </message>
+    <message>
+        <source>place of the slide</source>
+        <translation>Stellung im Spannweg</translation>
+    </message>
+    <message>
+        <source>From the sliding pulley&apos;s drawn place to where the belt&apos;s whole length fits; forth is positive.</source>
+        <translation>Von der gezeichneten Lage der verschiebbaren Scheibe bis dahin, wo der ganze Riemen passt; vor ist positiv.</translation>
+    </message>
+    <message>
+        <source>share of the worst side</source>
+        <translation>Anteil höher belastete Seite</translation>
+    </message>
+    <message>
+        <source>Largest share of a load that one side carries while it crosses.</source>
+        <translation>Größter Anteil einer quer fahrenden Last, den eine Seite trägt.</translation>
+    </message>
+    <message>
+        <source>mass of the worst side</source>
+        <translation>Masse höher belastete Seite</translation>
+    </message>
+    <message>
+        <source>What the harder-loaded motor moves: half of what stays, and its share of what crosses.</source>
+        <translation>Was der höher belastete Motor bewegt: die Hälfte dessen, was bleibt, und sein Anteil an dem, was quer fährt.</translation>
+    </message>
+    <message>
+        <source>Speed at which the screw whips: the first natural frequency of bending of a slender round shaft, solid or hollow, of the core diameter.</source>
+        <translation>Drehzahl, bei der die Spindel schwingt: die erste Biegeeigenfrequenz einer schlanken runden Welle, voll oder hohl, mit dem Kerndurchmesser.</translation>
+    </message>
+    <message>
+        <source>critical speed under load</source>
+        <translation>krit. Drehzahl unter Last</translation>
+    </message>
+    <message>
+        <source>The first critical speed, lowered by the largest axial force and raised by the stretch.</source>
+        <translation>Die erste kritische Drehzahl, gesenkt durch die größte Axialkraft und erhöht durch die Reckung.</translation>
+    </message>
+    <message>
+        <source>Cross-section at the bottom of the thread, less the bore.</source>
+        <translation>Querschnitt am Grund des Gewindes, abzüglich der Bohrung.</translation>
+    </message>
+    <message>
+        <source>thread pitch</source>
+        <translation>Gewindeteilung</translation>
+    </message>
+    <message>
+        <source>Lead over starts.</source>
+        <translation>Steigung geteilt durch Gangzahl.</translation>
+    </message>
+    <message>
+        <source>collar loss</source>
+        <translation>Verlust Anlaufscheibe</translation>
+    </message>
+    <message>
+        <source>Torque the thrust washer adds, as a share of the axial force times travel per angle.</source>
+        <translation>Zusatzmoment der Anlaufscheibe, als Anteil der Axialkraft mal Weg je Winkel.</translation>
+    </message>
+    <message>
+        <source>load that frees the preload</source>
+        <translation>Abhebekraft der Vorspannung</translation>
+    </message>
+    <message>
+        <source>Axial force beyond which the relieved half of a preloaded pair carries nothing.</source>
+        <translation>Axialkraft, über der die entlastete Hälfte eines vorgespannten Paars nichts mehr trägt.</translation>
+    </message>
+    <message>
+        <source>As given, or reckoned from the preload; at the screw.</source>
+        <translation>Wie angegeben, sonst aus der Vorspannung berechnet; an der Spindel.</translation>
+    </message>
+    <message>
+        <source>screw or belt inertia</source>
+        <translation>Trägheit Spindel oder Riemen</translation>
+    </message>
+    <message>
+        <source>A cylinder of the screw&apos;s nominal diameter less its bore, a turning nut as given, or a hauling belt with both pulleys; at its own shaft.</source>
+        <translation>Ein Zylinder vom Nenndurchmesser der Spindel ohne ihre Bohrung, eine drehende Mutter wie angegeben oder ein Zugriemen mit beiden Scheiben; an der eigenen Welle.</translation>
+    </message>
+    <message>
+        <source>As given, or a solid disc of the pitch diameter; a loop&apos;s idlers are counted in.</source>
+        <translation>Wie angegeben, sonst eine Vollscheibe vom Teilkreisdurchmesser; die Umlenkrollen einer Riemenschleife sind eingerechnet.</translation>
+    </message>
+    <message>
+        <source>As given, or a solid disc of the pitch diameter; at the screw, all pulleys on screws together.</source>
+        <translation>Wie angegeben, sonst eine Vollscheibe vom Teilkreisdurchmesser; an der Spindel, alle Scheiben auf Spindeln zusammen.</translation>
+    </message>
+    <message>
+        <source>couple on the guide blocks</source>
+        <translation>Kräftepaar auf Führungswagen</translation>
+    </message>
+    <message>
+        <source>Sideways force on the blocks each way, from a cut off the line of one central drive.</source>
+        <translation>Seitliche Kraft auf die Wagen in jeder Richtung, von einem Schnitt neben der Linie eines mittigen Antriebs.</translation>
+    </message>
+    <message>
+        <source>friction of the couple</source>
+        <translation>Reibung durch das Kräftepaar</translation>
+    </message>
+    <message>
+        <source>What the guides add to a force off the drive&apos;s line, as a share of it.</source>
+        <translation>Was die Führungen zu einer Kraft neben der Antriebslinie hinzufügen, als Anteil an ihr.</translation>
+    </message>
+    <message>
+        <source>gravity of the worst side</source>
+        <translation>Schwerkraft höher belastete Seite</translation>
+    </message>
+    <message>
+        <source>The harder-loaded motor&apos;s share of gravity along the axis.</source>
+        <translation>Anteil des höher belasteten Motors an der Schwerkraft entlang der Achse.</translation>
+    </message>
+    <message>
+        <source>friction of the worst side</source>
+        <translation>Reibung höher belastete Seite</translation>
+    </message>
+    <message>
+        <source>The harder-loaded motor&apos;s share of the friction force.</source>
+        <translation>Anteil des höher belasteten Motors an der Reibkraft.</translation>
+    </message>
+    <message>
+        <source>To accelerate what turns with the screw or a hauling belt&apos;s pulleys; at that shaft.</source>
+        <translation>Zum Beschleunigen dessen, was sich mit der Spindel oder den Scheiben eines Zugriemens dreht; an dieser Welle.</translation>
+    </message>
+    <message>
+        <source>torque for the axial force</source>
+        <translation>Moment für die Axialkraft</translation>
+    </message>
+    <message>
+        <source>To push the axial force through the thread or pull it by the belt; at the screw or pulley.</source>
+        <translation>Um die Axialkraft durch das Gewinde zu drücken oder am Riemen zu ziehen; an der Spindel oder Scheibe.</translation>
+    </message>
+    <message>
+        <source>Preload, seals and bearings, at the screw or pulley.</source>
+        <translation>Vorspannung, Dichtungen und Lager, an der Spindel oder Scheibe.</translation>
+    </message>
+    <message>
+        <source>acceleration of a fall</source>
+        <translation>Beschleunigung beim Absinken</translation>
+    </message>
+    <message>
+        <source>How fast the axis gains speed downwards unpowered and without a brake; zero if it stays.</source>
+        <translation>Wie schnell die Achse stromlos und ohne Bremse abwärts schneller wird; null, wenn sie stehen bleibt.</translation>
+    </message>
+    <message>
+        <source>torque braking</source>
+        <translation>Moment beim Bremsen</translation>
+    </message>
+    <message>
+        <source>At the motor, while slowing down on the way down the slope; below zero the motor brakes.</source>
+        <translation>Am Motor, beim Abbremsen auf dem Weg abwärts; unter null bremst der Motor.</translation>
+    </message>
+    <message>
+        <source>These pulleys make no loop; check their number, places and sizes.</source>
+        <translation>Diese Scheiben ergeben keine Riemenschleife; Anzahl, Lage und Größe prüfen.</translation>
+    </message>
+    <message>
+        <source>The nut turns, but its inertia is open; give it with its pulley&apos;s.</source>
+        <translation>Die Mutter dreht sich, aber ihre Trägheit ist offen; mit der ihrer Scheibe angeben.</translation>
+    </message>
+    <message>
+        <source>The bore must be smaller than the core diameter.</source>
+        <translation>Die Bohrung muss kleiner sein als der Kerndurchmesser.</translation>
+    </message>
+    <message>
+        <source>A screw can be stretched only between two fixed ends; fix both or set the stretch to zero.</source>
+        <translation>Eine Spindel lässt sich nur zwischen zwei festen Enden recken; beide fest lagern oder die Reckkraft auf null setzen.</translation>
+    </message>
+    <message>
+        <source>The mass that crosses is part of the moving mass; it must not be more.</source>
+        <translation>Die quer fahrende Masse ist Teil der bewegten Masse; sie darf nicht größer sein.</translation>
+    </message>
+    <message>
+        <source>With two sides and a cross travel the spacing of the sides must be given.</source>
+        <translation>Bei zwei Seiten und einem Querweg muss der Abstand der Seiten angegeben werden.</translation>
+    </message>
+    <message>
+        <source>With one drive and a cross travel the guides take the couple; give the block spacing.</source>
+        <translation>Bei einem Antrieb und einem Querweg nehmen die Führungen das Kräftepaar auf; den Wagenabstand angeben.</translation>
+    </message>
+    <message>
+        <source>One screw cannot be wound against another; choose a layout with two, or let them share the load.</source>
+        <translation>Eine einzelne Spindel lässt sich nicht gegen eine andere verspannen; eine Anordnung mit zweien wählen oder die Last teilen lassen.</translation>
+    </message>
+    <message>
+        <source>Nuts or screws are wound against each other; give the preload.</source>
+        <translation>Muttern oder Spindeln sind gegeneinander verspannt; die Vorspannung angeben.</translation>
+    </message>
+    <message>
+        <source>One motor for both sides needs a belt loop with two pulleys on screws.</source>
+        <translation>Ein Motor für beide Seiten braucht eine Riemenschleife mit zwei Scheiben auf Spindeln.</translation>
+    </message>
+    <message>
+        <source>The belt loop drives two screws; choose one motor for both sides, or take one pulley off.</source>
+        <translation>Die Riemenschleife treibt zwei Spindeln; einen Motor für beide Seiten wählen oder eine Scheibe wegnehmen.</translation>
+    </message>
+    <message>
+        <source>A belt loop needs one pulley on a motor, no more and no less.</source>
+        <translation>Eine Riemenschleife braucht genau eine Scheibe auf einem Motor.</translation>
+    </message>
+    <message>
+        <source>A belt loop needs one or two pulleys on screws.</source>
+        <translation>Eine Riemenschleife braucht eine oder zwei Scheiben auf Spindeln.</translation>
+    </message>
+    <message>
+        <source>Pulley %1 has no size; give its teeth, or the diameter of a smooth idler.</source>
+        <translation>Scheibe %1 hat keine Größe; ihre Zähne oder den Durchmesser einer glatten Umlenkrolle angeben.</translation>
+    </message>
+    <message>
+        <source>Pulley %1 has other teeth than the first screw&apos;s; two screws must turn alike.</source>
+        <translation>Scheibe %1 hat andere Zähne als die der ersten Spindel; zwei Spindeln müssen sich gleich drehen.</translation>
+    </message>
+    <message>
+        <source>Pulley %1 would slip on the belt&apos;s smooth back; put it on the toothed face or make it an idler.</source>
+        <translation>Scheibe %1 würde auf der glatten Rückseite des Riemens rutschen; auf die Zahnseite setzen oder zur Umlenkrolle machen.</translation>
+    </message>
+    <message>
+        <source>The table has no pulley of the sliding pulley&apos;s number.</source>
+        <translation>Die Tabelle hat keine Scheibe mit der Nummer der verschiebbaren Scheibe.</translation>
+    </message>
+    <message>
+        <source>Pulleys %1 and %2 overlap; move them apart.</source>
+        <translation>Die Scheiben %1 und %2 überschneiden sich; auseinanderrücken.</translation>
+    </message>
+    <message>
+        <source>The belt does not touch pulley %1 on the face it is given; choose the other face or move it.</source>
+        <translation>Der Riemen berührt Scheibe %1 nicht auf der angegebenen Seite; die andere Seite wählen oder die Scheibe versetzen.</translation>
+    </message>
+    <message>
+        <source>The belt crosses itself: its spans after pulleys %1 and %2 meet. List the pulleys in belt order or move them.</source>
+        <translation>Der Riemen kreuzt sich selbst: Seine Trume nach den Scheiben %1 und %2 treffen sich. Die Scheiben in der Folge des Riemens aufführen oder versetzen.</translation>
+    </message>
+    <message>
+        <source>The belt&apos;s span after pulley %1 runs through pulley %2; move one of them or list them in belt order.</source>
+        <translation>Das Trum nach Scheibe %1 läuft durch Scheibe %2; eine versetzen oder in der Folge des Riemens aufführen.</translation>
+    </message>
+    <message>
+        <source>The belt fits at no place of the slide; change its teeth, the slide&apos;s travel or the pulleys.</source>
+        <translation>Der Riemen passt in keiner Stellung des Spannwegs; seine Zähnezahl, den Spannweg oder die Scheiben ändern.</translation>
+    </message>
+    <message>
+        <source>The belt is too short; it must go twice along the travel and round the pulleys.</source>
+        <translation>Der Riemen ist zu kurz; er muss zweimal über den Verfahrweg und um die Scheiben reichen.</translation>
+    </message>
+    <message>
+        <source>Load case %1 has neither a thrust nor a whole cut; give the thrust, or material, tool and cut in full. A tool cuts no wider than its diameter.</source>
+        <translation>Lastfall %1 hat weder eine Vorschubkraft noch einen ganzen Schnitt; die Vorschubkraft oder Werkstoff, Werkzeug und Schnitt vollständig angeben. Ein Werkzeug schneidet nicht breiter als sein Durchmesser.</translation>
+    </message>
+    <message>
+        <source>The belt fits at no place of the slide; those of %1 teeth would.</source>
+        <translation>Der Riemen passt in keiner Stellung des Spannwegs; solche mit %1 Zähnen würden passen.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>the whole, not divided or geared</source>
+        <translation>das Ganze, weder geteilt noch übersetzt</translation>
+    </message>
+    <message>
+        <source>two drives on one motor</source>
+        <translation>zwei Antriebe an einem Motor</translation>
+    </message>
+    <message>
+        <source>half to each side</source>
+        <translation>je Seite die Hälfte</translation>
+    </message>
+    <message>
+        <source>travel that a block&apos;s rating is given for</source>
+        <translation>Weg, für den die Tragzahl eines Wagens gilt</translation>
+    </message>
+    <message>
+        <source>axial force on the nut, or its preload</source>
+        <translation>Axialkraft auf die Mutter oder ihre Vorspannung</translation>
+    </message>
+    <message>
+        <source>free length of belt one way round</source>
+        <translation>freie Riemenlänge in der einen Richtung</translation>
+    </message>
+    <message>
+        <source>free length of belt the other way round</source>
+        <translation>freie Riemenlänge in der anderen Richtung</translation>
+    </message>
+    <message>
+        <source>length of the belt&apos;s span</source>
+        <translation>Länge des Riementrums</translation>
+    </message>
+    <message>
+        <source>teeth of the rotor, four full steps each</source>
+        <translation>Zähne des Rotors, je vier Vollschritte</translation>
+    </message>
+    <message>
+        <source>motor torque at standstill</source>
+        <translation>Motormoment im Stillstand</translation>
+    </message>
+    <message>
+        <source>detent torque of the motor</source>
+        <translation>Rastmoment des Motors</translation>
+    </message>
+    <message>
+        <source>holding torque of the motor</source>
+        <translation>Haltemoment des Motors</translation>
+    </message>
+    <message>
+        <source>largest torque from the motor into coupling or belt</source>
+        <translation>größtes Moment vom Motor in Kupplung oder Riemen</translation>
+    </message>
+    <message>
+        <source>lead variation of the grade over 300 mm</source>
+        <translation>Steigungsschwankung der Toleranzklasse auf 300 mm</translation>
+    </message>
+    <message>
+        <source>largest share of the belt&apos;s length on its tight side</source>
+        <translation>größter Anteil der Riemenlänge im Lasttrum</translation>
+    </message>
+    <message>
+        <source>number of drives side by side</source>
+        <translation>Anzahl der Antriebe nebeneinander</translation>
+    </message>
+    <message>
+        <source>number of motors</source>
+        <translation>Anzahl der Motoren</translation>
+    </message>
+    <message>
+        <source>turns of the screw in a cycle</source>
+        <translation>Umdrehungen der Spindel im Zyklus</translation>
+    </message>
+    <message>
+        <source>pitch radius of the motor pulley</source>
+        <translation>Teilkreisradius der Motorscheibe</translation>
+    </message>
+    <message>
+        <source>time of a cycle</source>
+        <translation>Zeit eines Zyklus</translation>
+    </message>
+    <message>
+        <source>length of screw from bearing to nut, at its weakest</source>
+        <translation>Spindellänge vom Lager zur Mutter, an der weichsten Stelle</translation>
+    </message>
+    <message>
+        <source>length of screw that twists, the nut at its farthest</source>
+        <translation>Spindellänge, die sich verdreht, die Mutter am fernsten Punkt</translation>
+    </message>
+    <message>
+        <source>teeth of the motor pulley</source>
+        <translation>Zähne der Motorscheibe</translation>
+    </message>
+    <message>
+        <source>teeth of the screw pulley</source>
+        <translation>Zähne der Spindelscheibe</translation>
+    </message>
+    <message>
+        <source>arc of contact on the motor pulley</source>
+        <translation>Umschlingungswinkel der Motorscheibe</translation>
+    </message>
+    <message>
+        <source>f: the place of the slide at which the belt&apos;s whole length goes round all pulleys, found by root finding</source>
+        <translation>f: die Stellung im Spannweg, bei der der ganze Riemen um alle Scheiben läuft, durch Nullstellensuche gefunden</translation>
+    </message>
+    <message>
+        <source>f: the fewest teeth in mesh of the driven pulleys, from their arcs of contact</source>
+        <translation>f: die kleinste Zahl eingreifender Zähne der angetriebenen Scheiben, aus ihren Umschlingungswinkeln</translation>
+    </message>
+    <message>
+        <source>f: the idlers as solid discs, each by the square of the motor pulley&apos;s diameter over its own</source>
+        <translation>f: die Umlenkrollen als Vollscheiben, jede mal dem Quadrat aus Durchmesser der Motorscheibe durch eigenem</translation>
+    </message>
+    <message>
+        <source>f: the lower of what teeth and cords carry at that speed, from the maker&apos;s figures or ISO 5295</source>
+        <translation>f: der kleinere Wert dessen, was Zähne und Zugstränge bei dieser Drehzahl tragen, nach Hersteller oder ISO 5295</translation>
+    </message>
+    <message>
+        <source>f: one from six teeth in mesh up, a fifth less for each tooth fewer</source>
+        <translation>f: eins ab sechs eingreifenden Zähnen, ein Fünftel weniger je fehlendem Zahn</translation>
+    </message>
+    <message>
+        <source>f: the lead at which the acceleration is greatest, torque, load and inertia as they are</source>
+        <translation>f: die Steigung mit der größten Beschleunigung, Moment, Last und Trägheit wie vorhanden</translation>
+    </message>
+    <message>
+        <source>f: the reduction at which the acceleration is greatest, torque, load and inertia as they are</source>
+        <translation>f: die Übersetzung mit der größten Beschleunigung, Moment, Last und Trägheit wie vorhanden</translation>
+    </message>
+    <message>
+        <source>f: 2√2 times the preload, where the relieved half comes loose</source>
+        <translation>f: 2√2-mal die Vorspannung, wo sich die entlastete Hälfte löst</translation>
+    </message>
+    <message>
+        <source>f: 0.8 times the listed stiffness and the cube root of the load over 30 % of the dynamic rating, or 10 % if preloaded</source>
+        <translation>f: 0,8-mal die Steifigkeit nach Liste und die Kubikwurzel aus Last durch 30 % der dynamischen Tragzahl, 10 % bei Vorspannung</translation>
+    </message>
+    <message>
+        <source>f: two inertias that swing against each other on a spring</source>
+        <translation>f: zwei Trägheiten, die an einer Feder gegeneinander schwingen</translation>
+    </message>
+    <message>
+        <source>f: the arcsine of torque over pull-out torque, over the rotor&apos;s teeth, as travel</source>
+        <translation>f: der Arkussinus von Moment durch Grenzmoment, geteilt durch die Rotorzähne, als Weg</translation>
+    </message>
+    <message>
+        <source>f: the root of the sum of the squares</source>
+        <translation>f: die Wurzel der Quadratsumme</translation>
+    </message>
+    <message>
+        <source>f: the cubic mean of the axial force over the turns of the cycle</source>
+        <translation>f: das kubische Mittel der Axialkraft über die Umdrehungen des Zyklus</translation>
+    </message>
+    <message>
+        <source>f: a million turns times the cube of the rating over factor times mean load, less for more reliability or a preloaded pair</source>
+        <translation>f: eine Million Umdrehungen mal der dritten Potenz aus Tragzahl durch Faktor mal mittlerer Last, weniger bei höherer Zuverlässigkeit oder vorgespanntem Paar</translation>
+    </message>
+    <message>
+        <source>f: the time of the quickest move within feed, acceleration and jerk</source>
+        <translation>f: die Zeit der schnellsten Fahrt innerhalb von Vorschub, Beschleunigung und Ruck</translation>
+    </message>
+    <message>
+        <source>f: the root of the mean square of the motor&apos;s torque over the cycle</source>
+        <translation>f: der Effektivwert des Motormoments über den Zyklus</translation>
+    </message>
+    <message>
+        <source>f: the larger of torque times speed, accelerating and cutting</source>
+        <translation>f: der größere Wert von Moment mal Drehzahl, beim Beschleunigen und im Schnitt</translation>
+    </message>
+    <message>
+        <source>f: both phases&apos; resistance times the square of the effective drive current</source>
+        <translation>f: der Widerstand beider Stränge mal dem Quadrat des Effektivstroms der Endstufe</translation>
     </message>
 </context>
 <context>
@@ -2783,6 +4584,26 @@
     <message>
         <source>Close this message</source>
         <translation>Diese Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::BeltChooser</name>
+    <message>
+        <source>Belts round about</source>
+        <translation>Benachbarte Riemen</translation>
+    </message>
+    <message>
+        <source>%1 teeth: slide at %2</source>
+        <translation>%1 Zähne: Spannweg bei %2</translation>
+    </message>
+    <message>
+        <source>%1 teeth: centres %2 apart</source>
+        <translation>%1 Zähne: Achsabstand %2</translation>
+    </message>
+    <message>
+        <source>%1, usually in stock</source>
+        <comment>belt</comment>
+        <translation>%1, meist lagernd</translation>
     </message>
 </context>
 <context>
@@ -3071,22 +4892,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
 </context>
 <context>
-    <name>feedwright::PointsRow</name>
+    <name>feedwright::PartPicker</name>
     <message>
-        <source>speed</source>
-        <translation>Drehzahl</translation>
+        <source>Take a part from a list</source>
+        <translation>Ein Teil aus einer Liste nehmen</translation>
     </message>
     <message>
-        <source>torque</source>
-        <translation>Drehmoment</translation>
+        <source>Take from a list …</source>
+        <translation>Aus einer Liste nehmen …</translation>
     </message>
     <message>
-        <source>Add point</source>
-        <translation>Punkt hinzufügen</translation>
-    </message>
-    <message>
-        <source>Remove point</source>
-        <translation>Punkt entfernen</translation>
+        <source>%1 (own list)</source>
+        <translation>%1 (eigene Liste)</translation>
     </message>
 </context>
 <context>
@@ -3130,6 +4947,47 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
 </context>
 <context>
+    <name>feedwright::TableFieldRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>button, table</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Add row</source>
+        <translation>Zeile hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove row</source>
+        <translation>Zeile entfernen</translation>
+    </message>
+    <message>
+        <source>Import …</source>
+        <translation>Importieren …</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a choice for %2.</source>
+        <translation>„%1“ steht für %2 nicht zur Wahl.</translation>
+    </message>
+    <message>
+        <source>%1 is a whole number from %2 to %3.</source>
+        <translation>%1 ist eine ganze Zahl von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>%1 must be %2, such as %3.</source>
+        <comment>column, bound, example</comment>
+        <translation>%1 muss %2 sein, etwa %3.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read.</source>
+        <translation>%1 lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>%1 holds no table: wanted are lines of %2 values parted by tabs, semicolons or commas.</source>
+        <translation>%1 enthält keine Tabelle: Nötig sind Zeilen mit %2 Werten, getrennt durch Tabulatoren, Semikolons oder Kommas.</translation>
+    </message>
+</context>
+<context>
     <name>feedwright::TextRow</name>
     <message>
         <source>open</source>
@@ -3154,6 +5012,15 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>Drive train of %1: %2</source>
         <translation>Antriebsstrang von %1: %2</translation>
+    </message>
+    <message>
+        <source>The belt does not fit round the pulleys.</source>
+        <translation>Der Riemen passt nicht um die Scheiben.</translation>
+    </message>
+    <message>
+        <source>pulley %1: %2</source>
+        <comment>number, what it is</comment>
+        <translation>Scheibe %1: %2</translation>
     </message>
 </context>
 <context>

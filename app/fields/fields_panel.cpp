@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/fields_panel.h"
 
+#include "fields/belt_chooser.h"
 #include "fields/machine_form.h"
 #include "fields/part_picker.h"
 #include "fields/wheel_guard.h"
@@ -131,6 +132,7 @@ void FieldsPanel::rebuild() {
   type_ = nullptr;
   source_ = nullptr;
   machine_form_ = nullptr;
+  belts_ = nullptr;
   form_ = new QWidget(scroll_);
   grid_ = new QGridLayout(form_);
   grid_->setContentsMargins(0, 4, 6, 4);
@@ -216,6 +218,10 @@ void FieldsPanel::add_part_rows(PartSlot slot) {
     row.set_table_asker(ask_for_table_);
     row.add_to(*grid_, *form_);
     connect(&row, &FieldRow::entered, this, [this, &row] { show_help(row); });
+    if (slot == PartSlot::transmission && field.info.member == "belt_teeth") {
+      belts_ = new BeltChooser(document_, shelf_.stock_belts, form_);
+      grid_->addWidget(belts_, grid_->rowCount(), 0, 1, 3);
+    }
   }
   const bool bought = slot == PartSlot::guides || slot == PartSlot::motor ||
                       slot == PartSlot::transmission || slot == PartSlot::drive;
@@ -306,6 +312,9 @@ void FieldsPanel::refresh() {
   }
   if (machine_form_ != nullptr) {
     machine_form_->refresh();
+  }
+  if (belts_ != nullptr) {
+    belts_->refresh();
   }
 }
 

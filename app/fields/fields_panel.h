@@ -17,6 +17,7 @@ class QScrollArea;
 
 namespace feedwright {
 
+class BeltChooser;
 class MachineForm;
 
 /// The fields of the chosen part, or of the machine, with a sentence on what the field at hand
@@ -60,6 +61,7 @@ private:
   QComboBox* type_ = nullptr;
   QLineEdit* source_ = nullptr;
   MachineForm* machine_form_ = nullptr;
+  BeltChooser* belts_ = nullptr;
   std::vector<std::unique_ptr<FieldRow>> rows_;
   QString built_shape_;
   TableAsker ask_for_table_;

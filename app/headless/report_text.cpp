@@ -124,6 +124,9 @@ private:
     title(tr("Results"));
     std::vector<QStringList> rows;
     for (const SheetResult& result : axis.results) {
+      if (!result.value) {
+        continue;
+      }
       const ResultDescriptor& about = descriptor(result.id);
       const QString symbol = text_of(about.symbol);
       rows.push_back(QStringList{words::result_name(result.id), symbol} +

@@ -35,6 +35,21 @@ public:
     }
   }
 
+  /// Tooth counts of belts that shops keep.
+  void add_stock(const QDir& folder) {
+    const QFileInfoList files =
+        folder.entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+    for (const QFileInfo& file : files) {
+      const auto text = contents(file);
+      const auto stock = text ? read_stock_belts(*text) : std::nullopt;
+      if (!stock) {
+        shelf_.troubles << Words::unreadable(file.fileName());
+        continue;
+      }
+      shelf_.stock_belts.insert(shelf_.stock_belts.end(), stock->begin(), stock->end());
+    }
+  }
+
 private:
   void add_file(const QFileInfo& file, bool own) {
     const auto text = contents(file);
@@ -78,6 +93,8 @@ PartShelf read_part_shelf() {
   Shelver shelver(shelf);
   shelver.add_folder(QDir(QStringLiteral(":/resources/parts")), false);
   shelver.add_folder(QDir(own_parts_folder()), true);
+  shelver.add_stock(QDir(QStringLiteral(":/resources/parts/stock")));
+  shelver.add_stock(QDir(own_parts_folder() + QStringLiteral("/stock")));
   return shelf;
 }
 

@@ -3,6 +3,7 @@
 
 // The parts lists there are: those that come with the program and the user's own.
 
+#include "machine/belt_choices.h"
 #include "machine/parts_list.h"
 
 #include <QString>
@@ -19,6 +20,7 @@ struct ShelvedPart {
 
 struct PartShelf {
   std::vector<ShelvedPart> parts;
+  std::vector<StockBelts> stock_belts;
   QStringList troubles; ///< lists that cannot be read, a sentence each
 };
 

@@ -2,7 +2,7 @@
 #include "limits/cautions.h"
 #include "sheet/lay_out_sheet.h"
 
-#include "sheet/sheet_columns.h"
+#include "sheet/figure_groups.h"
 #include "sheet/sheet_figures.h"
 #include "sheet/sheet_words.h"
 #include "text/words.h"
@@ -87,6 +87,15 @@ public:
     add_table(pages_, table);
   }
 
+  void figures() {
+    const auto groups = figure_groups(content_, units_);
+    if (groups.empty()) {
+      return;
+    }
+    pages_.heading(tr("Figures"), 120.0);
+    add_two_columns(pages_, {{{}, 2.0}, {{}, 0.7}, {{}, 1.4, Qt::AlignRight}}, groups);
+  }
+
   void inputs() {
     pages_.heading(tr("Inputs"), 120.0);
     std::vector<TableGroup> groups;
@@ -153,6 +162,7 @@ void add_axis_pages(Pages& pages, const Machine& machine, std::size_t axis,
   part.set_up();
   part.limits();
   add_plots(pages, machine, axis, results);
+  part.figures();
   part.inputs();
 }
 

@@ -97,8 +97,7 @@ private:
     };
     add(words::part_name(PartSlot::motor), false, false, motor);
     add(words::part_name(PartSlot::transmission), false, true, transmission);
-    add(words::part_name(PartSlot::drive), false, true,
-        final_drive);
+    add(words::part_name(PartSlot::drive), false, true, final_drive);
     add(tr("Feed"), true, true,
         [this](const SummaryRow& row) { return unit_pair(row.feed, row.feed_wanted, "m/min"); });
     add(tr("Feed governed by"), false, false,

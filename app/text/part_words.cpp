@@ -18,7 +18,7 @@ constexpr const char* part_names[slot_count] = {
     QT_TRANSLATE_NOOP("Words", "Targets"),      QT_TRANSLATE_NOOP("Words", "Carriage"),
     QT_TRANSLATE_NOOP("Words", "Guides"),       QT_TRANSLATE_NOOP("Words", "Sides"),
     QT_TRANSLATE_NOOP("Words", "Duty"),         QT_TRANSLATE_NOOP("Words", "Motor"),
-    QT_TRANSLATE_NOOP("Words", "Transmission"), QT_TRANSLATE_NOOP("Words", "Screw or belt"),
+    QT_TRANSLATE_NOOP("Words", "Transmission"), QT_TRANSLATE_NOOP("Words", "Final drive"),
 };
 
 constexpr Word part_types[] = {

@@ -132,6 +132,11 @@ const char* sentence_of(const Fault& fault) {
 } // namespace
 
 QString soundness_text(const Fault& fault) {
+  if (fault.code == loop_belt_does_not_fit && !fault.found.empty()) {
+    return translated(QT_TRANSLATE_NOOP("Words", "The belt fits at no place of the slide; those of "
+                                                 "%1 teeth would."))
+        .arg(QString::fromStdString(fault.found));
+  }
   QString text = translated(sentence_of(fault));
   if (text.contains(QStringLiteral("%1"))) {
     text = text.arg(fault.first);

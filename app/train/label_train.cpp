@@ -3,7 +3,8 @@
 
 #include "limits/number_text.h"
 #include "text/words.h"
-#include "train/place_labels.h"
+#include "train/label_wider.h"
+#include "train/label_writer.h"
 
 #include <QCoreApplication>
 
@@ -17,102 +18,94 @@ class Labeller {
 public:
   Labeller(TrainPlan& plan, const TrainGeometry& train, const QRectF& rect,
            const TrainOptions& options, const QFontMetricsF& metrics)
-      : plan_(plan), train_(train), rect_(rect), options_(options), metrics_(metrics),
-        placer_(rect) {}
+      : plan_(plan), train_(train), rect_(rect), options_(options),
+        writer_(plan, rect, options, metrics) {}
 
   void label() {
     take_shapes();
     label_fixed();
     label_title();
     label_whip();
+    // On paper, where nothing is chosen, what is usual need not be said.
+    if (!says(train_.sides_text) && (options_.title || train_.twin)) {
+      label_sides(writer_, train_, plan_);
+    }
+    label_nut(writer_, train_, plan_);
+    label_loop(writer_, train_, plan_, options_);
+    label_carriage(writer_, train_, plan_);
     label_parts();
     label_governing();
+    if (!says(train_.duty_text) && (options_.title || train_.works)) {
+      label_duty(writer_, train_, plan_);
+    }
   }
 
 private:
   using enum Beside;
   double u(double n) const { return n * plan_.unit; }
 
-  QSizeF size_of(const QString& text, bool bold = false) const {
-    QFont font = options_.font;
-    font.setBold(bold);
-    const QFontMetricsF metrics = bold ? QFontMetricsF(font) : metrics_;
-    // Bold is measured on the screen's device; widened to be safe on any other.
-    const QSizeF size = metrics_.size(0, text);
-    return {bold ? std::max(size.width() * 1.15, metrics.size(0, text).width()) + u(2)
-                 : size.width() + u(2),
-            size.height()};
+  std::optional<QRectF> beside(const QString& text, const QRectF& area,
+                               const std::vector<Beside>& sides, Tone tone, bool bold = false) {
+    return writer_.beside(text, area, sides, tone, bold);
   }
 
   void take_shapes() {
-    placer_.take(plan_.motor);
+    writer_.take(plan_.motor);
     if (train_.belt) {
-      placer_.take(plan_.belt.boundingRect());
+      writer_.take(plan_.belt.boundingRect());
     }
-    placer_.take(plan_.coupling);
-    const double grip = plan_.screw.height() / 2.0 + u(9);
-    placer_.take(QRectF(plan_.start - QPointF(u(14), grip), QSizeF(u(28), 2.0 * grip + u(8))));
-    placer_.take(QRectF(plan_.end - QPointF(u(12), grip), QSizeF(u(30), 2.0 * grip + u(8))));
-    placer_.take(plan_.screw.adjusted(-u(30), -u(2), u(2), u(2)));
-    placer_.take(plan_.nut);
-    placer_.take(
+    writer_.take(plan_.coupling);
+    train_.haul ? take_haul(writer_, train_, plan_) : take_screw();
+    take_loop(writer_, train_, plan_);
+    take_twin(writer_, train_, plan_);
+    writer_.take(plan_.nut);
+    writer_.take(
         QRectF(plan_.nut.center(), QPointF(plan_.nut.center().x() + 1.0, plan_.carriage.top()))
             .adjusted(-u(3), 0.0, u(3), 0.0));
-    placer_.take(plan_.carriage.adjusted(-u(2), 0.0, u(2), u(8)));
-    placer_.take(QRectF(plan_.start.x(), plan_.rail - u(1), plan_.screw.width(), u(6)));
-    take_extension(plan_.nut_at_start.center().x(), plan_.travel_line);
-    take_extension(plan_.nut_at_end.center().x(), plan_.travel_line);
-    take_extension(plan_.start.x(), plan_.span_line);
-    take_extension(plan_.end.x(), plan_.span_line);
-    placer_.take(plan_.supply);
-    placer_.take(plan_.controller);
-    placer_.take(QRectF(plan_.cut_arrow.p1(), plan_.cut_arrow.p2()).adjusted(0, -u(5), u(4), u(5)));
+    writer_.take(plan_.carriage.adjusted(-u(2), 0.0, u(2), u(8)));
+    writer_.take(QRectF(plan_.start.x(), plan_.rail - u(1), plan_.screw.width(), u(6)));
+    for (const double x : {plan_.nut_at_start.center().x(), plan_.nut_at_end.center().x()}) {
+      take_extension(x, plan_.travel_line);
+    }
+    for (const double x : {plan_.start.x(), plan_.end.x()}) {
+      take_extension(x, plan_.span_line);
+    }
+    writer_.take(plan_.supply);
+    writer_.take(plan_.controller);
+    writer_.take(plan_.cut_arrow, u(5));
     if (!plan_.gravity_arrow.isNull()) {
-      placer_.take(QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2())
+      writer_.take(QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2())
                        .normalized()
                        .adjusted(-u(5), -u(5), u(5), u(5)));
     }
     for (qsizetype i = 1; i < plan_.whip.size(); ++i) {
-      placer_.take(QRectF(plan_.whip[i - 1], plan_.whip[i]).normalized().adjusted(0, -u(2), 0, 1));
+      writer_.take(QRectF(plan_.whip[i - 1], plan_.whip[i]).normalized().adjusted(0, -u(2), 0, 1));
     }
+  }
+
+  void take_screw() {
+    const double grip = plan_.screw.height() / 2.0 + u(9);
+    writer_.take(QRectF(plan_.start - QPointF(u(14), grip), QSizeF(u(28), 2.0 * grip + u(8))));
+    writer_.take(QRectF(plan_.end - QPointF(u(12), grip), QSizeF(u(30), 2.0 * grip + u(8))));
+    writer_.take(plan_.screw.adjusted(-u(30), -u(2), u(2), u(2)));
+    // A frame stands there while the screw is selected.
+    const double frame = std::max(plan_.screw.height() / 2.0, u(7)) + u(10);
+    writer_.take(QRectF(plan_.start, plan_.end).adjusted(-u(16), -frame, u(20), frame));
   }
 
   /// The thin line from what is measured down to its dimension.
   void take_extension(double x, double bottom) {
-    placer_.take(
+    writer_.take(
         QRectF(QPointF(x - u(1), plan_.screw.bottom()), QPointF(x + u(1), bottom)).normalized());
   }
 
-  void add(const QString& text, const QRectF& area, Tone tone, bool bold = false,
-           Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter) {
-    plan_.labels.push_back({text, area, tone, bold, alignment});
-  }
-
-  std::optional<QRectF> beside(const QString& text, const QRectF& area,
-                               const std::vector<Beside>& sides, Tone tone, bool bold = false) {
-    if (text.isEmpty()) {
-      return std::nullopt;
-    }
-    const auto rect = placer_.place(area, size_of(text, bold), sides, u(6));
-    if (rect) {
-      const bool left_of = rect->right() <= area.left();
-      const bool stacked = rect->bottom() <= area.top() || rect->top() >= area.bottom();
-      add(text, *rect, tone, bold,
-          (stacked   ? Qt::AlignHCenter
-           : left_of ? Qt::AlignRight
-                     : Qt::AlignLeft) |
-              Qt::AlignVCenter);
-    }
-    return rect;
-  }
-
   void label_fixed() {
-    add(train_.carriage_text, plan_.carriage, Tone::ink, false, Qt::AlignCenter);
+    writer_.add(plan_.carriage_text, plan_.carriage, Tone::ink, false, Qt::AlignCenter);
     boxed(train_.supply_text, plan_.supply, PartSlot::supply);
     boxed(train_.controller_text, plan_.controller, PartSlot::controller);
-    dimension(train_.span_text, plan_.start.x(), plan_.end.x(), plan_.span_line);
-    dimension(train_.travel_text, plan_.nut_at_start.center().x(), plan_.nut_at_end.center().x(),
-              plan_.travel_line);
+    writer_.dimension(train_.span_text, plan_.start.x(), plan_.end.x(), plan_.span_line);
+    writer_.dimension(train_.travel_text, plan_.nut_at_start.center().x(),
+                      plan_.nut_at_end.center().x(), plan_.travel_line);
   }
 
   Tone governing_tone() const {
@@ -123,37 +116,52 @@ private:
   /// Text in a box, standing out where the box governs.
   void boxed(const QString& text, const QRectF& area, PartSlot slot) {
     const bool governs = train_.governing && train_.governing->slot == slot;
-    add(text, area, governs ? governing_tone() : Tone::faint, false, Qt::AlignCenter);
-  }
-
-  void dimension(const QString& text, double from, double to, double height) {
-    QRectF area(QPointF(), size_of(text) + QSizeF(u(8), 0.0));
-    area.moveCenter(QPointF((from + to) / 2.0, height));
-    if (area.width() > to - from - u(20)) {
-      area.moveLeft(to + u(6));
-    }
-    placer_.take(QRectF(from, area.top(), std::max(to, area.right()) - from, area.height()));
-    add(text, area, Tone::faint, false, Qt::AlignCenter);
+    writer_.add(text, area, governs ? governing_tone() : Tone::faint, false, Qt::AlignCenter);
   }
 
   void label_title() {
+    if (options_.title) {
+      writer_.take(QRectF(rect_.topLeft(), QSizeF(rect_.width(), plan_.line)));
+    }
+    const bool twin_said = label_twin(writer_, train_, plan_);
     if (!options_.title) {
       return;
     }
     const QString scale = scale_text(plan_, options_);
-    const QSizeF size = size_of(scale);
+    const QSizeF size = writer_.size_of(scale);
     const QRectF scale_area(rect_.right() - size.width(), rect_.top(), size.width(), size.height());
-    add(scale, scale_area, Tone::faint, false, Qt::AlignRight | Qt::AlignVCenter);
-    placer_.take(scale_area);
+    writer_.add(scale, scale_area, Tone::faint, false, Qt::AlignRight | Qt::AlignVCenter);
+    double bound = title_word(PartSlot::duty, train_.duty_text, scale_area.left());
+    if (!twin_said) {
+      bound = title_word(PartSlot::sides, train_.sides_text, bound);
+    }
     QFont bold = options_.font;
     bold.setBold(true);
-    const double room = scale_area.left() - rect_.left() - u(16);
+    const double room = bound - rect_.left() - u(16);
     const QString title = QFontMetricsF(bold).elidedText(train_.title, Qt::ElideRight, room * 0.96);
-    const QRectF title_area(rect_.left(), rect_.top(), std::min(room, size_of(title, true).width()),
-                            size.height());
-    add(title, title_area, Tone::ink, true);
-    placer_.take(title_area);
+    const QRectF title_area(rect_.left(), rect_.top(),
+                            std::min(room, writer_.size_of(title, true).width()), size.height());
+    writer_.add(title, title_area, Tone::ink, true);
     plan_.parts.push_back({PartSlot::axis, QString(), title_area});
+  }
+
+  /// A word that stands for a part, in the title's line left of `bound` if the title leaves it
+  /// room; what bounds the title then.
+  double title_word(PartSlot slot, const QString& text, double bound) {
+    const QSizeF size = writer_.size_of(text);
+    const QRectF area(QPointF(bound - u(18) - size.width(), rect_.top()), size);
+    const double title = writer_.size_of(train_.title, true).width() + u(24);
+    if (area.left() < rect_.left() + title) {
+      return bound;
+    }
+    writer_.add(text, area, Tone::faint);
+    plan_.parts.push_back({slot, QString(), area});
+    return area.left();
+  }
+
+  bool says(const QString& text) const {
+    return std::any_of(plan_.labels.begin(), plan_.labels.end(),
+                       [&](const PlannedLabel& label) { return label.text == text; });
   }
 
   bool whip_governs() const {
@@ -175,8 +183,11 @@ private:
     QRectF apex = plan_.whip.boundingRect();
     apex.setHeight(u(2));
     const Tone tone = near ? tone_of(verdict) : mark.isEmpty() ? Tone::faint : Tone::ink;
-    if (!beside(one_line, apex, {above}, tone, near || !mark.isEmpty())) {
-      beside(two_lines, apex, {above, below}, tone, near || !mark.isEmpty());
+    const bool bold = near || !mark.isEmpty();
+    const bool said = beside(one_line, apex, {above}, tone, bold) ||
+                      beside(two_lines, apex, {above, below}, tone, bold);
+    if (!said) {
+      beside(mark, apex, {above}, tone, bold);
     }
   }
 
@@ -185,11 +196,7 @@ private:
            train_.belt && plan_.belt_upright ? std::vector{right, left, above, below}
                                              : std::vector{above, below, right, left},
            Tone::faint);
-    const QRectF drive = train_.belt ? plan_.belt.boundingRect() : plan_.coupling;
-    beside(train_.transmission_text, drive,
-           train_.belt && plan_.belt_upright ? std::vector{right, left, below, above}
-                                             : std::vector{below, above, right, left},
-           Tone::faint);
+    label_transmission();
     QRectF far_half = plan_.screw;
     far_half.setLeft(plan_.carriage.right());
     far_half.setRight(plan_.end.x() - u(14));
@@ -207,6 +214,22 @@ private:
     }
     const QRectF rail_end(plan_.end.x() - u(2), plan_.rail - u(4), u(2), u(8));
     beside(train_.guides_text, rail_end, {right, above, left}, Tone::faint);
+  }
+
+  void label_transmission() {
+    if (train_.haul && !train_.belt && !train_.loop) {
+      writer_.part_word(PartSlot::transmission, "", train_.transmission_text, plan_.motor,
+                        {below, left, above, right});
+      return;
+    }
+    const QRectF drive = plan_.loop    ? plan_.loop->area
+                         : train_.belt ? plan_.belt.boundingRect()
+                                       : plan_.coupling;
+    const bool upright = train_.belt && plan_.belt_upright;
+    beside(train_.transmission_text, drive,
+           upright ? std::vector{right, left, below, above}
+                   : std::vector{below, above, right, left},
+           Tone::faint);
   }
 
   QRectF area_of(PartSlot slot) const {
@@ -233,17 +256,20 @@ private:
   const TrainGeometry& train_;
   QRectF rect_;
   const TrainOptions& options_;
-  const QFontMetricsF& metrics_;
-  LabelPlacer placer_;
+  LabelWriter writer_;
 };
 
 } // namespace
 
+QString ratio_text(double scale, const TrainOptions& options) {
+  const double n = options.units_per_mm / scale;
+  return n >= 1.0 ? QCoreApplication::translate("Train", "1 : %1").arg(number_text(n))
+                  : QCoreApplication::translate("Train", "%1 : 1").arg(number_text(1 / n));
+}
+
 QString scale_text(const TrainPlan& plan, const TrainOptions& options) {
-  const double n = options.units_per_mm / plan.scale;
-  QString scale = n >= 1.0 ? QCoreApplication::translate("Train", "1 : %1").arg(number_text(n))
-                           : QCoreApplication::translate("Train", "%1 : 1").arg(number_text(1 / n));
-  if (plan.thickness < 1.005) {
+  const QString scale = ratio_text(plan.scale, options);
+  if (plan.thickness < 1.05) {
     return scale;
   }
   return QCoreApplication::translate("Train", "%1, screw %2 times as thick")

@@ -12,6 +12,9 @@ namespace feedwright {
 void label_train(TrainPlan& plan, const TrainGeometry& train, const QRectF& rect,
                  const TrainOptions& options, const QFontMetricsF& metrics);
 
+/// "1 : 6".
+QString ratio_text(double scale, const TrainOptions& options);
+
 /// "1 : 6", with what is exaggerated.
 QString scale_text(const TrainPlan& plan, const TrainOptions& options);
 

@@ -2,6 +2,7 @@
 #include "train/paint_shapes.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 namespace feedwright {
@@ -58,6 +59,27 @@ void ShapePainter::pulley(const QPointF& centre, double pitch_radius, int teeth)
   p_.setBrush(look_.ink);
   const double bore = std::max(u(1.5), pitch_radius * 0.14);
   p_.drawEllipse(centre, bore, bore);
+}
+
+void ShapePainter::roller(const QPointF& centre, double radius) {
+  p_.setPen(pen(look_.ink, 0.9));
+  p_.setBrush(look_.paper);
+  p_.drawEllipse(centre, std::max(radius, u(1.5)), std::max(radius, u(1.5)));
+  const double cross = std::min(radius * 0.5, u(4));
+  p_.setPen(pen(look_.faint_ink, 0.8));
+  p_.drawLine(centre - QPointF(cross, 0.0), centre + QPointF(cross, 0.0));
+  p_.drawLine(centre - QPointF(0.0, cross), centre + QPointF(0.0, cross));
+}
+
+void ShapePainter::pulley_from_the_side(const QRectF& rect) {
+  p_.setPen(pen(look_.ink, 1.2));
+  p_.setBrush(look_.paper);
+  p_.drawRect(rect);
+  p_.setPen(pen(look_.faint_ink, 0.7));
+  const double step = std::max(u(3), rect.height() / 12.0);
+  for (double y = rect.top() + step; y < rect.bottom() - step / 2.0; y += step) {
+    p_.drawLine(QPointF(rect.left(), y), QPointF(rect.right(), y));
+  }
 }
 
 void ShapePainter::belt(const QPainterPath& path, bool fits) {
@@ -133,16 +155,72 @@ void ShapePainter::ground(double x, double y, double width) {
   }
 }
 
+void ShapePainter::clamp(const QPointF& at, EndSupport support, double half_screw, double outward) {
+  if (support == EndSupport::free) {
+    return;
+  }
+  const double reach = half_screw + u(7);
+  const double near = at.x() + outward * u(1);
+  const QRectF block(QPointF(std::min(near, near + outward * u(11)), at.y() - reach),
+                     QSizeF(u(11), 2.0 * reach));
+  p_.setPen(pen(look_.ink, 1.2));
+  p_.setBrush(look_.paper);
+  p_.drawRect(block);
+  p_.setPen(pen(look_.faint_ink, 0.8));
+  for (double y = block.top() + u(5.5); y + u(5.5) < block.bottom(); y += u(5.5)) {
+    p_.drawLine(QPointF(block.left(), y + u(5.5)), QPointF(block.right(), y - u(5.5)));
+  }
+  ground(block.center().x(), at.y() + reach + u(1), u(24));
+}
+
+void ShapePainter::head(const QPointF& tip, const QPointF& along, double size,
+                        const QColor& colour) {
+  const QPointF across(-along.y(), along.x());
+  const QPointF neck = tip - along * size;
+  p_.setPen(Qt::NoPen);
+  p_.setBrush(colour);
+  p_.drawPolygon(QPolygonF{tip, neck + across * size * 0.44, neck - across * size * 0.44});
+}
+
+void ShapePainter::paired_nut(const QRectF& rect) {
+  p_.setPen(pen(look_.ink, 1.2));
+  p_.setBrush(look_.paper);
+  const double half = rect.width() / 2.0 - u(1.5);
+  p_.drawRect(QRectF(rect.left(), rect.top(), half, rect.height()));
+  p_.drawRect(QRectF(rect.right() - half, rect.top(), half, rect.height()));
+  const QPointF middle = rect.center();
+  const double size = std::min({u(7), half * 0.6, rect.height() * 0.7});
+  const double off = rect.width() / 4.0 - size / 2.0 + u(0.5);
+  head(middle - QPointF(off, 0.0), QPointF(1.0, 0.0), size, look_.ink);
+  head(middle + QPointF(off, 0.0), QPointF(-1.0, 0.0), size, look_.ink);
+}
+
+void ShapePainter::turning(const QPointF& centre, double radius) {
+  const QRectF round(centre.x() - radius, centre.y() - radius, 2.0 * radius, 2.0 * radius);
+  p_.setPen(pen(look_.ink, 1.2));
+  p_.setBrush(Qt::NoBrush);
+  constexpr int sixteenths = 16;
+  p_.drawArc(round, 45 * sixteenths, 105 * sixteenths);
+  const double tip = 30.0 / 180.0 * std::numbers::pi;
+  const QPointF along(std::sin(tip), std::cos(tip));
+  head(centre + radius * QPointF(std::cos(tip), -std::sin(tip)), along, u(8), look_.ink);
+}
+
+void ShapePainter::double_arrow(const QLineF& line, const QColor& colour) {
+  const QLineF way = line.unitVector();
+  const QPointF along(way.dx(), way.dy());
+  p_.setPen(pen(colour, 1.0));
+  p_.drawLine(line.p1() + along * u(5), line.p2() - along * u(5));
+  head(line.p1(), -along, u(6), colour);
+  head(line.p2(), along, u(6), colour);
+}
+
 void ShapePainter::arrow(const QLineF& line, const QColor& colour, bool solid) {
   p_.setPen(pen(colour, solid ? 1.6 : 1.0, solid ? Qt::SolidLine : Qt::DashLine));
   const QLineF way = line.unitVector();
   const QPointF along(way.dx(), way.dy());
-  const QPointF across(-along.y(), along.x());
-  const QPointF neck = line.p2() - along * u(8);
-  p_.drawLine(line.p1(), neck);
-  p_.setPen(Qt::NoPen);
-  p_.setBrush(colour);
-  p_.drawPolygon(QPolygonF{line.p2(), neck + across * u(3.5), neck - across * u(3.5)});
+  p_.drawLine(line.p1(), line.p2() - along * u(8));
+  head(line.p2(), along, u(8), colour);
 }
 
 void ShapePainter::extension(double x, double from, double to) {

@@ -21,6 +21,10 @@ public:
   void motor_from_the_end(const QRectF& flange, bool size_known);
   void motor_from_the_side(const QRectF& body, bool size_known);
   void pulley(const QPointF& centre, double pitch_radius, int teeth);
+  /// A smooth idler.
+  void roller(const QPointF& centre, double radius);
+  /// A toothed pulley seen across its shaft.
+  void pulley_from_the_side(const QRectF& rect);
   void belt(const QPainterPath& path, bool fits);
   void coupling(const QRectF& rect);
   /// Outline at the nominal diameter, core, and flanks every `pitch`.
@@ -28,6 +32,13 @@ public:
   /// Fixed: two blocks on ground. Supported: two rolling circles on ground. Free: nothing.
   /// `outward` is −1 at the motor's end and 1 at the far end.
   void support(const QPointF& at, EndSupport support, double half_screw, double outward);
+  /// Holds a shaft that does not turn.
+  void clamp(const QPointF& at, EndSupport support, double half_screw, double outward);
+  /// Two halves with what winds them against each other.
+  void paired_nut(const QRectF& rect);
+  /// Round a nut that turns.
+  void turning(const QPointF& centre, double radius);
+  void double_arrow(const QLineF& line, const QColor& colour);
   void arrow(const QLineF& line, const QColor& colour, bool solid);
   void extension(double x, double from, double to);
   void dimension(double from, double to, double y, const QRectF& gap);
@@ -36,6 +47,7 @@ public:
 
 private:
   double u(double n) const { return n * unit_; }
+  void head(const QPointF& tip, const QPointF& along, double size, const QColor& colour);
   void ground(double x, double y, double width);
 
   QPainter& p_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "train/paint_train.h"
 
+#include "train/paint_drive.h"
 #include "train/paint_shapes.h"
 
 #include <QPainter>
@@ -26,9 +27,8 @@ public:
     paint_marks();
     paint_dimensions();
     paint_guides();
-    paint_drive();
+    DrivePainter(p_, shapes_, look_, train_, plan_).paint();
     paint_screw();
-    paint_supports();
     paint_nut();
     paint_whip();
     paint_carriage();
@@ -95,30 +95,10 @@ private:
                 QPointF(plan_.end.x(), plan_.rail + u(4)));
   }
 
-  void paint_drive() {
-    if (train_.belt) {
-      const BeltDrawing& belt = *train_.belt;
-      shapes_.motor_from_the_end(plan_.motor, train_.motor_face_known);
-      const double half = belt.screw_pulley.pitch_diameter * plan_.scale / 2.0;
-      const QPointF screw_axis = plan_.coupling.center();
-      p_.setPen(shapes_.pen(look_.ink, 3.0));
-      p_.drawLine(screw_axis, plan_.start - QPointF(u(10), 0.0));
-      shapes_.pulley(plan_.motor_axis, belt.motor_pulley.pitch_diameter * plan_.scale / 2.0,
-                     belt.motor_pulley.teeth);
-      shapes_.pulley(screw_axis, half, belt.screw_pulley.teeth);
-      shapes_.belt(plan_.belt, belt.centre_distance.has_value());
+  void paint_screw() {
+    if (train_.haul) {
       return;
     }
-    shapes_.motor_from_the_side(plan_.motor, train_.motor_face_known);
-    p_.setPen(shapes_.pen(look_.ink, 3.0));
-    p_.drawLine(QPointF(plan_.motor.right(), plan_.start.y()),
-                QPointF(plan_.coupling.left(), plan_.start.y()));
-    p_.drawLine(QPointF(plan_.coupling.right(), plan_.start.y()),
-                plan_.start - QPointF(u(10), 0.0));
-    shapes_.coupling(plan_.coupling);
-  }
-
-  void paint_screw() {
     const double core =
         plan_.screw.height() * train_.core_diameter / std::max(train_.nominal_diameter, 1e-9);
     // Every flank once; every second, third … where they would run together.
@@ -128,12 +108,14 @@ private:
       pitch *= std::ceil(least / pitch);
     }
     shapes_.screw(plan_.screw, core, pitch);
-  }
-
-  void paint_supports() {
     const double half = plan_.screw.height() / 2.0;
-    shapes_.support(plan_.start, train_.motor_end, half, -1.0);
-    shapes_.support(plan_.end, train_.far_end, half, 1.0);
+    if (train_.nut_turns) {
+      shapes_.clamp(plan_.start, train_.motor_end, half, -1.0);
+      shapes_.clamp(plan_.end, train_.far_end, half, 1.0);
+    } else {
+      shapes_.support(plan_.start, train_.motor_end, half, -1.0);
+      shapes_.support(plan_.end, train_.far_end, half, 1.0);
+    }
   }
 
   void paint_nut() {
@@ -143,8 +125,15 @@ private:
     p_.drawRect(plan_.nut_at_end);
     p_.setPen(shapes_.pen(look_.ink, 1.2));
     p_.drawLine(plan_.nut.center(), QPointF(plan_.nut.center().x(), plan_.carriage.top()));
-    p_.setBrush(look_.paper);
-    p_.drawRect(plan_.nut);
+    if (train_.preloaded_pair) {
+      shapes_.paired_nut(plan_.nut);
+    } else {
+      p_.setBrush(train_.haul ? look_.ink : look_.paper);
+      p_.drawRect(plan_.nut);
+    }
+    if (train_.nut_turns) {
+      shapes_.turning(plan_.nut.center(), plan_.turning_radius());
+    }
   }
 
   void paint_whip() {
@@ -173,6 +162,11 @@ private:
 
   void paint_arrows() {
     shapes_.arrow(plan_.cut_arrow, train_.cuts ? look_.accent : look_.faint_ink, train_.cuts);
+    for (const QLineF& opposing : plan_.opposing) {
+      if (!opposing.isNull()) {
+        shapes_.arrow(opposing, look_.ink, true);
+      }
+    }
     if (!plan_.gravity_arrow.isNull()) {
       shapes_.arrow(plan_.gravity_arrow, look_.ink, true);
     }

@@ -9,7 +9,7 @@ namespace {
 
 /// Along the side: level with the area first, then either way.
 constexpr double shifts[] = {0.0, -0.25, 0.25, -0.5, 0.5, -1.0, 1.0};
-constexpr double distances[] = {1.0, 2.5, 4.0, 6.0, 8.0};
+constexpr double distances[] = {1.0, 2.5, 4.0, 5.0, 6.0, 8.0};
 
 QRectF candidate(const QRectF& area, const QSizeF& size, Beside side, double gap, double shift) {
   QRectF rect(QPointF(), size);
@@ -42,6 +42,19 @@ std::optional<QRectF> LabelPlacer::place(const QRectF& area, const QSizeF& size,
           take(rect);
           return rect;
         }
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<QRectF> LabelPlacer::place_anywhere(const QSizeF& size, double step) {
+  for (double y = bounds_.bottom() - size.height(); y >= bounds_.top(); y -= step) {
+    for (double x = bounds_.right() - size.width(); x >= bounds_.left(); x -= 2.0 * step) {
+      const QRectF rect(QPointF(x, y), size);
+      if (is_free(rect)) {
+        take(rect);
+        return rect;
       }
     }
   }

@@ -26,6 +26,9 @@ public:
   std::optional<QRectF> place(const QRectF& area, const QSizeF& size,
                               const std::vector<Beside>& sides, double gap);
 
+  /// The lowest free place of that size, the rightmost of a row first; taken then.
+  std::optional<QRectF> place_anywhere(const QSizeF& size, double step);
+
 private:
   QRectF bounds_;
   std::vector<QRectF> taken_;

@@ -5,6 +5,7 @@
 #include "mechanics/whip_shape.h"
 #include "text/text_of.h"
 #include "text/words.h"
+#include "train/train_words.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -21,7 +22,8 @@ class Train {
 
 public:
   Train(const Machine& machine, std::size_t axis, const AxisResults* results)
-      : machine_(machine), axis_number_(axis), axis_(machine.axes.at(axis)), results_(results) {}
+      : machine_(machine), axis_number_(axis), about_{machine, axis}, axis_(machine.axes.at(axis)),
+        results_(results) {}
 
   TrainGeometry drawn() {
     fill_drive();
@@ -39,20 +41,19 @@ public:
 private:
   static double mm(Length length) { return si_value(length) * 1e3; }
 
-  QString shown(PartSlot slot, std::string_view member) const {
-    const auto field = field_of(machine_, axis_number_, slot, member);
-    const bool missing = !field || std::holds_alternative<std::monostate>(field->value);
-    return missing ? QString() : words::field_text(*field);
-  }
+  QString shown(PartSlot slot, std::string_view member) const { return about_.shown(slot, member); }
 
   void fill_hauling_belt(const HaulingBelt& belt) {
-    const double round = double(belt.pulley_teeth) * mm(*belt.pitch);
+    out_.haul = PulleyCircle{mm(pulley_pitch_diameter(double(belt.pulley_teeth), *belt.pitch)),
+                             belt.pulley_teeth};
+    const double round = out_.haul->pitch_diameter * pi;
     out_.span = std::max(1.0, (mm(*belt.belt_length) - round) / 2.0);
-    out_.nominal_diameter = round / pi;
+    out_.nominal_diameter = out_.haul->pitch_diameter;
     out_.core_diameter = out_.nominal_diameter;
     out_.lead = round;
-    out_.travel = mm(*axis_.basics.travel);
-    out_.nut_at_start = (out_.span - out_.travel) / 2.0;
+    out_.screw_text = train_words::hauling_belt(about_);
+    out_.span_text =
+        tr("%1 between pulleys").arg(words::quantity({Kind::length, out_.span * 1e-3}, "mm"));
   }
 
   void fill_screw(const Screw& screw) {
@@ -62,28 +63,35 @@ private:
     out_.lead = si_value(*screw.lead) * 2.0 * pi * 1e3;
     out_.motor_end = screw.motor_end;
     out_.far_end = screw.far_end;
-    out_.travel = mm(*axis_.basics.travel);
-    out_.nut_at_start = axis_.basics.nut_at_start ? mm(**axis_.basics.nut_at_start)
-                                                  : (out_.span - out_.travel) / 2.0;
-    out_.screw_text =
-        tr("Ø %1 × %2, core %3", "nominal diameter × lead, core diameter")
-            .arg(shown(PartSlot::drive, "nominal_diameter"), shown(PartSlot::drive, "lead"),
-                 shown(PartSlot::drive, "core_diameter"));
-    out_.span_text = tr("%1 between bearings").arg(shown(PartSlot::drive, "span"));
-    out_.travel_text = tr("travel %1").arg(shown(PartSlot::axis, "travel"));
-    const QString letter = QString::fromStdString(axis_.basics.letter);
-    out_.title = axis_.basics.name.empty()
-                     ? letter
-                     : tr("%1 · %2", "axis letter, axis name")
-                           .arg(letter, QString::fromStdString(axis_.basics.name));
+    out_.nut_turns = screw.driven == DrivenMember::nut;
+    out_.preloaded_pair = screw.nuts == NutArrangement::preloaded_pair;
+    out_.screw_text = train_words::screw(about_);
+    out_.nut_text = train_words::nut(screw);
+    out_.span_text = (out_.nut_turns ? tr("%1 between clamps") : tr("%1 between bearings"))
+                         .arg(shown(PartSlot::drive, "span"));
   }
 
   void fill_drive() {
-    if (const auto* screw = std::get_if<Screw>(&axis_.drive)) {
+    const auto* screw = std::get_if<Screw>(&axis_.drive);
+    if (screw != nullptr) {
       fill_screw(*screw);
     } else {
       fill_hauling_belt(std::get<HaulingBelt>(axis_.drive));
     }
+    out_.title = train_words::title(about_);
+    out_.travel = mm(*axis_.basics.travel);
+    out_.travel_text = tr("travel %1").arg(shown(PartSlot::axis, "travel"));
+    out_.nut_at_start = screw != nullptr && axis_.basics.nut_at_start
+                            ? mm(**axis_.basics.nut_at_start)
+                            : (out_.span - out_.travel) / 2.0;
+    out_.twin = axis_.sides.layout != DriveLayout::one;
+    out_.twin_motor = axis_.sides.layout == DriveLayout::two_motors;
+    if (out_.twin && screw != nullptr && axis_.sides.pairing == Pairing::opposed) {
+      out_.opposed_text = train_words::opposed();
+    }
+    out_.sides_text = train_words::sides(about_);
+    out_.works = !axis_.duty.load_cases.empty() || !axis_.duty.moves.empty();
+    out_.duty_text = train_words::duty(axis_.duty);
   }
 
   void fill_motor() {
@@ -119,9 +127,14 @@ private:
   }
 
   void fill_transmission() {
+    if (const auto* loop = std::get_if<BeltLoopDrive>(&axis_.transmission)) {
+      out_.loop = loop_drawing(*loop, results_);
+      out_.transmission_text = out_.loop->text;
+      return;
+    }
+    out_.transmission_text = train_words::transmission(about_);
     const auto* belt = std::get_if<BeltStage>(&axis_.transmission);
     if (belt == nullptr) {
-      out_.transmission_text = tr("coupling");
       return;
     }
     BeltDrawing drawing;
@@ -134,18 +147,10 @@ private:
       drawing.centre_distance = mm(*results_->belt_centre_distance);
     }
     out_.belt = drawing;
-    out_.transmission_text =
-        tr("%1 : %2 teeth", "teeth of the motor's pulley : of the screw's pulley")
-            .arg(belt->motor_pulley_teeth)
-            .arg(belt->screw_pulley_teeth) +
-        QLatin1Char('\n') +
-        tr("belt %1, %2, %3 teeth", "profile, width, number of teeth")
-            .arg(QString::fromStdString(belt->profile), shown(PartSlot::transmission, "width"))
-            .arg(belt->belt_teeth);
   }
 
   void fill_loads() {
-    out_.carriage_text = shown(PartSlot::carriage, "mass");
+    out_.carriage_text = train_words::carriage(about_);
     out_.guides_text = tr("μ %1", "coefficient of friction of the guides")
                            .arg(shown(PartSlot::guides, "friction"));
     out_.cuts = axis_.targets.thrust.has_value();
@@ -222,6 +227,7 @@ private:
 
   const Machine& machine_;
   std::size_t axis_number_;
+  ShownAxis about_;
   const Axis& axis_;
   const AxisResults* results_;
   TrainGeometry out_;

@@ -6,6 +6,7 @@
 
 #include "machine/machine.h"
 #include "sizing/results.h"
+#include "train/loop_drawing.h"
 
 #include <QPointF>
 #include <QString>
@@ -45,11 +46,12 @@ struct GoverningMark {
   QString text;
 };
 
-/// Lengths in mm. The screw lies along x, its motor-end bearing at 0.
+/// Lengths in mm. The screw (or the run of the hauling belt) lies along x, its motor-end bearing
+/// (or the motor's pulley) at 0.
 struct TrainGeometry {
   QString title;
   double span = 0.0;
-  double nominal_diameter = 0.0;
+  double nominal_diameter = 0.0; ///< of a hauling belt's pulleys the pitch diameter
   double core_diameter = 0.0;
   double lead = 0.0;
   EndSupport motor_end = EndSupport::fixed;
@@ -59,18 +61,29 @@ struct TrainGeometry {
   double motor_face = 0.0;      ///< side of the motor's flange
   bool motor_face_known = true; ///< false: drawn at a usual size
   std::optional<BeltDrawing> belt;
+  std::optional<LoopDrawing> loop;
+  std::optional<PulleyCircle> haul; ///< each of the pulleys of a belt that hauls the carriage
+  bool nut_turns = false;
+  bool preloaded_pair = false; ///< two nuts on the screw
+  bool twin = false;           ///< a second screw or hauling belt on the other side
+  bool twin_motor = false;     ///< and a motor for it
   /// Down, in the drawing's axes (y up), for an axis that is not level; of length 1.
   std::optional<QPointF> down;
   bool cuts = false;
+  bool works = false; ///< has load cases or moves
   std::optional<WhipDrawing> whip;
   std::optional<GoverningMark> governing;
 
   QString motor_text;
   QString transmission_text;
-  QString screw_text;
+  QString screw_text; ///< or the hauling belt's
+  QString nut_text;
+  QString sides_text;
+  QString opposed_text; ///< empty where the sides share
+  QString duty_text;
   QString span_text;
   QString travel_text;
-  QString carriage_text;
+  QString carriage_text; ///< a line each
   QString guides_text;
   QString cut_text;
   QString gravity_text;

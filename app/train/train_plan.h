@@ -42,6 +42,26 @@ struct PlannedLabel {
   Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter;
 };
 
+/// The end view of a belt loop, seen along the shafts.
+struct LoopPlan {
+  double scale = 1.0;
+  QPointF title; ///< top left of the words that head it
+  QRectF area;   ///< of pulleys, belt and motor
+  std::vector<QPointF> centres;
+  QPainterPath belt; ///< empty where none fits
+  QLineF slide;      ///< null if nothing slides
+  QLineF band;       ///< the belt seen from the side, from screw to screw
+  QRectF twin_pulley;
+};
+
+/// The second screw or hauling belt, drawn beside the first.
+struct TwinPlan {
+  QRectF screw;
+  QRectF nut;
+  QRectF motor; ///< null if it has none that can be drawn
+  QRectF coupling;
+};
+
 struct TrainPlan {
   double scale = 1.0;     ///< painter units per millimetre of the machine
   double thickness = 1.0; ///< by what the screw's diameters are exaggerated
@@ -52,9 +72,9 @@ struct TrainPlan {
   QPointF end;   ///< far bearing
   QPointF motor_axis;
   QRectF motor;
-  QRectF coupling;
-  QRectF screw; ///< at its nominal diameter
-  QRectF nut;
+  QRectF coupling; ///< or the pulley on the screw's end
+  QRectF screw;    ///< at its nominal diameter; of a hauling belt its two runs
+  QRectF nut;      ///< or the clamp on a hauling belt
   QRectF nut_at_start;
   QRectF nut_at_end;
   QRectF carriage;
@@ -64,11 +84,19 @@ struct TrainPlan {
   QLineF cut_arrow;
   QLineF gravity_arrow;
   QPainterPath belt;
+  std::optional<LoopPlan> loop;
+  std::optional<TwinPlan> twin;
+  QPolygonF leader;      ///< from the drive to a nut that turns
+  QLineF opposing[2];    ///< what two screws do to each other, at their nuts
+  QString carriage_text; ///< as much as has room in it
   QPolygonF whip;
   QRectF supply;
   QRectF controller;
   std::vector<PlannedPart> parts;
   std::vector<PlannedLabel> labels;
+
+  /// Of the arrow round a nut that turns.
+  double turning_radius() const { return nut.height() / 2.0 + 7.0 * unit; }
 
   /// The part at a point: the smallest that holds it.
   const PlannedPart* part_at(const QPointF& point) const;
@@ -81,8 +109,8 @@ Tone tone_of(Verdict verdict);
 
 /// Parts in the order the keyboard visits them.
 inline constexpr PartSlot visited_parts[] = {
-    PartSlot::axis,       PartSlot::targets,  PartSlot::supply,
-    PartSlot::controller, PartSlot::motor,    PartSlot::transmission,
+    PartSlot::axis,       PartSlot::targets,  PartSlot::duty,  PartSlot::supply,
+    PartSlot::controller, PartSlot::sides,    PartSlot::motor, PartSlot::transmission,
     PartSlot::drive,      PartSlot::carriage, PartSlot::guides};
 
 } // namespace feedwright

@@ -165,26 +165,51 @@ void TrainView::focusOutEvent(QFocusEvent*) {
   update();
 }
 
-QString TrainView::about(PartSlot slot) const {
-  const auto words_of = [this, slot] {
-    switch (slot) {
-    case PartSlot::supply: return train_.supply_text;
-    case PartSlot::controller: return train_.controller_text;
-    case PartSlot::axis: return train_.travel_text;
-    case PartSlot::targets: return train_.cut_text;
-    case PartSlot::carriage: return train_.carriage_text;
-    case PartSlot::guides: return train_.guides_text;
-    case PartSlot::motor: return train_.motor_text;
-    case PartSlot::transmission: return train_.transmission_text;
-    case PartSlot::spindle:
-    case PartSlot::sides:
-    case PartSlot::duty: return words::part_name(slot);
-    case PartSlot::drive: break;
+QString TrainView::words_about(PartSlot slot) const {
+  switch (slot) {
+  case PartSlot::supply: return train_.supply_text;
+  case PartSlot::controller: return train_.controller_text;
+  case PartSlot::axis: return train_.travel_text;
+  case PartSlot::targets: return train_.cut_text;
+  case PartSlot::duty: return train_.duty_text;
+  case PartSlot::carriage: return train_.carriage_text;
+  case PartSlot::guides: return train_.guides_text;
+  case PartSlot::sides:
+    return train_.opposed_text.isEmpty()
+               ? train_.sides_text
+               : train_.sides_text + QLatin1Char('\n') + train_.opposed_text;
+  case PartSlot::motor: return train_.motor_text;
+  case PartSlot::transmission: return words_about_transmission();
+  case PartSlot::spindle: return words::part_name(slot);
+  case PartSlot::drive: break;
+  }
+  QStringList said{train_.screw_text};
+  if (!train_.nut_text.isEmpty()) {
+    said << train_.nut_text;
+  }
+  said << train_.span_text;
+  if (train_.whip) {
+    said << train_.whip->text;
+  }
+  return said.join(QLatin1Char('\n'));
+}
+
+QString TrainView::words_about_transmission() const {
+  QStringList said{train_.transmission_text};
+  if (train_.loop) {
+    for (std::size_t i = 0; i < train_.loop->pulleys.size(); ++i) {
+      const LoopPulleyDrawing& pulley = train_.loop->pulleys[i];
+      said << tr("pulley %1: %2", "number, what it is").arg(i + 1).arg(pulley.text);
     }
-    const QString screw = train_.screw_text + QLatin1Char('\n') + train_.span_text;
-    return train_.whip ? screw + QLatin1Char('\n') + train_.whip->text : screw;
-  };
-  QString text = words_of();
+    if (train_.loop->belt.isEmpty()) {
+      said << tr("The belt does not fit round the pulleys.");
+    }
+  }
+  return said.join(QLatin1Char('\n'));
+}
+
+QString TrainView::about(PartSlot slot) const {
+  QString text = words_about(slot);
   if (train_.governing && train_.governing->slot == slot) {
     text += QLatin1Char('\n') +
             tr("%1: %2", "what governs: verdict")

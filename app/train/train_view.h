@@ -43,6 +43,8 @@ private:
   bool move_focus(int step);
   void describe();
   QString about(PartSlot slot) const;
+  QString words_about(PartSlot slot) const;
+  QString words_about_transmission() const;
   const TrainPlan& plan();
   TrainOptions options() const;
 

@@ -75,7 +75,7 @@ void MainWindow::make_views() {
   middle->setStretchFactor(0, 2);
   middle->setStretchFactor(1, 3);
   middle->setStretchFactor(2, 3);
-  middle->setSizes({215, 290, 295});
+  middle->setSizes({250, 270, 280});
   middle->setChildrenCollapsible(false);
 
   auto* across = new QSplitter(Qt::Horizontal);

@@ -59,7 +59,7 @@ enum class FaultCode : std::uint8_t {
   loop_wrong_side,
   loop_crossing,
   loop_span_through_pulley,
-  loop_belt_does_not_fit,
+  loop_belt_does_not_fit, ///< `found` lists the teeth of belts that would
   hauling_belt_too_short,
   load_case_without_thrust, ///< neither a thrust nor a whole cut to reckon one from
 };

@@ -3,9 +3,13 @@
 
 namespace feedwright {
 
+bool describes_cut(const LoadCase& load) {
+  return load.specific_force && load.exponent && load.tool_diameter && load.teeth &&
+         load.spindle_speed && load.depth && load.engagement;
+}
+
 std::optional<MillingCut> milling_cut(const LoadCase& load) {
-  if (!load.specific_force || !load.exponent || !load.tool_diameter || !load.teeth ||
-      !load.spindle_speed || !load.depth || !load.engagement) {
+  if (!describes_cut(load)) {
     return std::nullopt;
   }
   constexpr double most_teeth = 1000.0;

@@ -11,6 +11,9 @@ namespace feedwright {
 /// beyond the cutter).
 std::optional<MillingCut> milling_cut(const LoadCase& load);
 
+/// Whether everything a cut needs is given, be it possible or not.
+bool describes_cut(const LoadCase& load);
+
 /// Thrust of a load case along the axis: what its cut asks, capped by the spindle, where the cut is
 /// described whole; else as given.
 struct CaseThrust {

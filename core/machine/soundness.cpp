@@ -155,7 +155,7 @@ private:
   void load_cases(const DutyCycle& duty) {
     for (std::size_t i = 0; i < duty.load_cases.size(); ++i) {
       const LoadCase& load = duty.load_cases[i];
-      if (!load.thrust && !milling_cut(load)) {
+      if (!milling_cut(load) && (!load.thrust || describes_cut(load))) {
         add(FaultCode::load_case_without_thrust, PartSlot::duty, "load_cases").first = i + 1;
       }
     }
@@ -210,12 +210,29 @@ private:
     const bool names_one = error.code == LayoutFault::pulley_without_size ||
                            error.code == LayoutFault::screw_teeth_differ ||
                            error.code == LayoutFault::driven_on_back;
+    if (error.code == LayoutFault::belt_does_not_fit) {
+      made.found = fitting_teeth(loop);
+    }
     if (error.loop) {
       made.first = error.loop->first + 1;
       made.second = error.loop->second + 1;
     } else if (names_one) {
       made.first = error.first + 1;
     }
+  }
+
+  /// Teeth of the belts that would fit, "228, 229, 230"; empty if none does.
+  static std::string fitting_teeth(const BeltLoopDrive& loop) {
+    constexpr int most = 8;
+    std::string text;
+    for (const TakeUpPosition& belt : fitting_belts(loop, most)) {
+      std::array<char, 24> digits{};
+      const auto end =
+          std::to_chars(digits.data(), digits.data() + digits.size(), belt.belt_teeth).ptr;
+      text += text.empty() ? "" : ", ";
+      text.append(digits.data(), end);
+    }
+    return text;
   }
 
   static FaultCode code_of(const LayoutError& error) {

@@ -4,7 +4,9 @@
 #include <boost/math/tools/minima.hpp>
 
 #include <algorithm>
+#include <iterator>
 #include <limits>
+#include <vector>
 
 namespace feedwright {
 
@@ -35,7 +37,14 @@ LossFit best_loss(StepperWinding winding, double inductance, std::span<const Pul
 
 } // namespace
 
-FittedStepper fit_to_points(const StepperWinding& winding, std::span<const PullOutPoint> points) {
+FittedStepper fit_to_points(const StepperWinding& winding, std::span<const PullOutPoint> given) {
+  // Where nothing is left the loss may be any: such a point tells nothing.
+  std::vector<PullOutPoint> points;
+  std::ranges::copy_if(given, std::back_inserter(points),
+                       [](const PullOutPoint& point) { return point.torque > Torque(); });
+  if (points.empty()) {
+    return {winding, {}, Torque()};
+  }
   const double guess = std::log(si_value(winding.inductance));
   constexpr double reach = 3.4; // a factor of 30
   constexpr int samples = 24;

@@ -301,7 +301,7 @@ std::span<const Field<Screw>> FieldsOf<Screw>::list() {
       choice<&Screw::grade>("grade", preset),
       quantity<&Screw::travel_deviation>("travel_deviation", "e_p", "µm"),
       quantity<&Screw::temperature_rise>("temperature_rise", "ΔT", "K"),
-      quantity<&Screw::expansion>("expansion", "α", "µm/(m·K)", preset),
+      quantity<&Screw::expansion>("expansion", "α", "ppm/K", preset),
       quantity<&Screw::stretch>("stretch", "F_z", "N", preset),
       quantity<&Screw::bearing_thrust_limit>("bearing_thrust_limit", "F_br", "kN"),
       quantity<&Screw::whip_share>("whip_share", "k_w", "%", preset),

@@ -63,7 +63,7 @@ struct LoopMember {
 /// pulley sits on a slide that takes up the belt.
 struct BeltLoopDrive : BeltBody {
   std::vector<LoopMember> pulleys = default_pulleys();
-  int belt_teeth = 140;
+  int belt_teeth = 148;
   /// Which pulley slides, counted from 1 in the table's order.
   int sliding_pulley = 1;
   Finite<Angle> slide_direction = Finite<Angle>::of(from_si<Angle>(-pi / 2.0));

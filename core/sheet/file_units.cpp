@@ -33,8 +33,10 @@ const Unit& FileUnits::unit_of(Kind kind, std::string_view usual) const {
   const Unit* typed = typed_[static_cast<std::size_t>(kind)];
   const bool metric_length =
       kind == Kind::length && typed != nullptr && typed->symbol != "in" && typed->symbol != "ft";
-  // A lead is typed per turn, but shown per angle; numbers and shares are not a matter of taste.
-  const bool fixed = kind == Kind::lead || kind == Kind::number || metric_length;
+  // A lead is typed per turn, but shown per angle; numbers and shares are not a matter of taste; a
+  // life is typed in hours where a move takes a second.
+  const bool fixed =
+      kind == Kind::lead || kind == Kind::number || kind == Kind::time || metric_length;
   if (typed != nullptr && !fixed) {
     return *typed;
   }

@@ -99,6 +99,17 @@ bool stands_before(const Limit& a, const Limit& b) {
   return a.reached->si < b.reached->si;
 }
 
+/// Load cases and pulleys were reckoned in the order of their rows.
+void name_rows(const Axis& axis, const AxisResults& results, SheetAxis& page) {
+  for (std::size_t i = 0; i < results.cases.size() && i < axis.duty.load_cases.size(); ++i) {
+    page.cases.push_back({axis.duty.load_cases[i].name, results.cases[i]});
+  }
+  const auto* loop = std::get_if<BeltLoopDrive>(&axis.transmission);
+  for (std::size_t i = 0; loop != nullptr && i < results.loop.size(); ++i) {
+    page.loop.push_back({loop->pulleys[i].role, results.loop[i]});
+  }
+}
+
 SheetAxis sheet_axis(const Machine& machine, std::size_t axis, const AxisResults& results,
                      const Working& working) {
   SheetAxis page;
@@ -122,6 +133,7 @@ SheetAxis sheet_axis(const Machine& machine, std::size_t axis, const AxisResults
   page.findings = results.findings;
   page.set_up = set_up(machine, axis, results);
   page.working = working.steps();
+  name_rows(machine.axes[axis], results, page);
   return page;
 }
 

@@ -105,6 +105,18 @@ struct SetUp {
   bool acceleration_as_wanted = false;
 };
 
+/// A load case with the name its row has.
+struct SheetCase {
+  std::string name;
+  CaseResult result;
+};
+
+/// A pulley of a belt loop with what it sits on.
+struct SheetPulley {
+  PulleyRole role{};
+  PulleyResult result;
+};
+
 struct SheetAxis {
   std::string letter;
   std::string name;
@@ -115,6 +127,8 @@ struct SheetAxis {
   std::optional<LimitId> governing;
   std::vector<Finding> findings;
   SetUp set_up;
+  std::vector<SheetCase> cases;
+  std::vector<SheetPulley> loop;
   std::vector<WorkingStep> working;
 };
 

@@ -64,7 +64,40 @@ private:
       quantity(result.get(results), result.unit);
     }
     json_.end_object();
+    write_cases(results);
+    write_loop(results);
     json_.end_object();
+  }
+
+  void write_cases(const AxisResults& results) {
+    json_.member("load_cases").begin_array();
+    for (const CaseResult& load : results.cases) {
+      json_.begin_object();
+      json_.member("thrust");
+      quantity(any(load.thrust), "N");
+      json_.member("capped").value(load.capped);
+      json_.member("axial");
+      quantity(any(load.axial), "N");
+      json_.member("torque");
+      quantity(any(load.torque), "N·m");
+      json_.end_object();
+    }
+    json_.end_array();
+  }
+
+  void write_loop(const AxisResults& results) {
+    json_.member("loop").begin_array();
+    for (const PulleyResult& pulley : results.loop) {
+      json_.begin_object();
+      json_.member("wrap");
+      quantity(any(pulley.wrap), "°");
+      json_.member("teeth_in_mesh");
+      number(pulley.teeth_in_mesh);
+      json_.member("span_after");
+      quantity(any(pulley.span_after), "mm");
+      json_.end_object();
+    }
+    json_.end_array();
   }
 
   void limit_name(const std::optional<LimitId>& id) {

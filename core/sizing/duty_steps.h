@@ -97,7 +97,7 @@ void take_move(const SizingState<W>& s, CycleSums& sums, const MoveProfile& prof
       const Length covered = segment.velocity_at_start * segment.duration +
                              from * square(segment.duration) / 2.0 +
                              segment.jerk * square(segment.duration) * segment.duration / 6.0;
-      take_load(s, sums, value_of(s.resisting_mass) * middle + steady,
+      take_load(s, sums, value_of(accelerating_force(s, as_step(s, middle))) + steady,
                 turns_over(s, Length(covered / 2.0)));
     }
   }

@@ -52,11 +52,21 @@ auto steady_torque(const SizingState<W>& s, const F& force) {
   return through_stage(screw_torque(s, force), s.reduction, s.stage_efficiency);
 }
 
+/// Force that speeds the moving mass up (or down) along the motion. The couple of a mass off the
+/// drive's line makes the guides rub either way, against the motion.
+template <class W, class A>
+auto accelerating_force(const SizingState<W>& s, const A& acceleration) {
+  const auto rubbing = s.resisting_mass - s.mass;
+  using Result = std::remove_cvref_t<decltype(s.mass * acceleration)>;
+  return value_of(acceleration) < Acceleration() ? Result((s.mass - rubbing) * acceleration)
+                                                 : Result(s.resisting_mass * acceleration);
+}
+
 /// Torque at the motor while speeding up at `acceleration` (negative: slowing down) against
 /// `steady` force. Each stage's efficiency follows the way its power flows.
 template <class W, class A, class F>
 auto moving_torque(const SizingState<W>& s, const A& acceleration, const F& steady) {
-  const auto force = s.resisting_mass * acceleration + steady;
+  const auto force = accelerating_force(s, acceleration) + steady;
   const auto shaft = s.screw_side_inertia * (acceleration / s.screw_travel);
   return s.motor_side_inertia * (acceleration / s.motor_travel) +
          through_stage(shaft + screw_torque(s, force), s.reduction, s.stage_efficiency);

@@ -179,6 +179,9 @@ template <class W>
 auto preload_drag(SizingState<W>& s) -> std::optional<typename SizingState<W>::template N<Torque>> {
   using Result = std::optional<typename SizingState<W>::template N<Torque>>;
   constexpr auto slot = PartSlot::drive;
+  if (s.screw == nullptr) {
+    return Result();
+  }
   const Screw& screw = *s.screw;
   if (screw.preload_drag) {
     return Result(s.in(slot, "preload_drag", **screw.preload_drag));
@@ -205,12 +208,8 @@ auto preload_drag(SizingState<W>& s) -> std::optional<typename SizingState<W>::t
 /// Drags at the screws of one motor, which no force along the axis causes.
 template <class W>
 void drags(SizingState<W>& s) {
-  if (s.haul != nullptr) {
-    s.drag = FEEDWRIGHT_KEEP(s, drag_torque,
-                             s.in(PartSlot::drive, "bearing_drag", *s.haul->bearing_drag));
-    return;
-  }
-  auto each = s.in(PartSlot::drive, "bearing_drag", *s.screw->bearing_drag);
+  auto each = s.in(PartSlot::drive, "bearing_drag",
+                   s.haul != nullptr ? *s.haul->bearing_drag : *s.screw->bearing_drag);
   if (const auto preload = preload_drag(s)) {
     each = *preload + each;
   }
@@ -218,7 +217,7 @@ void drags(SizingState<W>& s) {
     each = s.constant("2", s.screws_each) * each;
   }
   s.drag = FEEDWRIGHT_KEEP(s, drag_torque, each);
-  if (s.screw->preload && s.screw->thread == ThreadForm::ball) {
+  if (s.screw != nullptr && s.screw->preload && s.screw->thread == ThreadForm::ball) {
     FEEDWRIGHT_KEEP(s, preload_holds_to,
                     s.solved("preload_holds_to", preload_holds_to(**s.screw->preload),
                              s.in(PartSlot::drive, "preload", **s.screw->preload)));

@@ -3,7 +3,7 @@
 
 // Machines of one axis, for tests.
 
-#include "machine/machine.h"
+#include "machine/machine_file.h"
 #include "units/literals.h"
 
 namespace feedwright::testing {
@@ -45,6 +45,11 @@ inline Machine ordinary_router() {
   screw_of(axis).span = Positive<Length>::of(900_mm);
   machine.axes.push_back(axis);
   return machine;
+}
+
+/// The same as it comes out of its file, with the notes that reading leaves.
+inline Machine ordinary_router_read() {
+  return *read_machine(write_machine(ordinary_router()));
 }
 
 } // namespace feedwright::testing

@@ -16,7 +16,7 @@ namespace {
 /// The router with every type of part in turn.
 std::vector<Machine> machines_of_every_type() {
   std::vector<Machine> machines;
-  for (const PartSlot slot : {PartSlot::motor, PartSlot::transmission}) {
+  for (const PartSlot slot : {PartSlot::motor, PartSlot::transmission, PartSlot::drive}) {
     for (const std::string_view type : part_types(slot)) {
       machines.push_back(ordinary_router());
       set_part_type(machines.back(), 0, slot, type);
@@ -25,11 +25,21 @@ std::vector<Machine> machines_of_every_type() {
   return machines;
 }
 
+void check_words_of_columns(PartSlot slot, const FieldInfo& table) {
+  for (const FieldInfo& column : table.table->columns()) {
+    INFO(column.member);
+    CHECK_FALSE(words::column_name(slot, table.member, column.member).isEmpty());
+    for (const std::string_view choice : column.choices) {
+      CHECK_FALSE(words::choice_name(column.member, choice).isEmpty());
+    }
+  }
+}
+
 void check_words_of_fields() {
   for (const Machine& machine : machines_of_every_type()) {
-    for (const PartSlot slot : {PartSlot::supply, PartSlot::controller, PartSlot::axis,
-                                PartSlot::targets, PartSlot::carriage, PartSlot::guides,
-                                PartSlot::motor, PartSlot::transmission, PartSlot::drive}) {
+    std::vector<PartSlot> all_slots(std::begin(machine_slots), std::end(machine_slots));
+    all_slots.insert(all_slots.end(), std::begin(axis_slots), std::end(axis_slots));
+    for (const PartSlot slot : all_slots) {
       CHECK_FALSE(words::part_name(slot).isEmpty());
       for (const FieldView& field : fields_of(machine, 0, slot)) {
         INFO(slot_name(slot) << "." << field.info.member);
@@ -37,6 +47,9 @@ void check_words_of_fields() {
         CHECK(words::field_help(slot, field.info.member).endsWith(QLatin1Char('.')));
         for (const std::string_view choice : field.info.choices) {
           CHECK_FALSE(words::choice_name(field.info.member, choice).isEmpty());
+        }
+        if (field.info.type == FieldType::table) {
+          check_words_of_columns(slot, field.info);
         }
       }
       for (const std::string_view type : part_types(slot)) {
@@ -74,7 +87,7 @@ TEST_CASE("every result and limit has a name of its own and every result a meani
 }
 
 TEST_CASE("every finding says all it has to say and leaves no place unfilled") {
-  for (int code = 0; code <= static_cast<int>(FindingCode::typical_figures); ++code) {
+  for (int code = 0; code <= static_cast<int>(FindingCode::bus_over_limit); ++code) {
     const AnyQuantity torque{Kind::torque, 1.5};
     const QString bare = words::finding_text(
         {static_cast<FindingCode>(code), PartSlot::drive, std::nullopt, std::nullopt});

@@ -142,17 +142,17 @@ TEST_CASE("another type of part brings its own fields and can be undone") {
 TEST_CASE("points of a torque curve are typed, added, removed, and refused when not rising") {
   Shown shown;
   choose(shown, PartSlot::motor);
-  auto& table = shown.find<QTableWidget>("torque_points");
+  auto& table = shown.find<QTableWidget>("points");
   const int rows = table.rowCount();
   REQUIRE(rows == 7);
   table.item(1, 1)->setText(QStringLiteral("210 oz in"));
   const auto& points = std::get<StepperByPoints>(shown.document().machine().axes[0].motor).points;
   // 1 ozf·in is 1/16 lbf·in: 0.45359237 kg × 9.80665 m/s² × 0.0254 m / 16
-  CHECK(si_value(points[1].torque) == Approx(210.0 * 0.00706155).epsilon(1e-5));
-  QTest::mouseClick(&shown.find<QPushButton>("add_point"), Qt::LeftButton);
-  CHECK(shown.find<QTableWidget>("torque_points").rowCount() == rows + 1);
-  QTest::mouseClick(&shown.find<QPushButton>("remove_point"), Qt::LeftButton);
-  CHECK(shown.find<QTableWidget>("torque_points").rowCount() == rows);
+  CHECK(si_value(*points[1].torque) == Approx(210.0 * 0.00706155).epsilon(1e-5));
+  QTest::mouseClick(&shown.find<QPushButton>("points_add"), Qt::LeftButton);
+  CHECK(shown.find<QTableWidget>("points").rowCount() == rows + 1);
+  QTest::mouseClick(&shown.find<QPushButton>("points_remove"), Qt::LeftButton);
+  CHECK(shown.find<QTableWidget>("points").rowCount() == rows);
   table.item(2, 0)->setText(QStringLiteral("0 rpm"));
   CHECK(shown.document().current() == nullptr);
   CHECK(note_under(shown, "motor.points").contains(QStringLiteral("rise")));

@@ -3,6 +3,7 @@
 // Every sample machine is opened, computed, saved, reopened, and held against stored results. Where
 // a change of the calculation moves them on purpose, the stored ones are written anew:
 //   feedwright check sample-machines/NAME.feedwright --json > tests/samples/NAME.results.json
+//   feedwright check tests/machines/NAME.feedwright --json > tests/machines/NAME.results.json
 
 #include "files/read_file.h"
 #include "machine/machine_file.h"
@@ -53,18 +54,16 @@ void check_same(const nlohmann::json& now, const nlohmann::json& stored, const s
   }
 }
 
-} // namespace
-
-TEST_CASE("every sample machine gives its stored results, also after it is saved and reopened") {
+void check_folder(const std::filesystem::path& machines, const std::filesystem::path& results,
+                  int expected) {
   int samples = 0;
-  for (const auto& entry : std::filesystem::directory_iterator(source_dir / "sample-machines")) {
+  for (const auto& entry : std::filesystem::directory_iterator(machines)) {
     if (entry.path().extension() != ".feedwright") {
       continue;
     }
     ++samples;
     const std::string name = entry.path().stem().string();
-    const auto stored =
-        nlohmann::json::parse(contents(source_dir / "tests/samples" / (name + ".results.json")));
+    const auto stored = nlohmann::json::parse(contents(results / (name + ".results.json")));
     const auto opened = read_machine(contents(entry.path()));
     REQUIRE(opened);
     const auto reopened = read_machine(write_machine(*opened));
@@ -72,5 +71,15 @@ TEST_CASE("every sample machine gives its stored results, also after it is saved
     check_same(results_of(*opened).at("axes"), stored.at("axes"), name);
     CHECK(results_of(*reopened) == results_of(*opened));
   }
-  CHECK(samples == 3);
+  CHECK(samples == expected);
+}
+
+} // namespace
+
+TEST_CASE("every sample machine gives its stored results, also after it is saved and reopened") {
+  check_folder(source_dir / "sample-machines", source_dir / "tests/samples", 3);
+}
+
+TEST_CASE("a machine of each kind of train gives its stored results, also saved and reopened") {
+  check_folder(source_dir / "tests/machines", source_dir / "tests/machines", 10);
 }

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheet/figure_groups.h"
+
+#include "sheet/sheet_words.h"
+#include "text/text_of.h"
+#include "text/words.h"
+
+#include <QCoreApplication>
+
+namespace feedwright::sheet {
+
+namespace {
+
+/// A stretch of results in their declared order, both ends included.
+struct Stretch {
+  const char* title;
+  ResultId first, last;
+};
+
+constexpr Stretch stretches[] = {
+    {QT_TRANSLATE_NOOP("Sheet", "Sides and guides"), ResultId::worst_side_share,
+     ResultId::worst_side_mass},
+    {QT_TRANSLATE_NOOP("Sheet", "Falling and braking"), ResultId::falling_acceleration,
+     ResultId::braking_torque},
+    {QT_TRANSLATE_NOOP("Sheet", "Preload"), ResultId::preload_holds_to,
+     ResultId::preload_drag_torque},
+    {QT_TRANSLATE_NOOP("Sheet", "Belt"), ResultId::belt_rim_force, ResultId::belt_shaft_load},
+    {QT_TRANSLATE_NOOP("Sheet", "Hauling belt"), ResultId::haul_rim_force, ResultId::haul_note},
+    {QT_TRANSLATE_NOOP("Sheet", "Stiffness at the worst place"), ResultId::shaft_stiffness,
+     ResultId::stall_couple_force},
+    {QT_TRANSLATE_NOOP("Sheet", "Error on reversal"), ResultId::tooth_gap_error,
+     ResultId::reversal_error_rss},
+    {QT_TRANSLATE_NOOP("Sheet", "Error over the travel"), ResultId::lead_error,
+     ResultId::travel_error_rss},
+    {QT_TRANSLATE_NOOP("Sheet", "Error under cut"), ResultId::cutting_deflection,
+     ResultId::cutting_error_rss},
+    {QT_TRANSLATE_NOOP("Sheet", "Life"), ResultId::mean_load, ResultId::guide_life},
+    {QT_TRANSLATE_NOOP("Sheet", "Moves and duty"), ResultId::full_travel_time,
+     ResultId::rms_torque},
+    {QT_TRANSLATE_NOOP("Sheet", "Motor, controller and supply"), ResultId::step_rate,
+     ResultId::best_reduction},
+};
+
+class Groups {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+
+public:
+  Groups(const SheetAxis& axis, const FileUnits& units) : axis_(axis), units_(units) {}
+
+  std::vector<TableGroup> all() {
+    for (const Stretch& stretch : stretches) {
+      add(tr(stretch.title), stretch);
+    }
+    pulleys();
+    cases();
+    return std::move(groups_);
+  }
+
+private:
+  void add(const QString& title, const Stretch& stretch) {
+    TableGroup group;
+    group.title = title;
+    for (const SheetResult& result : axis_.results) {
+      if (result.id < stretch.first || result.id > stretch.last || !result.value) {
+        continue;
+      }
+      const ResultDescriptor& about = descriptor(result.id);
+      group.rows.push_back({{words::result_name(result.id), text_of(about.symbol),
+                             value_or_open(units_, result.value, about.unit)}});
+    }
+    keep(std::move(group));
+  }
+
+  void pulleys() {
+    TableGroup group;
+    group.title = tr("Pulleys of the loop");
+    for (std::size_t i = 0; i < axis_.loop.size(); ++i) {
+      const PulleyResult& pulley = axis_.loop[i].result;
+      const std::string_view role =
+          fields::Names<PulleyRole>::list[static_cast<std::size_t>(axis_.loop[i].role)];
+      const QString name = tr("%1 %2", "number of a pulley, what it sits on")
+                               .arg(i + 1)
+                               .arg(words::choice_name("role", role));
+      const QString wrap = words::quantity(any(pulley.wrap), "°", 3);
+      const QString mesh =
+          pulley.teeth_in_mesh > 0.0
+              ? tr("%1, %2 in mesh", "arc of contact, teeth")
+                    .arg(wrap, words::quantity({Kind::number, pulley.teeth_in_mesh}, "", 3))
+              : wrap;
+      group.rows.push_back({{name, {}, mesh}});
+      group.rows.push_back(
+          {{tr("span after it"), {}, words::quantity(any(pulley.span_after), "mm", 4)}});
+    }
+    keep(std::move(group));
+  }
+
+  void cases() {
+    TableGroup group;
+    group.title = tr("Load cases");
+    for (const SheetCase& load : axis_.cases) {
+      const QString name = QString::fromStdString(load.name);
+      const QString thrust = value_or_open(units_, any(load.result.thrust), "N");
+      group.rows.push_back(
+          {{name,
+            {},
+            load.result.capped ? tr("%1, all the spindle gives", "cutting thrust").arg(thrust)
+                               : thrust}});
+      group.rows.push_back(
+          {{tr("axial force on a screw"), {}, value_or_open(units_, any(load.result.axial), "N")}});
+      group.rows.push_back(
+          {{tr("torque at the motor"), {}, value_or_open(units_, any(load.result.torque), "N·m")}});
+    }
+    keep(std::move(group));
+  }
+
+  void keep(TableGroup group) {
+    if (!group.rows.empty()) {
+      groups_.push_back(std::move(group));
+    }
+  }
+
+  const SheetAxis& axis_;
+  const FileUnits& units_;
+  std::vector<TableGroup> groups_;
+};
+
+} // namespace
+
+std::vector<TableGroup> figure_groups(const SheetAxis& axis, const FileUnits& units) {
+  return Groups(axis, units).all();
+}
+
+} // namespace feedwright::sheet

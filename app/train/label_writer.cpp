@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "train/label_writer.h"
+
+#include <QMarginsF>
+
+#include <algorithm>
+#include <cmath>
+
+namespace feedwright {
+
+QSizeF LabelWriter::size_of(const QString& text, bool bold) const {
+  QFont font = options_.font;
+  font.setBold(bold);
+  const QFontMetricsF metrics = bold ? QFontMetricsF(font) : metrics_;
+  // Bold is measured on the screen's device; widened to be safe on any other.
+  const QSizeF size = metrics_.size(0, text);
+  return {bold ? std::max(size.width() * 1.15, metrics.size(0, text).width()) + u(2)
+               : size.width() + u(2),
+          size.height()};
+}
+
+void LabelWriter::take(const QLineF& line, double beside) {
+  const int pieces = std::max(1, int(line.length() / u(8)));
+  for (int i = 0; i < pieces; ++i) {
+    const QRectF piece(line.pointAt(double(i) / pieces), line.pointAt(double(i + 1) / pieces));
+    take(piece.normalized().adjusted(-beside, -beside, beside, beside));
+  }
+}
+
+void LabelWriter::take_along(const QPainterPath& path) {
+  for (const QPolygonF& polygon : path.toSubpathPolygons()) {
+    for (qsizetype i = 1; i < polygon.size(); ++i) {
+      take(QLineF(polygon[i - 1], polygon[i]), u(2));
+    }
+  }
+}
+
+void LabelWriter::add(const QString& text, const QRectF& area, Tone tone, bool bold,
+                      Qt::Alignment alignment) {
+  plan_.labels.push_back({text, area, tone, bold, alignment});
+}
+
+std::optional<QRectF> LabelWriter::beside(const QString& text, const QRectF& area,
+                                          const std::vector<Beside>& sides, Tone tone, bool bold,
+                                          double gap) {
+  if (text.isEmpty()) {
+    return std::nullopt;
+  }
+  const auto rect = placer_.place(area, size_of(text, bold), sides, u(gap));
+  if (rect) {
+    const bool left_of = rect->right() <= area.left();
+    const bool stacked = rect->bottom() <= area.top() || rect->top() >= area.bottom();
+    add(text, *rect, tone, bold,
+        (stacked   ? Qt::AlignHCenter
+         : left_of ? Qt::AlignRight
+                   : Qt::AlignLeft) |
+            Qt::AlignVCenter);
+  }
+  return rect;
+}
+
+std::optional<QRectF> LabelWriter::anywhere(const QString& text, Tone tone) {
+  const QMarginsF apart(u(5), u(1), u(5), u(1));
+  const QSizeF size = QRectF(QPointF(), size_of(text)).marginsAdded(apart).size();
+  const auto rect = placer_.place_anywhere(size, u(5));
+  if (!rect) {
+    return std::nullopt;
+  }
+  add(text, rect->marginsRemoved(apart), tone);
+  return rect->marginsRemoved(apart);
+}
+
+void LabelWriter::part_word(PartSlot slot, const char* member, const QString& text,
+                            const QRectF& area, const std::vector<Beside>& sides) {
+  QString broken = text;
+  const qsizetype comma = text.indexOf(QLatin1Char(','), text.size() / 3);
+  if (comma >= 0) {
+    broken.replace(comma, 2, QStringLiteral(",\n"));
+  }
+  auto rect = beside(text, area, sides, Tone::faint);
+  rect = rect ? rect : beside(broken, area, sides, Tone::faint);
+  for (const QString& way : {text, broken}) {
+    rect = rect ? rect : anywhere(way, Tone::faint);
+  }
+  if (rect) {
+    plan_.parts.push_back({slot, QString::fromLatin1(member), *rect});
+  }
+}
+
+void LabelWriter::dimension(const QString& text, double from, double to, double height) {
+  QRectF area(QPointF(), size_of(text) + QSizeF(u(8), 0.0));
+  area.moveCenter(QPointF((from + to) / 2.0, height));
+  if (area.width() > to - from - u(20)) {
+    area.moveLeft(to + u(6));
+  }
+  if (area.right() > rect_.right()) {
+    area.moveRight(from - u(6));
+  }
+  take(QRectF(from, area.top(), to - from, area.height()).united(area));
+  add(text, area, Tone::faint, false, Qt::AlignCenter);
+}
+
+} // namespace feedwright

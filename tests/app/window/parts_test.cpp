@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Parts from lists, tables imported, belts round about: as a builder would press them.
+
+#include "fields/fields_panel.h"
+#include "support/window.h"
+
+#include <QAbstractItemDelegate>
+#include <QComboBox>
+#include <QPushButton>
+#include <QTableWidget>
+
+using namespace feedwright;
+using feedwright::testing::Folder;
+using feedwright::testing::Shown;
+
+namespace {
+
+void choose(Shown& shown, PartSlot slot) {
+  shown.document().select({0, slot, {}});
+  QCoreApplication::processEvents();
+}
+
+void pick(Shown& shown, const QString& piece) {
+  auto& picker = shown.find<QComboBox>("part_picker");
+  const int index = picker.findText(piece, Qt::MatchContains);
+  INFO(piece.toStdString());
+  REQUIRE(index >= 0);
+  picker.setCurrentIndex(index);
+  emit picker.activated(index);
+  QCoreApplication::processEvents();
+}
+
+const Axis& axis(Shown& shown) {
+  return shown.document().machine().axes[0];
+}
+
+} // namespace
+
+TEST_CASE("a screw is taken from a list with its source, and Undo gives the old one back") {
+  Shown shown;
+  choose(shown, PartSlot::drive);
+  pick(shown, QStringLiteral("25 × 10"));
+  const Screw& screw = testing::screw_of(axis(shown));
+  CHECK(si_value(*screw.nominal_diameter) == Approx(0.025));
+  CHECK(screw.dynamic_rating);
+  CHECK_FALSE(screw.notes.source.empty());
+  shown.trigger("undo");
+  CHECK(si_value(*testing::screw_of(axis(shown)).nominal_diameter) == Approx(0.016));
+}
+
+TEST_CASE("a motor from a list changes the motor's type if it must") {
+  Shown shown;
+  choose(shown, PartSlot::motor);
+  pick(shown, QStringLiteral("400 W"));
+  CHECK(std::holds_alternative<Servo>(axis(shown).motor));
+}
+
+TEST_CASE("a material starts a load case or goes to the one at hand") {
+  Shown shown;
+  choose(shown, PartSlot::duty);
+  pick(shown, QStringLiteral("alumin"));
+  REQUIRE(axis(shown).duty.load_cases.size() == 1);
+  CHECK(axis(shown).duty.load_cases[0].specific_force);
+}
+
+TEST_CASE("a torque curve is imported from a file of comma separated values") {
+  const Folder folder;
+  Shown shown;
+  choose(shown, PartSlot::motor);
+  shown.answers.path = folder.put("curve.csv", "rpm,N·m\n0,2.2\n300,1.9\n900,1.1\n1500,0.6\n");
+  QTest::mouseClick(&shown.find<QPushButton>("points_import"), Qt::LeftButton);
+  const auto& points = std::get<StepperByPoints>(axis(shown).motor).points;
+  REQUIRE(points.size() == 4);
+  CHECK(si_value(*points[2].torque) == Approx(1.1));
+  CHECK(si_value(*points[3].speed) == Approx(50.0 * pi));
+}
+
+TEST_CASE("a file that is no table leaves the curve and says why") {
+  const Folder folder;
+  Shown shown;
+  choose(shown, PartSlot::motor);
+  const auto before = std::get<StepperByPoints>(axis(shown).motor).points;
+  shown.answers.path = folder.put("letter.txt", "Dear supplier,\nplease send the curve.\n");
+  QTest::mouseClick(&shown.find<QPushButton>("points_import"), Qt::LeftButton);
+  CHECK(std::get<StepperByPoints>(axis(shown).motor).points == before);
+  shown.answers.path = folder.path("missing.csv");
+  QTest::mouseClick(&shown.find<QPushButton>("points_import"), Qt::LeftButton);
+  CHECK(std::get<StepperByPoints>(axis(shown).motor).points == before);
+}
+
+TEST_CASE("a belt that shops keep is chosen from those round about") {
+  Shown shown;
+  choose(shown, PartSlot::transmission);
+  auto& belts = shown.find<QComboBox>("belt_chooser");
+  REQUIRE(belts.count() > 5);
+  const int present = belts.currentIndex();
+  const int teeth = belts.itemData(present + 1).toInt();
+  belts.setCurrentIndex(present + 1);
+  emit belts.activated(present + 1);
+  CHECK(std::get<BeltStage>(axis(shown).transmission).belt_teeth == teeth);
+}
+
+TEST_CASE("a loop is described in the window from a coupling on") {
+  Shown shown;
+  choose(shown, PartSlot::transmission);
+  auto& type = shown.find<QComboBox>("part_type");
+  type.setCurrentIndex(type.findData(QStringLiteral("belt_loop")));
+  emit type.activated(type.currentIndex());
+  QCoreApplication::processEvents();
+  // Two screws on one loop want one motor for both sides: said, then put right.
+  CHECK(shown.document().current() == nullptr);
+  choose(shown, PartSlot::sides);
+  auto& layout = shown.find<QComboBox>("sides.layout");
+  layout.setCurrentIndex(2);
+  emit layout.activated(2);
+  QCoreApplication::processEvents();
+  CHECK(shown.document().current() != nullptr);
+  choose(shown, PartSlot::transmission);
+  auto& table = shown.find<QTableWidget>("pulleys");
+  CHECK(table.rowCount() == 3);
+  CHECK(table.columnCount() == 6);
+  table.item(0, 3)->setText(QStringLiteral("24"));
+  CHECK(std::get<BeltLoopDrive>(axis(shown).transmission).pulleys[0].teeth == 24);
+}
+
+TEST_CASE("a cell that cannot be is refused with what it wants") {
+  Shown shown;
+  choose(shown, PartSlot::duty);
+  QTest::mouseClick(&shown.find<QPushButton>("load_cases_add"), Qt::LeftButton);
+  QCoreApplication::processEvents();
+  REQUIRE(axis(shown).duty.load_cases.size() == 1);
+  auto& table = shown.find<QTableWidget>("load_cases");
+  table.item(0, 1)->setText(QStringLiteral("-5 min"));
+  CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(60.0));
+  table.item(0, 1)->setText(QStringLiteral("5 min"));
+  CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(300.0));
+}

@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// What each kind of train must do, beyond the one screw on one motor.
+
+#include "machine/machine_file.h"
+#include "sizing/size_axis.h"
+#include "support/axes.h"
+#include "support/near.h"
+
+#include <algorithm>
+
+using namespace feedwright;
+using namespace feedwright::literals;
+using feedwright::testing::near;
+using feedwright::testing::screw_of;
+
+namespace {
+
+AxisResults sized(const Machine& machine) {
+  REQUIRE(faults_of(machine).empty());
+  return size_axis(machine, machine.axes[0]);
+}
+
+bool warns(const AxisResults& results, FindingCode code) {
+  return std::ranges::any_of(results.findings,
+                             [&](const Finding& finding) { return finding.code == code; });
+}
+
+Machine gantry(DriveLayout layout) {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  axis.sides.layout = layout;
+  axis.sides.spacing = Positive<Length>::of(0.8_m);
+  if (layout == DriveLayout::one_motor) {
+    axis.transmission = BeltLoopDrive();
+  }
+  return machine;
+}
+
+Machine upright(Length lead) {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  axis.basics.incline = Finite<Angle>::of(90_deg);
+  axis.transmission = Coupling();
+  screw_of(axis).lead = Positive<TravelPerAngle>::of(per_turn(lead));
+  return machine;
+}
+
+} // namespace
+
+TEST_CASE("two motors with nothing crossing carry half each") {
+  const AxisResults one = sized(testing::ordinary_router());
+  const AxisResults two = sized(gantry(DriveLayout::two_motors));
+  CHECK(near(*two.worst_side_mass, 10_kg));
+  CHECK(near(*two.rapid_force, Force(*one.rapid_force / 2.0)));
+  CHECK(near(*two.cutting_force, Force(*one.cutting_force / 2.0)));
+  CHECK(near(*two.carriage_inertia, Inertia(*one.carriage_inertia / 2.0)));
+  CHECK(near(*two.screw_inertia, *one.screw_inertia));
+  CHECK(*two.thrust_available > 1.99 * *one.thrust_available);
+}
+
+TEST_CASE(
+    "the worst side of two takes the crossing mass and the cut at the end of the cross travel") {
+  Machine machine = gantry(DriveLayout::two_motors);
+  Sides& sides = machine.axes[0].sides;
+  sides.crossing_mass = NonNegative<Mass>::of(8_kg);
+  sides.cross_travel = NonNegative<Length>::of(0.4_m);
+  const AxisResults r = sized(machine);
+  // statics: ½ + 0.2/0.8 of what crosses, half of the other 12 kg
+  CHECK(number(*r.worst_side_share) == Approx(0.75));
+  CHECK(near(*r.worst_side_mass, 12_kg));
+  CHECK(near(*r.cutting_force, Force(0.75 * 150_N + *r.side_friction)));
+  CHECK(warns(r, FindingCode::sides_can_skew));
+  // one rotor tooth of fifty lets a 5 mm lead slip by 0.1 mm
+  CHECK(near(*r.skew_per_slip, 0.1_mm));
+}
+
+TEST_CASE("one motor on two screws turns both, and each carries its share") {
+  Machine machine = gantry(DriveLayout::one_motor);
+  machine.axes[0].sides.cross_travel = NonNegative<Length>::of(0.4_m);
+  const AxisResults r = sized(machine);
+  CHECK(near(*r.axial_load, Force(0.75 * *r.cutting_force)));
+  // the whole mass at the motor, and twice one screw's inertia through the reduction of 1
+  CHECK(near(*r.carriage_inertia, Inertia(20_kg * square(*r.motor_travel))));
+  Machine light = machine;
+  screw_of(light.axes[0]).density = Positive<Density>::of(1e-6_kg_per_m3);
+  CHECK(near(Inertia(*r.load_inertia - *sized(light).load_inertia), Inertia(2.0 * *r.screw_inertia),
+             1e-6));
+  CHECK(r.loop.size() == 3);
+}
+
+TEST_CASE("a tool off a single screw presses the guides with its couple, and they rub") {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  axis.sides.cross_travel = NonNegative<Length>::of(0.3_m);
+  axis.sides.crossing_mass = NonNegative<Mass>::of(5_kg);
+  axis.sides.spacing = Positive<Length>::of(0.5_m);
+  axis.guides.block_spacing = Positive<Length>::of(0.15_m);
+  axis.guides.block_stiffness = Positive<Stiffness>::of(100_N_per_um);
+  const AxisResults r = sized(machine);
+  // 150 N at 150 mm over 150 mm: 150 N each way, friction 2·0.005·150 N
+  CHECK(near(*r.couple_force, 150_N));
+  const AxisResults plain = sized(testing::ordinary_router());
+  CHECK(near(Force(*r.cutting_force - *plain.cutting_force), 1.5_N, 1e-6));
+  // 150 N / 100 N/µm · 500/150
+  CHECK(near(*r.skew, from_si<Length>(5e-6)));
+}
+
+TEST_CASE("a preloaded pair has no lost motion and pays with drag and life") {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  screw_of(axis).dynamic_rating = Positive<Force>::of(13_kN);
+  screw_of(axis).nut_stiffness = Positive<Stiffness>::of(300_N_per_um);
+  screw_of(axis).bearing_stiffness = Positive<Stiffness>::of(100_N_per_um);
+  axis.duty.load_cases.emplace_back();
+  const AxisResults single = sized(machine);
+  screw_of(axis).nuts = NutArrangement::preloaded_pair;
+  screw_of(axis).preload = Positive<Force>::of(800_N);
+  const AxisResults pair = sized(machine);
+  CHECK(*pair.lost_motion == Length());
+  CHECK(*pair.drag_torque > *single.drag_torque);
+  CHECK(*pair.life_turns < *single.life_turns);
+  CHECK(*pair.nut_stiffness > *single.nut_stiffness);
+  CHECK(near(*pair.preload_holds_to, from_si<Force>(800.0 * 2.0 * std::sqrt(2.0))));
+  CHECK_FALSE(warns(pair, FindingCode::preload_lost));
+  screw_of(axis).preload = Positive<Force>::of(20_N);
+  CHECK(warns(sized(machine), FindingCode::preload_lost));
+}
+
+TEST_CASE("two screws wound against each other are as stiff as two and drag by their thread") {
+  Machine machine = gantry(DriveLayout::one_motor);
+  Axis& axis = machine.axes[0];
+  axis.sides.pairing = Pairing::opposed;
+  screw_of(axis).preload = Positive<Force>::of(500_N);
+  screw_of(axis).nut_stiffness = Positive<Stiffness>::of(300_N_per_um);
+  screw_of(axis).bearing_stiffness = Positive<Stiffness>::of(100_N_per_um);
+  const AxisResults r = sized(machine);
+  CHECK(near(*r.axis_stiffness, Stiffness(2.0 * *r.drive_stiffness)));
+  const double loss = 1.0 / *r.forward_efficiency - *r.back_driving_efficiency;
+  CHECK(near(*r.drag_torque, Torque(500_N * *r.screw_travel * loss)));
+  CHECK(*r.lost_motion == Length());
+}
+
+TEST_CASE("a single-start sliding thread holds by itself and is never trusted, four starts fall") {
+  Machine machine = upright(4_mm);
+  Axis& axis = machine.axes[0];
+  screw_of(axis).thread = ThreadForm::trapezoidal;
+  screw_of(axis).nominal_diameter = Positive<Length>::of(16_mm);
+  screw_of(axis).core_diameter = Positive<Length>::of(11.5_mm);
+  screw_of(axis).pitch_diameter = Positive<Length>::of(14_mm);
+  screw_of(axis).thread_friction = Share::of(0.12);
+  const AxisResults single = sized(machine);
+  CHECK(*single.back_driving_efficiency < 0.0);
+  CHECK(*single.falling_acceleration == Acceleration());
+  CHECK(warns(single, FindingCode::self_locking_not_promised));
+  CHECK(*single.lowering_torque > Torque());
+  screw_of(axis).starts = 4;
+  screw_of(axis).lead = Positive<TravelPerAngle>::of(16_mm_per_rev);
+  const AxisResults quick = sized(machine);
+  CHECK(near(*quick.thread_pitch, 4_mm));
+  CHECK(*quick.back_driving_efficiency > 0.0);
+  CHECK(warns(quick, FindingCode::axis_can_fall));
+}
+
+TEST_CASE("a thrust washer costs driving and helps holding") {
+  Machine machine = upright(5_mm);
+  const AxisResults plain = sized(machine);
+  screw_of(machine.axes[0]).collar_friction = NonNegative<double>::of(0.1);
+  screw_of(machine.axes[0]).collar_diameter = NonNegative<Length>::of(20_mm);
+  const AxisResults washed = sized(machine);
+  CHECK(*washed.forward_efficiency < *plain.forward_efficiency);
+  CHECK(*washed.back_driving_efficiency < *plain.back_driving_efficiency);
+  CHECK(near(Torque(*washed.thread_torque - *plain.thread_torque),
+             from_si<Torque>(0.1 * si_value(*washed.rapid_force) * 0.01)));
+}
+
+TEST_CASE("a hauling belt moves by its pulley's teeth") {
+  Machine machine = testing::ordinary_router();
+  HaulingBelt belt;
+  belt.pulley_teeth = 20;
+  belt.tension = Positive<Force>::of(100_N);
+  machine.axes[0].drive = belt;
+  machine.axes[0].transmission = Coupling();
+  const AxisResults r = sized(machine);
+  CHECK(near(Length(*r.screw_travel * 2.0 * pi * radian), 100_mm));
+  CHECK_FALSE(r.limit(LimitId::whip).applies);
+  CHECK_FALSE(r.limit(LimitId::buckling).applies);
+  CHECK(r.limit(LimitId::haul_pull).applies);
+  CHECK(near(*r.haul_rim_force, *r.axial_load));
+  CHECK(*r.haul_tension_needed > *r.haul_rim_force / 2.0);
+}
+
+TEST_CASE("a brake stops the caution of falling, a counterbalance the fall") {
+  Machine machine = upright(10_mm);
+  const AxisResults bare = sized(machine);
+  CHECK(warns(bare, FindingCode::axis_can_fall));
+  CHECK(*bare.falling_acceleration > Acceleration());
+  CHECK(*bare.falling_acceleration < standard_gravity);
+  CHECK(*bare.braking_torque < Torque());
+  Machine braked = machine;
+  braked.axes[0].carriage.brake = true;
+  CHECK_FALSE(warns(sized(braked), FindingCode::axis_can_fall));
+  Machine hung = machine;
+  hung.axes[0].carriage.counterbalance = NonNegative<Force>::of(20_kg * standard_gravity);
+  const AxisResults r = sized(hung);
+  CHECK(abs(*r.gravity_force) < from_si<Force>(1e-9));
+  CHECK(*r.falling_acceleration == Acceleration());
+}
+
+TEST_CASE("a turning nut leaves its screw still: no whip limit, no screw inertia") {
+  Machine machine = testing::ordinary_router();
+  Screw& screw = screw_of(machine.axes[0]);
+  screw.span = Positive<Length>::of(3_m);
+  screw.driven = DrivenMember::nut;
+  screw.nut_inertia = NonNegative<Inertia>::of(2_kg_cm2);
+  const AxisResults r = sized(machine);
+  CHECK_FALSE(r.limit(LimitId::whip).applies);
+  CHECK(near(*r.screw_inertia, 2_kg_cm2));
+  CHECK_FALSE(r.torsion_stiffness);
+  CHECK(warns(r, FindingCode::nut_near_shaft_frequency));
+}
+
+TEST_CASE("a bore makes a screw whip later and carry less") {
+  Machine machine = testing::ordinary_router();
+  const AxisResults solid = sized(machine);
+  screw_of(machine.axes[0]).bore = NonNegative<Length>::of(8_mm);
+  const AxisResults hollow = sized(machine);
+  const double ratio = std::sqrt(13.2 * 13.2 + 8.0 * 8.0) / 13.2;
+  CHECK(near(*hollow.whip_speed, AngularVelocity(*solid.whip_speed * ratio)));
+  CHECK(*hollow.core_stress_thrust < *solid.core_stress_thrust);
+  CHECK(*hollow.screw_inertia < *solid.screw_inertia);
+}
+
+TEST_CASE("a motor that corrects its position has no load angle in its errors") {
+  Machine machine = testing::ordinary_router();
+  const AxisResults open = sized(machine);
+  std::get<StepperByPoints>(machine.axes[0].motor).closed_loop = true;
+  const AxisResults closed = sized(machine);
+  CHECK(*open.friction_load_angle > Length());
+  CHECK(*closed.friction_load_angle == Length());
+  CHECK(*closed.cutting_load_angle == Length());
+}
+
+TEST_CASE("a curve reckoned for more voltage keeps its torque to higher speeds, and says so") {
+  Machine machine = testing::ordinary_router();
+  auto& motor = std::get<StepperByPoints>(machine.axes[0].motor);
+  motor.points_voltage = Positive<Voltage>::of(24_V);
+  motor.holding_torque = Positive<Torque>::of(1.9_N_m);
+  motor.rated_current = Positive<Current>::of(2.8_A);
+  motor.resistance = Positive<Resistance>::of(1.13_ohm);
+  const AxisResults before = sized(machine);
+  CHECK(warns(before, FindingCode::points_at_other_voltage));
+  motor.reckon_for_supply = true;
+  const AxisResults after = sized(machine);
+  CHECK(warns(after, FindingCode::curve_reckoned_anew));
+  CHECK_FALSE(warns(after, FindingCode::points_at_other_voltage));
+  CHECK(*after.usable_torque > *before.usable_torque);
+}
+
+TEST_CASE("a stretched screw does not grow with heat until its stretch is used up") {
+  Machine machine = testing::ordinary_router();
+  Screw& screw = screw_of(machine.axes[0]);
+  screw.far_end = EndSupport::fixed;
+  screw.temperature_rise = NonNegative<Temperature>::of(4_K);
+  screw.grade = LeadGrade::g7;
+  const AxisResults loose = sized(machine);
+  // 11.5 ppm/K over 750 mm and 4 K; transport grade 7: 2·750/300·52 µm (from memory, ISO 3408-3)
+  CHECK(near(*loose.heat_error, from_si<Length>(34.5e-6)));
+  CHECK(near(*loose.lead_error, from_si<Length>(260e-6)));
+  screw.stretch = NonNegative<Force>::of(*loose.stretch_needed);
+  CHECK(*sized(machine).heat_error < from_si<Length>(1e-12));
+}
+
+TEST_CASE("an error stays open while one of its terms does") {
+  Machine machine = testing::ordinary_router();
+  const AxisResults open = sized(machine);
+  CHECK_FALSE(open.reversal_error);
+  CHECK(open.limit(LimitId::reversal_error).missing == input_ref(PartSlot::drive, "backlash"));
+  screw_of(machine.axes[0]).backlash = NonNegative<Length>::of(50_um);
+  CHECK(sized(machine).limit(LimitId::reversal_error).missing ==
+        input_ref(PartSlot::transmission, "tooth_gap"));
+}
+
+TEST_CASE("braking energy lifts the supply, and past the drives' limit it is said") {
+  Machine machine = testing::ordinary_router();
+  machine.supply.capacitance = Positive<Capacitance>::of(50_uF);
+  machine.supply.voltage_limit = Positive<Voltage>::of(50_V);
+  const AxisResults r = sized(machine);
+  CHECK(*r.bus_voltage > 48_V);
+  CHECK(near(Energy(50_uF * (square(*r.bus_voltage) - square(48_V)) / 2.0), *r.returned_energy,
+             1e-9));
+  CHECK(warns(r, FindingCode::bus_over_limit) ==
+        (r.limit(LimitId::bus_voltage).verdict == Verdict::over));
+}
+
+TEST_CASE("sizing with what was made ready before gives the same") {
+  for (const DriveLayout layout :
+       {DriveLayout::one, DriveLayout::two_motors, DriveLayout::one_motor}) {
+    const Machine machine = gantry(layout);
+    const AxisPreparation ready(machine, machine.axes[0]);
+    const AxisResults a = size_axis(machine, machine.axes[0]);
+    const AxisResults b = size_axis(machine, machine.axes[0], ready);
+    for (const ResultDescriptor& result : result_descriptors()) {
+      CHECK(result.si_of(a) == result.si_of(b));
+    }
+  }
+}

@@ -3033,7 +3033,7 @@
     </message>
     <message>
         <source>speed limit</source>
-        <translation>Geschwindigkeitsgrenze</translation>
+        <translation>höchste Geschwindigkeit</translation>
     </message>
     <message>
         <source>Fastest a screw&apos;s nut or bearings may turn, or fastest a hauling belt may run, from its maker.</source>
@@ -4898,8 +4898,8 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Ein Teil aus einer Liste nehmen</translation>
     </message>
     <message>
-        <source>Take from a list …</source>
-        <translation>Aus einer Liste nehmen …</translation>
+        <source>Take from a list…</source>
+        <translation>Aus einer Liste nehmen…</translation>
     </message>
     <message>
         <source>%1 (own list)</source>
@@ -4962,8 +4962,8 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Zeile entfernen</translation>
     </message>
     <message>
-        <source>Import …</source>
-        <translation>Importieren …</translation>
+        <source>Import…</source>
+        <translation>Importieren…</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a choice for %2.</source>

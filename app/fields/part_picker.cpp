@@ -27,7 +27,8 @@ PartPicker::PartPicker(const PartShelf& shelf, PartSlot slot, QWidget* parent)
   new WheelGuard(box_);
   fill(slot);
   box_->setCurrentIndex(-1);
-  box_->lineEdit()->setPlaceholderText(tr("Take from a list …"));
+  box_->lineEdit()->setPlaceholderText(tr("Take from a list…"));
+  box_->lineEdit()->setAccessibleName(box_->accessibleName());
   layout->addWidget(box_);
   setFocusProxy(box_);
   connect(box_, &QComboBox::activated, this, &PartPicker::choose);

@@ -106,7 +106,7 @@ QLayout* TableFieldRow::make_buttons() {
   };
   add(tr("Add row"), "_add", &TableFieldRow::add_row);
   add(tr("Remove row"), "_remove", &TableFieldRow::remove_row);
-  add(tr("Import …"), "_import", &TableFieldRow::import_text);
+  add(tr("Import…"), "_import", &TableFieldRow::import_text);
   buttons->addStretch();
   return buttons;
 }

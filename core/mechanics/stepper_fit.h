@@ -23,9 +23,9 @@ struct FittedStepper {
   Torque residual; ///< root mean square of what is left over
 };
 
-/// Fits inductance and speed loss (≥ 0) to the points that have torque left, least squares; all else of the
-/// winding as given, its inductance a starting guess within a factor of 30 either way. For each
-/// inductance the loss follows in closed form; the inductance is searched.
+/// Fits inductance and speed loss (≥ 0) to the points that have torque left, least squares; all
+/// else of the winding as given, its inductance a starting guess within a factor of 30 either way.
+/// For each inductance the loss follows in closed form; the inductance is searched.
 FittedStepper fit_to_points(const StepperWinding& winding, std::span<const PullOutPoint> points);
 
 /// Pull-out torque of a winding less its loss, not below zero.

@@ -21,7 +21,6 @@ unpublished = {
 properties_elsewhere = {
     "column_buckling.h": "buckling_test.cpp",
     "monotone_cubic.h": "stepper_torque_test.cpp",
-    "shaft_whip.h": "whip_test.cpp",
     "stepper_torque.h": "stepper_torque_test.cpp",
 }
 untagged_test = re.compile(r'^TEST_CASE\(\s*(?:"[^"]*"\s*)+\)', re.M)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/shaft_whip.h"
+#include "mechanics/whip_shape.h"
 #include "support/beam_elements.h"
 #include "support/near.h"
 
@@ -97,4 +98,14 @@ TEST_CASE("a longer screw never whips faster and a thicker one never slower") {
     CHECK(speed(fixed, supported, span * 1.01, 13_mm) < speed(fixed, supported, span, 13_mm));
     CHECK(speed(fixed, supported, span, 13_mm) < speed(fixed, supported, span, 13.1_mm));
   }
+}
+
+TEST_CASE("whip shapes agree with a table of beam functions", "[published]") {
+  // from memory: D. Young, R. P. Felgar, Tables of Characteristic Functions Representing Normal
+  // Modes of Vibration of a Beam (1949): first modes, clamped-free 0.67905 at ½ and 2 at the end,
+  // clamped-clamped 1.58815 at ½
+  using enum EndSupport;
+  CHECK(whip_shape(fixed, free, 0.5) == Approx(0.67905).epsilon(1e-5));
+  CHECK(whip_shape(fixed, free, 1.0) == Approx(2.0).epsilon(1e-9));
+  CHECK(whip_shape(fixed, fixed, 0.5) == Approx(1.58815).epsilon(1e-5));
 }

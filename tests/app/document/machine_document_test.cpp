@@ -76,7 +76,7 @@ TEST_CASE("all undone gives the first bytes, all redone the last") {
   MachineDocument document(ordinary_router());
   const std::string first = write_machine(document.machine());
   std::mt19937 random(20261125);
-  for (int step = 0; step < 300; ++step) {
+  for (int step = 0; step < 700; ++step) {
     const PartSlot slot = axis_slots[random() % std::size(axis_slots)];
     const auto fields = fields_of(document.machine(), 0, slot);
     const FieldView& field = fields[random() % fields.size()];
@@ -84,7 +84,8 @@ TEST_CASE("all undone gives the first bytes, all redone the last") {
       const double factor = 0.5 + double(random() % 1000) / 1000.0;
       document.edit_field(0, slot, field.info.member, AnyQuantity{value->kind, value->si * factor},
                           {});
-    } else if (slot == PartSlot::motor || slot == PartSlot::transmission) {
+    } else if (slot == PartSlot::motor || slot == PartSlot::transmission ||
+               slot == PartSlot::drive) {
       Machine changed = document.machine();
       const auto types = part_types(slot);
       set_part_type(changed, 0, slot, types[random() % types.size()]);

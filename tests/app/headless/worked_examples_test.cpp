@@ -67,8 +67,8 @@ TEST_CASE("a carriage on a belt agrees with a controller maker's example", "[pub
 }
 
 TEST_CASE("a table of 1200 kg agrees with a servo maker's example", "[published]") {
-  // FANUC AC servo motor alpha i series, Descriptions B-65262EN/03, horizontal table: F 612.5 N,
-  // T_m 3.0 N·m, J_L 0.01412 kg·m², T_a 74.9 N·m at 3000 rpm
+  // FANUC AC servo motor alpha i series, Descriptions (manual B-65262EN/03), horizontal table: F
+  // 612.5 N, T_m 3.0 N·m, J_L 0.01412 kg·m², T_a 74.9 N·m at 3000 rpm
   const Figures axis = sized("table-1200-kg");
   CHECK(near(axis.motor_speed(), 3000_rpm));
   // the source's 9.8 gives 612.5, 9.80665 gives 612.9
@@ -206,8 +206,9 @@ TEST_CASE("a table on a stepper agrees with a motor maker's example", "[publishe
 }
 
 TEST_CASE("a table on a belt behind two gears agrees with a shop's example", "[published]") {
-  // machinemfg.com, servo motor sizing, case two: T_f 0.882, T_a 0.375 N·m, J_L 18 kg·cm². The
-  // last divides by the first gear's ten only: squared, two more makes it four times too large.
+  // machinemfg.com, servo motor sizing (technical pages), case two: T_f 0.882, T_a 0.375 N·m, J_L
+  // 18 kg·cm². The last divides by the first gear's ten only: squared, two more makes it four times
+  // too large.
   const Figures axis = sized("table-50-kg-belt-geared");
   const Torque friction = axis.torque("lowering_torque");
   CHECK(prints(Torque(friction * (9.8 / 9.80665)), 0.882_N_m, 0.001_N_m));

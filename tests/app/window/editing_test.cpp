@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/axes.h"
 #include "fields/fields_panel.h"
 #include "limits/ladder_widget.h"
 #include "studies/studies_view.h"
 #include "studies/working_view.h"
+#include "support/axes.h"
 #include "support/window.h"
 #include "train/train_view.h"
 
@@ -47,41 +47,41 @@ QString note_under(Shown& shown, const char* field) {
 TEST_CASE("typing a lead in inches moves the limits at once, says what it became, and is undone") {
   Shown shown;
   const double before = si_value(*shown.document().current()->whip_feed);
-  type_into(shown.find<QLineEdit>("screw.lead"), "1/2 in");
+  type_into(shown.find<QLineEdit>("drive.lead"), "1/2 in");
   CHECK(si_value(*shown.document().current()->whip_feed) == Approx(before * 12.7 / 5.0));
-  CHECK(note_under(shown, "screw.lead") == QStringLiteral("= 12.7 mm"));
+  CHECK(note_under(shown, "drive.lead") == QStringLiteral("= 12.7 mm"));
   CHECK(shown.find<QAction>("undo").text().contains(QStringLiteral("lead 5 mm → 1/2 in")));
   shown.trigger("undo");
   CHECK(si_value(*shown.document().current()->whip_feed) == Approx(before));
-  CHECK(shown.find<QLineEdit>("screw.lead").text() == QStringLiteral("5 mm"));
+  CHECK(shown.find<QLineEdit>("drive.lead").text() == QStringLiteral("5 mm"));
 }
 
 TEST_CASE("rubbish stays as typed, says why and computes nothing anew, and Escape brings back") {
   Shown shown;
   const Machine before = shown.document().machine();
-  auto& lead = shown.find<QLineEdit>("screw.lead");
+  auto& lead = shown.find<QLineEdit>("drive.lead");
   type_into(lead, "5 kg");
   CHECK(lead.text() == QStringLiteral("5 kg"));
-  CHECK(note_under(shown, "screw.lead").contains(QStringLiteral("is a mass")));
+  CHECK(note_under(shown, "drive.lead").contains(QStringLiteral("is a mass")));
   CHECK(shown.document().machine() == before);
   QTest::keyClick(&lead, Qt::Key_Escape);
   CHECK(lead.text() == QStringLiteral("5 mm"));
-  CHECK(note_under(shown, "screw.lead").isEmpty());
+  CHECK(note_under(shown, "drive.lead").isEmpty());
 }
 
 TEST_CASE("rubbish is kept while other fields are edited") {
   Shown shown;
-  auto& lead = shown.find<QLineEdit>("screw.lead");
+  auto& lead = shown.find<QLineEdit>("drive.lead");
   type_into(lead, "five");
-  type_into(shown.find<QLineEdit>("screw.backlash"), "20 µm");
+  type_into(shown.find<QLineEdit>("drive.backlash"), "20 µm");
   CHECK(lead.text() == QStringLiteral("five"));
-  CHECK_FALSE(note_under(shown, "screw.lead").isEmpty());
+  CHECK_FALSE(note_under(shown, "drive.lead").isEmpty());
   CHECK(shown.document().undo_stack()->count() == 1);
 }
 
 TEST_CASE("an unsound value shows its sentence at the field and in place of the limits") {
   Shown shown;
-  type_into(shown.find<QLineEdit>("screw.span"), "100 mm");
+  type_into(shown.find<QLineEdit>("drive.span"), "100 mm");
   CHECK(shown.document().current() == nullptr);
   CHECK(shown.find<QLabel>("limits_not_computed").isVisible());
   shown.trigger("undo");
@@ -91,17 +91,18 @@ TEST_CASE("an unsound value shows its sentence at the field and in place of the 
 
 TEST_CASE("leaving a field by Tab takes its value") {
   Shown shown;
-  auto& lead = shown.find<QLineEdit>("screw.lead");
+  auto& lead = shown.find<QLineEdit>("drive.lead");
   lead.setFocus();
   lead.selectAll();
   QTest::keyClicks(&lead, QStringLiteral("10"));
   QTest::keyClick(&lead, Qt::Key_Tab);
-  CHECK(si_value(*testing::screw_of(shown.document().machine().axes[0]).lead) == Approx(0.01 / (2.0 * pi)));
+  CHECK(si_value(*testing::screw_of(shown.document().machine().axes[0]).lead) ==
+        Approx(0.01 / (2.0 * pi)));
 }
 
 TEST_CASE("the wheel over a field edits nothing") {
   Shown shown;
-  auto& box = shown.find<QComboBox>("screw.far_end");
+  auto& box = shown.find<QComboBox>("drive.far_end");
   box.setFocus();
   const Machine before = shown.document().machine();
   QWheelEvent wheel(QPointF(5, 5), box.mapToGlobal(QPointF(5, 5)), QPoint(), QPoint(0, -120),
@@ -113,7 +114,7 @@ TEST_CASE("the wheel over a field edits nothing") {
 
 TEST_CASE("choices and flags are edits like any other") {
   Shown shown;
-  auto& far_end = shown.find<QComboBox>("screw.far_end");
+  auto& far_end = shown.find<QComboBox>("drive.far_end");
   far_end.setCurrentIndex(0);
   emit far_end.activated(0);
   CHECK(testing::screw_of(shown.document().machine().axes[0]).far_end == EndSupport::fixed);

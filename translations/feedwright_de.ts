@@ -341,6 +341,11 @@
         <comment>name of a parts list, what is wrong with it</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>part: the listed part it became</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Prompts</name>
@@ -4566,6 +4571,34 @@
     <message>
         <source>f: both phases&apos; resistance times the square of the effective drive current</source>
         <translation>f: der Widerstand beider Stränge mal dem Quadrat des Effektivstroms der Endstufe</translation>
+    </message>
+    <message>
+        <source>heard note</source>
+        <translation>gehörter Ton</translation>
+    </message>
+    <message>
+        <source>Tone of the longest free span when plucked, from a tuning app or microphone; the pull follows from it.</source>
+        <translation>Ton des längsten freien Trums beim Anzupfen, aus Stimmgerät oder Mikrofon; daraus folgt die Trumkraft.</translation>
+    </message>
+    <message>
+        <source>belt pull as heard</source>
+        <translation>Trumkraft nach Gehör</translation>
+    </message>
+    <message>
+        <source>Pull of the longest span from the note that was heard.</source>
+        <translation>Kraft im längsten Trum aus dem gehörten Ton.</translation>
+    </message>
+    <message>
+        <source>hauling pull as heard</source>
+        <translation>Zugriemenkraft nach Gehör</translation>
+    </message>
+    <message>
+        <source>Pull of the long span from the note that was heard, the carriage at the far end of its travel.</source>
+        <translation>Kraft im langen Trum aus dem gehörten Ton, der Schlitten am fernen Ende seines Wegs.</translation>
+    </message>
+    <message>
+        <source>f: what the loaded one of two screws wound against each other carries, by ISO 3408-5</source>
+        <translation>f: was die belastete von zwei gegeneinander verspannten Spindeln trägt, nach ISO 3408-5</translation>
     </message>
 </context>
 <context>

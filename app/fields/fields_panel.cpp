@@ -2,6 +2,7 @@
 #include "fields/fields_panel.h"
 
 #include "fields/belt_chooser.h"
+#include "fields/listed_parts.h"
 #include "fields/machine_form.h"
 #include "fields/part_picker.h"
 #include "fields/wheel_guard.h"
@@ -14,7 +15,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
-#include <QTableWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -247,34 +247,9 @@ void FieldsPanel::add_picker(PartSlot slot) {
   // The rows are made anew when the type changes: not while the picker's own signal runs.
   connect(
       picker, &PartPicker::picked, this,
-      [this, slot](const ListedPart& part) { take_listed(slot, part); }, Qt::QueuedConnection);
+      [this, slot](const ListedPart& part) { take_listed(document_, slot, part, *form_); },
+      Qt::QueuedConnection);
   grid_->addWidget(picker, grid_->rowCount(), 0, 1, 3);
-}
-
-/// The load case a material goes to: the one at hand, else the last.
-std::size_t FieldsPanel::chosen_load_case() const {
-  const auto* table = form_->findChild<QTableWidget*>(QStringLiteral("load_cases"));
-  if (table == nullptr || table->rowCount() == 0) {
-    return 0;
-  }
-  const int row = table->currentRow() >= 0 ? table->currentRow() : table->rowCount() - 1;
-  return static_cast<std::size_t>(row);
-}
-
-void FieldsPanel::take_listed(PartSlot slot, const ListedPart& part) {
-  Machine changed = document_.machine();
-  const std::size_t axis = document_.selection().axis;
-  std::size_t load_case = chosen_load_case();
-  auto& cases = changed.axes.at(axis).duty.load_cases;
-  if (part.kind == ListedKind::material && cases.empty()) {
-    cases.emplace_back();
-    load_case = 0;
-  }
-  if (take_part(changed, axis, slot, part, load_case)) {
-    document_.edit(std::move(changed),
-                   tr("%1: %2", "part: its type")
-                       .arg(words::part_name(slot), QString::fromStdString(part.name)));
-  }
 }
 
 void FieldsPanel::add_source_row(PartSlot slot) {

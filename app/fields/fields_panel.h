@@ -44,8 +44,6 @@ private:
   void add_type_row(PartSlot slot);
   void add_source_row(PartSlot slot);
   void add_picker(PartSlot slot);
-  void take_listed(PartSlot slot, const ListedPart& part);
-  std::size_t chosen_load_case() const;
   void show_help(const FieldRow& row);
   void focus_member();
   std::vector<PartSlot> shown_slots() const;

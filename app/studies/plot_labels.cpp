@@ -2,6 +2,7 @@
 #include "studies/plot_labels.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace feedwright {
 
@@ -41,16 +42,26 @@ QRectF pushed_inside(QRectF rect, const QRectF& room) {
 
 std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<PlotLabel>& labels,
                                        std::vector<QRectF> taken) {
+  // A word over a word cannot be read; over a curve it can.
+  const std::ptrdiff_t curves = std::ssize(taken);
+  constexpr std::ptrdiff_t word_over_word = 10'000;
+  const auto covered_by = [&](const QRectF& rect) {
+    std::ptrdiff_t covered = 0;
+    for (std::ptrdiff_t i = 0; i < std::ssize(taken); ++i) {
+      if (taken[static_cast<std::size_t>(i)].intersects(rect)) {
+        covered += i < curves ? 1 : word_over_word;
+      }
+    }
+    return covered;
+  };
   std::vector<QPointF> places;
   for (const PlotLabel& label : labels) {
     QRectF best(room.topLeft(), label.size);
-    std::ptrdiff_t fewest = std::ssize(taken) + 1;
+    std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
     for (const QRectF& rect : candidates(label)) {
       // Free inside the room first; else what covers least, pushed inside.
-      const bool inside = room.contains(rect);
-      const QRectF tried = inside ? rect : pushed_inside(rect, room);
-      const auto covered = std::count_if(taken.begin(), taken.end(),
-                                         [&](const QRectF& t) { return t.intersects(tried); });
+      const QRectF tried = room.contains(rect) ? rect : pushed_inside(rect, room);
+      const std::ptrdiff_t covered = covered_by(tried);
       if (covered < fewest) {
         fewest = covered;
         best = tried;

@@ -18,7 +18,7 @@ struct PlotLabel {
 };
 
 /// The top left corner of each label. Labels keep inside `room`; where nothing is free, the place
-/// that covers the fewest of what is taken.
+/// that covers no other word if there is one, and then the fewest of what is taken.
 std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<PlotLabel>& labels,
                                        std::vector<QRectF> taken);
 

@@ -63,6 +63,9 @@ constexpr FieldWords field_words[] = {
     {"transmission.specific_stiffness", QT_TRANSLATE_NOOP("Words", "belt specific stiffness"),
      QT_TRANSLATE_NOOP("Words", "Pull that would stretch the belt to twice its length, at its "
                                 "width; a span's stiffness times its length.")},
+    {"transmission.heard_note", QT_TRANSLATE_NOOP("Words", "heard note"),
+     QT_TRANSLATE_NOOP("Words", "Tone of the longest free span when plucked, from a tuning app or "
+                                "microphone; the pull follows from it.")},
     {"transmission.tension", QT_TRANSLATE_NOOP("Words", "set belt tension"),
      QT_TRANSLATE_NOOP("Words", "Pull each span is set to at rest. Left open, the least that keeps "
                                 "the slack side tight counts.")},

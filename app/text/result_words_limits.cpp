@@ -60,6 +60,8 @@ constexpr ResultWords result_words[] = {
     {"belt_note", QT_TRANSLATE_NOOP("Words", "note of the belt"),
      QT_TRANSLATE_NOOP("Words",
                        "Frequency of the longest span when plucked at its tension; tune by it.")},
+    {"belt_pull_heard", QT_TRANSLATE_NOOP("Words", "belt pull as heard"),
+     QT_TRANSLATE_NOOP("Words", "Pull of the longest span from the note that was heard.")},
     {"belt_shaft_load", QT_TRANSLATE_NOOP("Words", "belt load on the shaft"),
      QT_TRANSLATE_NOOP("Words", "What the tension pulls the motor's shaft with, at rest.")},
     {"haul_rim_force", QT_TRANSLATE_NOOP("Words", "pull of the hauling belt"),
@@ -73,6 +75,9 @@ constexpr ResultWords result_words[] = {
     {"haul_note", QT_TRANSLATE_NOOP("Words", "note of the hauling belt"),
      QT_TRANSLATE_NOOP("Words", "Frequency of the long span when plucked, the carriage at the far "
                                 "end of its travel; tune by it.")},
+    {"haul_pull_heard", QT_TRANSLATE_NOOP("Words", "hauling pull as heard"),
+     QT_TRANSLATE_NOOP("Words", "Pull of the long span from the note that was heard, the carriage "
+                                "at the far end of its travel.")},
 };
 
 } // namespace

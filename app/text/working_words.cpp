@@ -73,6 +73,9 @@ constexpr Word solved_equations[] = {
     {"best_reduction",
      QT_TRANSLATE_NOOP("Words", "f: the reduction at which the acceleration is greatest, torque, "
                                 "load and inertia as they are")},
+    {"pair_load",
+     QT_TRANSLATE_NOOP("Words", "f: what the loaded one of two screws wound against each other "
+                                "carries, by ISO 3408-5")},
     {"preload_holds_to", QT_TRANSLATE_NOOP("Words", "f: 2√2 times the preload, where the relieved "
                                                     "half comes loose")},
     {"nut_stiffness",

@@ -136,6 +136,19 @@ std::optional<FreeLengths> free_lengths(const SizingState<W>& s) {
   return worst;
 }
 
+/// The pull of a span that was plucked and heard; nothing where no note is given or none could be.
+template <class W>
+auto heard_pull(const SizingState<W>& s, const BeltBody& belt, PartSlot slot, const Length& span)
+    -> std::optional<typename SizingState<W>::template N<Force>> {
+  using Result = std::optional<typename SizingState<W>::template N<Force>>;
+  if (!belt.heard_note || *belt.mass_per_length <= LinearDensity() || span <= Length()) {
+    return Result();
+  }
+  return Result(pull_of_frequency(s.in(slot, "heard_note", **belt.heard_note),
+                                  s.in(slot, "mass_per_length", *belt.mass_per_length),
+                                  s.constant("L_s", span)));
+}
+
 /// Pull to set, what it does to the motor's shaft, and the note of the longest span.
 template <class W, class F>
 void stage_tension(SizingState<W>& s, const BeltBody& belt, const FreeLengths& free, const F& rim) {
@@ -173,6 +186,9 @@ void stage_belt(SizingState<W>& s) {
                     s.solved("belt_pull", *allowed, FEEDWRIGHT_EARLIER(s, belt_teeth_in_mesh),
                              s.in(PartSlot::transmission, "width", *belt->width)));
   }
+  if (const auto heard = heard_pull(s, *belt, PartSlot::transmission, free->longest_span)) {
+    FEEDWRIGHT_KEEP(s, belt_pull_heard, *heard);
+  }
   if (torque) {
     const auto rim = FEEDWRIGHT_KEEP(
         s, belt_rim_force,
@@ -181,15 +197,18 @@ void stage_belt(SizingState<W>& s) {
   }
 }
 
-/// Carriage at the far end of its travel: belt from it to the driving pulley direct, and round the
-/// other pulley.
-inline std::pair<Length, Length> hauling_lengths(const AxisBasics& basics,
-                                                 const HaulingBelt& belt) {
+/// Belt from the carriage to the driving pulley direct, at the far and the near end of the travel,
+/// and the whole free belt: twice the run between the pulleys.
+struct HaulingLengths {
+  Length far, near, whole;
+};
+
+inline HaulingLengths hauling_lengths(const AxisBasics& basics, const HaulingBelt& belt) {
   const Length round = double(belt.pulley_teeth) * *belt.pitch;
-  const Length run = (*belt.belt_length - round) / 2.0; // between the pulleys, once
+  const Length run = (*belt.belt_length - round) / 2.0;
+  // A carriage right at a pulley would leave no belt: a thousandth of the run keeps it a number.
   const Length near = std::max(Length((run - *basics.travel) / 2.0), Length(run * 1e-3));
-  const Length far = std::min(Length(near + *basics.travel), run);
-  return {far, Length(2.0 * run - far)};
+  return {std::min(Length(near + *basics.travel), run), near, Length(2.0 * run)};
 }
 
 template <class W>
@@ -199,27 +218,30 @@ void hauling_belt(SizingState<W>& s) {
   }
   constexpr auto slot = PartSlot::drive;
   const HaulingBelt& belt = *s.haul;
-  const auto [direct, round] = hauling_lengths(s.axis.basics, belt);
-  const double share = tight_share(direct, round);
+  const HaulingLengths lengths = hauling_lengths(s.axis.basics, belt);
   const AngularVelocity speed = wanted_feed(s) / value_of(s.screw_travel);
   const BeltAtWork at{belt, slot, double(belt.pulley_teeth) / 2.0, wanted_feed(s), speed};
-  // A carriage may pull on either side: the longer one is then tight.
-  if (const auto allowed = allowed_pull(at, 1.0 - share)) {
+  // Cords are pulled most where the direct side is longest and tight.
+  if (const auto allowed = allowed_pull(at, number(lengths.far / lengths.whole))) {
     FEEDWRIGHT_KEEP(s, haul_pull_allowed,
                     s.solved("belt_pull", *allowed, s.in(slot, "width", *belt.width)));
+  }
+  if (const auto heard = heard_pull(s, belt, slot, lengths.far)) {
+    FEEDWRIGHT_KEEP(s, haul_pull_heard, *heard);
   }
   if (!s.out.axial_load) {
     return;
   }
   const auto rim = FEEDWRIGHT_KEEP(s, haul_rim_force, FEEDWRIGHT_EARLIER(s, axial_load));
-  const auto tight = s.constant("κ_t", std::max(share, 1.0 - share));
+  // The slack side goes limp first where it is shortest: pulled the long way round from near by.
+  const auto tight = s.constant("κ_t", 1.0 - number(lengths.near / lengths.whole));
   const auto needed =
       FEEDWRIGHT_KEEP(s, haul_tension_needed, static_pull(rim, tight, s.constant("0", 0.0)));
   const auto set = belt.tension ? s.in(slot, "tension", **belt.tension) : needed;
   if (*belt.mass_per_length > LinearDensity() && value_of(set) > Force()) {
     FEEDWRIGHT_KEEP(s, haul_note,
                     span_frequency(set, s.in(slot, "mass_per_length", *belt.mass_per_length),
-                                   s.constant("L_s", direct)));
+                                   s.constant("L_s", lengths.far)));
   }
 }
 

@@ -103,13 +103,13 @@ struct Cautions {
 
   void belts() const {
     if (const BeltBody* belt = belt_of(axis.transmission)) {
-      inspect_belt(*belt, PartSlot::transmission, out.belt_tension_needed);
+      inspect_belt(*belt, PartSlot::transmission, out.belt_pull_heard, out.belt_tension_needed);
       for (const int teeth : driven_teeth()) {
         too_small(*belt, PartSlot::transmission, teeth);
       }
     }
     if (const auto* haul = std::get_if<HaulingBelt>(&axis.drive)) {
-      inspect_belt(*haul, PartSlot::drive, out.haul_tension_needed);
+      inspect_belt(*haul, PartSlot::drive, out.haul_pull_heard, out.haul_tension_needed);
       too_small(*haul, PartSlot::drive, haul->pulley_teeth);
     }
   }
@@ -123,9 +123,14 @@ struct Cautions {
                       : std::vector<int>();
   }
 
-  void inspect_belt(const BeltBody& belt, PartSlot slot, const std::optional<Force>& needed) const {
-    if (belt.tension && needed && **belt.tension < *needed) {
-      add(FindingCode::slack_belt, slot, any(**belt.tension), any(*needed));
+  /// What is heard counts before what was meant to be set.
+  void inspect_belt(const BeltBody& belt, PartSlot slot, const std::optional<Force>& heard,
+                    const std::optional<Force>& needed) const {
+    const std::optional<Force> set = heard          ? heard
+                                     : belt.tension ? std::optional<Force>(**belt.tension)
+                                                    : std::nullopt;
+    if (set && needed && *set < *needed) {
+      add(FindingCode::slack_belt, slot, any(*set), any(*needed));
     }
   }
 
@@ -137,6 +142,7 @@ struct Cautions {
   }
 
   void pairs() const {
+    // What a released pair carries is the load alone, so this holds for screws in a pair too.
     if (out.preload_holds_to && out.axial_load && *out.axial_load > *out.preload_holds_to) {
       add(FindingCode::preload_lost, PartSlot::drive, any(*out.axial_load),
           any(*out.preload_holds_to));

@@ -26,7 +26,10 @@ template <class W>
 void take_load(const SizingState<W>& s, CycleSums& sums, Force of_motor, double turns) {
   const Force on_screw = abs(of_motor) * value_of(s.screw_share);
   if (s.screw != nullptr && s.screw->preload) {
-    const PairLoads halves = pair_loads(on_screw, **s.screw->preload);
+    // Two screws wound against each other are the halves: the pair carries what both motors push.
+    const bool opposed = s.axis.sides.pairing == Pairing::opposed;
+    const Force on_pair = opposed ? Force(abs(of_motor) * (s.two_motors ? 2.0 : 1.0)) : on_screw;
+    const PairLoads halves = pair_loads(on_pair, **s.screw->preload);
     sums.load.add(halves.loaded, turns);
     sums.relieved.add(halves.relieved, turns);
   } else {

@@ -188,11 +188,13 @@ std::optional<LimitId> lowest(const AxisResults& out, LimitScale scale) {
 } // namespace
 
 Verdict verdict_of(double margin) {
+  // What is wanted to the digit is met, however the last bits of the arithmetic fall.
+  constexpr double rounding = 1e-9;
   constexpr double clear_from = 1.2;
-  if (margin >= clear_from) {
+  if (margin >= clear_from - rounding) {
     return Verdict::clear;
   }
-  return margin >= 1.0 ? Verdict::close : Verdict::over;
+  return margin >= 1.0 - rounding ? Verdict::close : Verdict::over;
 }
 
 void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparation& ready,

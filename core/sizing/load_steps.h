@@ -5,6 +5,7 @@
 // are two. "Up the slope" is the direction in which gravity, less the counterbalance, works against
 // the motion; on a level axis either.
 
+#include "mechanics/screw_life.h"
 #include "mechanics/screw_thread.h"
 #include "mechanics/two_sides.h"
 #include "sizing/sizing_state.h"
@@ -166,6 +167,15 @@ void largest_load(SizingState<W>& s) {
   const Force largest = cutting_rules ? *cutting : *rapid;
   const auto of_motor =
       s.earlier(cutting_rules ? ResultId::cutting_force : ResultId::rapid_force, largest);
+  const bool opposed = s.axis.sides.pairing == Pairing::opposed;
+  if (opposed && s.screw != nullptr && s.screw->preload) {
+    // Two screws wound against each other are the halves of one pair; the preload is in them.
+    const Force whole = s.two_motors ? Force(2.0 * largest) : largest;
+    FEEDWRIGHT_KEEP(s, axial_load,
+                    s.solved("pair_load", pair_loads(whole, **s.screw->preload).loaded, of_motor,
+                             s.in(PartSlot::drive, "preload", **s.screw->preload)));
+    return;
+  }
   FEEDWRIGHT_KEEP(s, axial_load, s.screws_each > 1.0 ? s.screw_share * of_motor : of_motor);
 }
 

@@ -137,11 +137,13 @@ void hauling_chain(SizingState<W>& s) {
   if (!s.haul->specific_stiffness) {
     return;
   }
-  const auto [direct, round] = hauling_lengths(s.axis.basics, *s.haul);
+  // Weakest where the two ways to the driving pulley are most alike.
+  const HaulingLengths lengths = hauling_lengths(s.axis.basics, *s.haul);
   auto chain = FEEDWRIGHT_KEEP(
       s, haul_stiffness,
       belt_stiffness(s.in(PartSlot::drive, "specific_stiffness", **s.haul->specific_stiffness),
-                     s.constant("L_a", direct), s.constant("L_b", round)));
+                     s.constant("L_a", lengths.far),
+                     s.constant("L_b", Length(lengths.whole - lengths.far))));
   if (const auto tie = tie_stiffness(s)) {
     chain = in_series(chain, FEEDWRIGHT_KEEP(s, transmission_stiffness, *tie));
   }

@@ -78,8 +78,7 @@ template <class W>
 void plays(SizingState<W>& s) {
   if (s.haul != nullptr) {
     if (s.haul->tooth_gap) {
-      FEEDWRIGHT_KEEP(s, lost_motion,
-                      2.0 * s.in(PartSlot::drive, "tooth_gap", **s.haul->tooth_gap));
+      FEEDWRIGHT_KEEP(s, lost_motion, s.in(PartSlot::drive, "tooth_gap", **s.haul->tooth_gap));
     }
     return;
   }

@@ -5,8 +5,8 @@
 #include "fields/fields_panel.h"
 #include "support/window.h"
 
-#include <QAbstractItemDelegate>
 #include <QComboBox>
+#include <QDir>
 #include <QPushButton>
 #include <QTableWidget>
 
@@ -135,4 +135,23 @@ TEST_CASE("a cell that cannot be is refused with what it wants") {
   CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(60.0));
   table.item(0, 1)->setText(QStringLiteral("5 min"));
   CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(300.0));
+}
+
+TEST_CASE("a list of the user's own stands beside the program's, a broken one is said") {
+  const Folder folder;
+  qputenv("XDG_DATA_HOME", folder.dir.path().toUtf8());
+  QDir(folder.dir.path()).mkpath(QStringLiteral("feedwright/parts"));
+  folder.put("feedwright/parts/mine.json",
+             R"({"format": {"name": "feedwright-parts", "major": 1, "minor": 0}, "part": "servo",
+                 "rows": [{"name": "from the drawer", "source": "measured",
+                           "continuous_torque": "0.9 N·m"}]})");
+  folder.put("feedwright/parts/torn.json", "{");
+  const PartShelf shelf = read_part_shelf();
+  qunsetenv("XDG_DATA_HOME");
+  REQUIRE(shelf.parts.size() > 200);
+  CHECK(shelf.parts.back().own);
+  CHECK(shelf.parts.back().part.name == "from the drawer");
+  REQUIRE(shelf.troubles.size() == 1);
+  CHECK(shelf.troubles[0].contains(QStringLiteral("torn.json")));
+  CHECK_FALSE(shelf.stock_belts.empty());
 }

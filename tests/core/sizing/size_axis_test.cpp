@@ -270,3 +270,12 @@ TEST_CASE("sizing raises no floating-point trap over all motors and transmission
   }
   CHECK(std::fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW) == 0);
 }
+
+TEST_CASE("a feed wanted to the digit of its limit is close, not over") {
+  // 100 kHz at 10000 steps a turn of a 5 mm lead are 3 m/min, whatever the last bits say
+  Machine machine = testing::ordinary_router();
+  machine.axes[0].motor = Servo();
+  machine.axes[0].transmission = Coupling();
+  machine.axes[0].targets.feed = Positive<Velocity>::of(3_m_per_min);
+  CHECK(sized(machine).limit(LimitId::step_rate).verdict == Verdict::close);
+}

@@ -18,9 +18,9 @@ using feedwright::testing::Shown;
 
 namespace {
 
-constexpr PartSlot every_slot[] = {PartSlot::supply,       PartSlot::axis,   PartSlot::targets,
-                                   PartSlot::carriage,     PartSlot::guides, PartSlot::motor,
-                                   PartSlot::transmission, PartSlot::drive};
+constexpr PartSlot every_slot[] = {
+    PartSlot::supply, PartSlot::axis, PartSlot::targets, PartSlot::carriage,     PartSlot::guides,
+    PartSlot::sides,  PartSlot::duty, PartSlot::motor,   PartSlot::transmission, PartSlot::drive};
 
 /// Whether somebody can put the keyboard on it.
 bool takes_focus(const QWidget& widget) {
@@ -77,19 +77,36 @@ void check_not_clipped(Shown& shown) {
   }
 }
 
-Machine sample(const char* name) {
-  const auto text = read_file(
-      std::string(FEEDWRIGHT_SOURCE_DIR "/sample-machines/") + name + ".feedwright", 1U << 20U);
+Machine machine_in(const std::string& folder, const char* name) {
+  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR + folder + name + ".feedwright", 1U << 20U);
   REQUIRE(text);
   const auto machine = read_machine(*text);
   REQUIRE(machine);
   return *machine;
 }
 
+Machine sample(const char* name) {
+  return machine_in("/sample-machines/", name);
+}
+
+/// A machine of each kind of train, from the tests' own.
+Machine machine_of_kind(const char* name) {
+  return machine_in("/tests/machines/", name);
+}
+
 } // namespace
 
 TEST_CASE("whatever takes the keyboard has a name to be spoken, on every part") {
   Shown shown(sample("plank-router"));
+  for (const char* name : {"looped-screws", "belt-hauled"}) {
+    Shown wide(machine_of_kind(name));
+    for (const PartSlot slot : every_slot) {
+      INFO(name << " " << slot_name(slot));
+      wide.document().select({0, slot, {}});
+      QCoreApplication::processEvents();
+      check_names(wide);
+    }
+  }
   for (const PartSlot slot : every_slot) {
     INFO(slot_name(slot));
     shown.document().select({0, slot, {}});
@@ -108,6 +125,21 @@ TEST_CASE("no word is cut off in fields, labels or buttons, in any language, at 
     const InLanguage spoken(language.code);
     for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
       Shown shown(sample(name));
+      for (const PartSlot slot : every_slot) {
+        INFO(language.code << " " << name << " " << slot_name(slot));
+        shown.document().select({0, slot, {}});
+        QCoreApplication::processEvents();
+        check_not_clipped(shown);
+      }
+    }
+  }
+}
+
+TEST_CASE("no word of the wider trains is cut off either, in any language") {
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    for (const char* name : {"looped-screws", "belt-hauled", "preloaded-pairs", "motors"}) {
+      Shown shown(machine_of_kind(name));
       for (const PartSlot slot : every_slot) {
         INFO(language.code << " " << name << " " << slot_name(slot));
         shown.document().select({0, slot, {}});

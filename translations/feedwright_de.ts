@@ -2700,32 +2700,16 @@
         <translation>Axialkraft nach Knicken</translation>
     </message>
     <message>
-        <source>The critical load over its safety factor.</source>
-        <translation>Die kritische Last geteilt durch ihre Sicherheit.</translation>
-    </message>
-    <message>
         <source>thrust allowed by core stress</source>
         <translation>Axialkraft nach Kernspannung</translation>
-    </message>
-    <message>
-        <source>Core area times yield strength over its safety factor.</source>
-        <translation>Kernquerschnitt mal Streckgrenze geteilt durch ihre Sicherheit.</translation>
     </message>
     <message>
         <source>thrust allowed by the static rating</source>
         <translation>Axialkraft nach stat. Tragzahl</translation>
     </message>
     <message>
-        <source>The nut&apos;s static rating over its safety factor.</source>
-        <translation>Die statische Tragzahl der Mutter geteilt durch ihre Sicherheit.</translation>
-    </message>
-    <message>
         <source>thrust allowed by the bearing</source>
         <translation>Axialkraft nach Lager</translation>
-    </message>
-    <message>
-        <source>What the end bearing may carry, as given.</source>
-        <translation>Was das Endlager tragen darf, wie angegeben.</translation>
     </message>
     <message>
         <source>axial force the motor makes</source>
@@ -3562,7 +3546,7 @@
     </message>
     <message>
         <source>preloaded pair</source>
-        <translation>vorgespanntes Paar</translation>
+        <translation>Doppelmutter</translation>
     </message>
     <message>
         <source>not known</source>
@@ -3570,15 +3554,15 @@
     </message>
     <message>
         <source>one motor, one drive</source>
-        <translation>ein Motor, ein Antrieb</translation>
+        <translation>ein Antrieb</translation>
     </message>
     <message>
         <source>a motor on each side</source>
         <translation>ein Motor je Seite</translation>
     </message>
     <message>
-        <source>one motor for both sides</source>
-        <translation>ein Motor für beide Seiten</translation>
+        <source>one motor for both</source>
+        <translation>ein Motor für beide</translation>
     </message>
     <message>
         <source>share the load</source>
@@ -3737,10 +3721,6 @@
         <translation>Trumfrequenz Zugriemen</translation>
     </message>
     <message>
-        <source>Frequency of the long span when plucked, the carriage at the far end of its travel; tune by it.</source>
-        <translation>Frequenz des langen Trums beim Anzupfen, der Schlitten am fernen Ende des Verfahrwegs; danach einstellen.</translation>
-    </message>
-    <message>
         <source>shaft stiffness</source>
         <translation>Spindelsteifigkeit</translation>
     </message>
@@ -3889,10 +3869,6 @@
         <translation>Steigungsfehler</translation>
     </message>
     <message>
-        <source>Over the travel, as given or by the screw&apos;s grade.</source>
-        <translation>Über den Verfahrweg, wie angegeben oder nach der Toleranzklasse der Spindel.</translation>
-    </message>
-    <message>
         <source>heat error</source>
         <translation>Wärmefehler</translation>
     </message>
@@ -3927,10 +3903,6 @@
     <message>
         <source>deflection under cut</source>
         <translation>Nachgeben beim Schnitt</translation>
-    </message>
-    <message>
-        <source>Cutting thrust over the axis stiffness.</source>
-        <translation>Vorschubkraft beim Schnitt geteilt durch die Achssteifigkeit.</translation>
     </message>
     <message>
         <source>load angle under cut</source>
@@ -3983,10 +3955,6 @@
     <message>
         <source>load of a guide block</source>
         <translation>Last eines Führungswagens</translation>
-    </message>
-    <message>
-        <source>Weight shared by the blocks, and what the couple adds to one.</source>
-        <translation>Auf die Wagen verteiltes Gewicht und was das Kräftepaar einem davon hinzufügt.</translation>
     </message>
     <message>
         <source>guide life</source>
@@ -4065,10 +4033,6 @@
         <translation>Leistung aus dem Netzteil</translation>
     </message>
     <message>
-        <source>Shaft power and winding heat of this axis&apos; motors; losses in the drives not counted.</source>
-        <translation>Wellenleistung und Wicklungswärme der Motoren dieser Achse; ohne Verluste der Endstufen.</translation>
-    </message>
-    <message>
         <source>current from the supply</source>
         <translation>Strom aus dem Netzteil</translation>
     </message>
@@ -4139,10 +4103,6 @@
     <message>
         <source>Travel per angle of screw or pulley, seen from the motor through the reduction.</source>
         <translation>Weg je Winkel von Spindel oder Scheibe, vom Motor aus über die Übersetzung gesehen.</translation>
-    </message>
-    <message>
-        <source>Axial play of the nut, none if it is preloaded; of a hauling belt twice its tooth gap.</source>
-        <translation>Axialspiel der Mutter, bei vorgespannter keines; beim Zugriemen das doppelte Zahnspiel.</translation>
     </message>
     <message>
         <source>Fewest belt teeth on the arc of contact of a driven pulley.</source>
@@ -4593,12 +4553,116 @@
         <translation>Zugriemenkraft nach Gehör</translation>
     </message>
     <message>
-        <source>Pull of the long span from the note that was heard, the carriage at the far end of its travel.</source>
-        <translation>Kraft im langen Trum aus dem gehörten Ton, der Schlitten am fernen Ende seines Wegs.</translation>
-    </message>
-    <message>
         <source>f: what the loaded one of two screws wound against each other carries, by ISO 3408-5</source>
         <translation>f: was die belastete von zwei gegeneinander verspannten Spindeln trägt, nach ISO 3408-5</translation>
+    </message>
+    <message>
+        <source>Tone of the free run between the pulleys when plucked, from a tuning app or microphone; the pull follows from it.</source>
+        <translation>Ton des freien Trums zwischen den Scheiben beim Anzupfen, aus Stimmgerät oder Mikrofon; daraus folgt die Trumkraft.</translation>
+    </message>
+    <message>
+        <source>pressure from heat</source>
+        <translation>Druck durch Wärme</translation>
+    </message>
+    <message>
+        <source>What a warmer screw between two fixed ends presses with, less its stretch.</source>
+        <translation>Womit eine wärmere Spindel zwischen zwei festen Enden drückt, abzüglich ihrer Reckung.</translation>
+    </message>
+    <message>
+        <source>The critical load over its safety factor, less what heat presses.</source>
+        <translation>Die Knicklast durch ihren Sicherheitsfaktor, abzüglich des Drucks durch Wärme.</translation>
+    </message>
+    <message>
+        <source>Core area times yield strength over its safety factor, less the stretch.</source>
+        <translation>Kernquerschnitt mal Streckgrenze durch den Sicherheitsfaktor, abzüglich der Reckung.</translation>
+    </message>
+    <message>
+        <source>The static rating over its safety factor; of a preloaded pair the load that brings it there.</source>
+        <translation>Die statische Tragzahl durch ihren Sicherheitsfaktor; bei einem vorgespannten Paar die Last, die es dorthin bringt.</translation>
+    </message>
+    <message>
+        <source>What the end bearing may carry, less what stretch or heat already takes.</source>
+        <translation>Was das Endlager tragen darf, abzüglich dessen, was Reckung oder Wärme schon beanspruchen.</translation>
+    </message>
+    <message>
+        <source>Frequency of the free run between the pulleys when plucked; tune by it.</source>
+        <translation>Frequenz des freien Trums zwischen den Scheiben beim Anzupfen; danach wird gespannt.</translation>
+    </message>
+    <message>
+        <source>Pull of the free run between the pulleys from the note that was heard.</source>
+        <translation>Kraft im freien Trum zwischen den Scheiben aus dem gehörten Ton.</translation>
+    </message>
+    <message>
+        <source>Over the travel, as given or by the grade as of a transport screw; a positioning screw does better.</source>
+        <translation>Über den Verfahrweg, wie angegeben oder nach der Toleranzklasse als Transportspindel; eine Positionierspindel ist besser.</translation>
+    </message>
+    <message>
+        <source>Cutting thrust over the axis stiffness, the tool at the end of its cross travel.</source>
+        <translation>Vorschubkraft beim Schnitt durch die Achssteifigkeit, das Werkzeug am Ende seines Querwegs.</translation>
+    </message>
+    <message>
+        <source>Weight on the blocks of the heavier rail, and what the couple adds to one.</source>
+        <translation>Gewicht auf den Wagen der höher belasteten Schiene und was das Kräftepaar auf einen dazugibt.</translation>
+    </message>
+    <message>
+        <source>reserve in the load cases</source>
+        <translation>Reserve in den Lastfällen</translation>
+    </message>
+    <message>
+        <source>Least over the load cases: usable torque over the torque asked, or the feed reached over the feed asked.</source>
+        <translation>Das Kleinste über die Lastfälle: nutzbares durch verlangtes Moment oder erreichter durch verlangten Vorschub.</translation>
+    </message>
+    <message>
+        <source>Shaft power and losses of this axis&apos; motors alone; the other axes draw on the supply too.</source>
+        <translation>Wellenleistung und Verluste nur der Motoren dieser Achse; die anderen Achsen ziehen auch am Netzteil.</translation>
+    </message>
+    <message>
+        <source>Axial play of the nut, none if it is preloaded; of a hauling belt its tooth gap.</source>
+        <translation>Axialspiel der Mutter, keines bei Vorspannung; bei einem Zugriemen sein Zahnspiel.</translation>
+    </message>
+    <message>
+        <source>slide travel to fit the belt</source>
+        <translation>Spannweg zum Auflegen</translation>
+    </message>
+    <message>
+        <source>From the slide&apos;s place, so that the belt comes loose by half a tooth and goes over a flange.</source>
+        <translation>Vom Platz des Schlittens aus, damit der Riemen um einen halben Zahn locker wird und über eine Bordscheibe geht.</translation>
+    </message>
+    <message>
+        <source>slide travel to take up</source>
+        <translation>Spannweg zum Nachspannen</translation>
+    </message>
+    <message>
+        <source>From the slide&apos;s place, for a belt stretched by one part in five hundred.</source>
+        <translation>Vom Platz des Schlittens aus, für einen um ein Fünfhundertstel gedehnten Riemen.</translation>
+    </message>
+    <message>
+        <source>Two motors would have to hold the preload against each other; drive screws wound against each other with one motor and a belt loop.</source>
+        <translation>Zwei Motoren müssten die Vorspannung gegeneinander halten; gegeneinander verspannte Spindeln mit einem Motor und einer Riemenschleife antreiben.</translation>
+    </message>
+    <message>
+        <source>what stretch or heat already takes of the bearing</source>
+        <translation>was Reckung oder Wärme vom Lager schon beanspruchen</translation>
+    </message>
+    <message>
+        <source>force of the hardest load case</source>
+        <translation>Kraft des schwersten Lastfalls</translation>
+    </message>
+    <message>
+        <source>usual efficiency of a servo with its drive, from memory</source>
+        <translation>üblicher Wirkungsgrad eines Servos mit Endstufe, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>f: the slide&apos;s way until the belt&apos;s path is that much longer or shorter, found by root finding</source>
+        <translation>f: der Weg des Schlittens, bis der Riemenweg um so viel länger oder kürzer ist, durch Nullstellensuche</translation>
+    </message>
+    <message>
+        <source>f: the least ratio of usable torque to the torque a load case asks at its feed</source>
+        <translation>f: das kleinste Verhältnis des nutzbaren Moments zu dem, das ein Lastfall bei seinem Vorschub verlangt</translation>
+    </message>
+    <message>
+        <source>f: the outer load under which the loaded half of the pair carries that much, by ISO 3408-5</source>
+        <translation>f: die äußere Last, unter der die belastete Hälfte des Paars so viel trägt, nach ISO 3408-5</translation>
     </message>
 </context>
 <context>

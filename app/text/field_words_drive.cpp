@@ -167,8 +167,8 @@ constexpr FieldWords field_words[] = {
      QT_TRANSLATE_NOOP("Words", "Pull that would stretch the belt to twice its length, at its "
                                 "width; a span's stiffness times its length.")},
     {"drive.heard_note", QT_TRANSLATE_NOOP("Words", "heard note"),
-     QT_TRANSLATE_NOOP("Words", "Tone of the longest free span when plucked, from a tuning app or "
-                                "microphone; the pull follows from it.")},
+     QT_TRANSLATE_NOOP("Words", "Tone of the free run between the pulleys when plucked, from a "
+                                "tuning app or microphone; the pull follows from it.")},
     {"drive.tension", QT_TRANSLATE_NOOP("Words", "set belt tension"),
      QT_TRANSLATE_NOOP("Words", "Pull each span is set to at rest. Left open, the least that keeps "
                                 "the slack side tight counts.")},

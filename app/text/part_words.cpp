@@ -55,7 +55,7 @@ constexpr Word choices[] = {
     {"grade/10", "10"},
     {"layout/one", QT_TRANSLATE_NOOP("Words", "one motor, one drive")},
     {"layout/two_motors", QT_TRANSLATE_NOOP("Words", "a motor on each side")},
-    {"layout/one_motor", QT_TRANSLATE_NOOP("Words", "one motor for both sides")},
+    {"layout/one_motor", QT_TRANSLATE_NOOP("Words", "one motor for both")},
     {"pairing/share", QT_TRANSLATE_NOOP("Words", "share the load")},
     {"pairing/opposed", QT_TRANSLATE_NOOP("Words", "wound against each other")},
     {"role/motor", QT_TRANSLATE_NOOP("Words", "motor")},

@@ -39,6 +39,7 @@ constexpr const char* limit_names[limit_count] = {
     QT_TRANSLATE_NOOP("Words", "life"),
     QT_TRANSLATE_NOOP("Words", "supply power"),
     QT_TRANSLATE_NOOP("Words", "bus voltage"),
+    QT_TRANSLATE_NOOP("Words", "load cases"),
 };
 
 constexpr const char* verdict_words[] = {

@@ -28,14 +28,21 @@ constexpr ResultWords result_words[] = {
      QT_TRANSLATE_NOOP("Words", "As given by the guides' maker.")},
     {"governing_feed", QT_TRANSLATE_NOOP("Words", "feed reached"),
      QT_TRANSLATE_NOOP("Words", "The lowest of the feed limits.")},
+    {"heat_force", QT_TRANSLATE_NOOP("Words", "pressure from heat"),
+     QT_TRANSLATE_NOOP("Words", "What a warmer screw between two fixed ends presses with, less its "
+                                "stretch.")},
     {"buckling_thrust", QT_TRANSLATE_NOOP("Words", "thrust allowed by buckling"),
-     QT_TRANSLATE_NOOP("Words", "The critical load over its safety factor.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "The critical load over its safety factor, less what heat presses.")},
     {"core_stress_thrust", QT_TRANSLATE_NOOP("Words", "thrust allowed by core stress"),
-     QT_TRANSLATE_NOOP("Words", "Core area times yield strength over its safety factor.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Core area times yield strength over its safety factor, less the stretch.")},
     {"static_thrust", QT_TRANSLATE_NOOP("Words", "thrust allowed by the static rating"),
-     QT_TRANSLATE_NOOP("Words", "The nut's static rating over its safety factor.")},
+     QT_TRANSLATE_NOOP("Words", "The static rating over its safety factor; of a preloaded pair the "
+                                "load that brings it there.")},
     {"bearing_thrust", QT_TRANSLATE_NOOP("Words", "thrust allowed by the bearing"),
-     QT_TRANSLATE_NOOP("Words", "What the end bearing may carry, as given.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "What the end bearing may carry, less what stretch or heat already takes.")},
     {"motor_thrust", QT_TRANSLATE_NOOP("Words", "axial force the motor makes"),
      QT_TRANSLATE_NOOP("Words", "From the usable torque at the cutting feed.")},
     {"axial_load", QT_TRANSLATE_NOOP("Words", "largest axial force"),
@@ -73,11 +80,11 @@ constexpr ResultWords result_words[] = {
      QT_TRANSLATE_NOOP("Words", "Least pull at rest that keeps the slack side from going limp, the "
                                 "carriage at its worst place.")},
     {"haul_note", QT_TRANSLATE_NOOP("Words", "note of the hauling belt"),
-     QT_TRANSLATE_NOOP("Words", "Frequency of the long span when plucked, the carriage at the far "
-                                "end of its travel; tune by it.")},
+     QT_TRANSLATE_NOOP("Words", "Frequency of the free run between the pulleys when plucked; tune "
+                                "by it.")},
     {"haul_pull_heard", QT_TRANSLATE_NOOP("Words", "hauling pull as heard"),
-     QT_TRANSLATE_NOOP("Words", "Pull of the long span from the note that was heard, the carriage "
-                                "at the far end of its travel.")},
+     QT_TRANSLATE_NOOP("Words", "Pull of the free run between the pulleys from the note that was "
+                                "heard.")},
 };
 
 } // namespace

@@ -60,7 +60,8 @@ constexpr ResultWords result_words[] = {
      QT_TRANSLATE_NOOP("Words",
                        "The same as root of the sum of squares, since not all is worst at once.")},
     {"lead_error", QT_TRANSLATE_NOOP("Words", "lead error"),
-     QT_TRANSLATE_NOOP("Words", "Over the travel, as given or by the screw's grade.")},
+     QT_TRANSLATE_NOOP("Words", "Over the travel, as given or by the grade as of a transport "
+                                "screw; a positioning screw does better.")},
     {"heat_error", QT_TRANSLATE_NOOP("Words", "heat error"),
      QT_TRANSLATE_NOOP("Words", "What a warmer screw grows over the travel, less its stretch.")},
     {"stretch_needed", QT_TRANSLATE_NOOP("Words", "stretch needed for heat"),
@@ -70,7 +71,9 @@ constexpr ResultWords result_words[] = {
     {"travel_error_rss", QT_TRANSLATE_NOOP("Words", "error over the travel, likely"),
      QT_TRANSLATE_NOOP("Words", "The same as root of the sum of squares.")},
     {"cutting_deflection", QT_TRANSLATE_NOOP("Words", "deflection under cut"),
-     QT_TRANSLATE_NOOP("Words", "Cutting thrust over the axis stiffness.")},
+     QT_TRANSLATE_NOOP(
+         "Words",
+         "Cutting thrust over the axis stiffness, the tool at the end of its cross travel.")},
     {"cutting_load_angle", QT_TRANSLATE_NOOP("Words", "load angle under cut"),
      QT_TRANSLATE_NOOP("Words", "How far the cutting torque holds an open-loop stepper behind its "
                                 "field, at the carriage.")},
@@ -88,12 +91,17 @@ constexpr ResultWords result_words[] = {
     {"life_time", QT_TRANSLATE_NOOP("Words", "life in hours"),
      QT_TRANSLATE_NOOP("Words", "Life in turns by the turns of a cycle and its time.")},
     {"guide_block_load", QT_TRANSLATE_NOOP("Words", "load of a guide block"),
-     QT_TRANSLATE_NOOP("Words", "Weight shared by the blocks, and what the couple adds to one.")},
+     QT_TRANSLATE_NOOP(
+         "Words", "Weight on the blocks of the heavier rail, and what the couple adds to one.")},
     {"guide_life", QT_TRANSLATE_NOOP("Words", "guide life"),
      QT_TRANSLATE_NOOP("Words", "Travel that nine of ten blocks reach at that load.")},
     {"full_travel_time", QT_TRANSLATE_NOOP("Words", "time for the whole travel"),
      QT_TRANSLATE_NOOP("Words",
                        "Quickest move from end to end at the wanted feed and acceleration.")},
+    {"load_case_reserve", QT_TRANSLATE_NOOP("Words", "reserve in the load cases"),
+     QT_TRANSLATE_NOOP("Words",
+                       "Least over the load cases: usable torque over the torque asked, or "
+                       "the feed reached over the feed asked.")},
     {"cycle_time", QT_TRANSLATE_NOOP("Words", "cycle time"),
      QT_TRANSLATE_NOOP("Words", "Load cases, moves and rests together.")},
     {"rms_torque", QT_TRANSLATE_NOOP("Words", "RMS torque"),
@@ -113,9 +121,8 @@ constexpr ResultWords result_words[] = {
     {"winding_heat", QT_TRANSLATE_NOOP("Words", "winding heat"),
      QT_TRANSLATE_NOOP("Words", "What a stepper's windings turn to heat at the drive current.")},
     {"supply_power", QT_TRANSLATE_NOOP("Words", "power from the supply"),
-     QT_TRANSLATE_NOOP(
-         "Words",
-         "Shaft power and winding heat of this axis' motors; losses in the drives not counted.")},
+     QT_TRANSLATE_NOOP("Words", "Shaft power and losses of this axis' motors alone; the other axes "
+                                "draw on the supply too.")},
     {"supply_current", QT_TRANSLATE_NOOP("Words", "current from the supply"),
      QT_TRANSLATE_NOOP("Words", "That power over the supply voltage.")},
     {"returned_energy", QT_TRANSLATE_NOOP("Words", "energy returned"),

@@ -28,7 +28,7 @@ constexpr ResultWords result_words[] = {
     {"lost_motion", QT_TRANSLATE_NOOP("Words", "lost motion"),
      QT_TRANSLATE_NOOP(
          "Words",
-         "Axial play of the nut, none if it is preloaded; of a hauling belt twice its tooth gap.")},
+         "Axial play of the nut, none if it is preloaded; of a hauling belt its tooth gap.")},
     {"belt_centre_distance", QT_TRANSLATE_NOOP("Words", "centre distance"),
      QT_TRANSLATE_NOOP("Words", "From shaft to shaft, at which the whole belt goes taut round both "
                                 "pulleys; the belt does not stretch.")},
@@ -37,6 +37,12 @@ constexpr ResultWords result_words[] = {
     {"slide_position", QT_TRANSLATE_NOOP("Words", "place of the slide"),
      QT_TRANSLATE_NOOP("Words", "From the sliding pulley's drawn place to where the belt's whole "
                                 "length fits; forth is positive.")},
+    {"slide_to_ease", QT_TRANSLATE_NOOP("Words", "slide travel to fit the belt"),
+     QT_TRANSLATE_NOOP("Words", "From the slide's place, so that the belt comes loose by half a "
+                                "tooth and goes over a flange.")},
+    {"slide_to_stretch", QT_TRANSLATE_NOOP("Words", "slide travel to take up"),
+     QT_TRANSLATE_NOOP("Words", "From the slide's place, for a belt stretched by one part in five "
+                                "hundred.")},
     {"worst_side_share", QT_TRANSLATE_NOOP("Words", "share of the worst side"),
      QT_TRANSLATE_NOOP("Words", "Largest share of a load that one side carries while it crosses.")},
     {"worst_side_mass", QT_TRANSLATE_NOOP("Words", "mass of the worst side"),

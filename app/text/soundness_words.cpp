@@ -72,6 +72,10 @@ constexpr SoundnessWords sentences[] = {
     {opposed_without_pair,
      QT_TRANSLATE_NOOP("Words", "One screw cannot be wound against another; choose a layout with "
                                 "two, or let them share the load.")},
+    {opposed_by_two_motors,
+     QT_TRANSLATE_NOOP("Words",
+                       "Two motors would have to hold the preload against each other; drive "
+                       "screws wound against each other with one motor and a belt loop.")},
     {preload_missing,
      QT_TRANSLATE_NOOP("Words", "Nuts or screws are wound against each other; give the preload.")},
     {loop_needed,

@@ -33,6 +33,9 @@ constexpr Word constants[] = {
     {"κ_t", QT_TRANSLATE_NOOP("Words", "largest share of the belt's length on its tight side")},
     {"n", QT_TRANSLATE_NOOP("Words", "number of drives side by side")},
     {"n_end", QT_TRANSLATE_NOOP("Words", "end of the motor's curve")},
+    {"F_stand", QT_TRANSLATE_NOOP("Words", "what stretch or heat already takes of the bearing")},
+    {"F_case", QT_TRANSLATE_NOOP("Words", "force of the hardest load case")},
+    {"η_m", QT_TRANSLATE_NOOP("Words", "usual efficiency of a servo with its drive, from memory")},
     {"N_m", QT_TRANSLATE_NOOP("Words", "number of motors")},
     {"n_t", QT_TRANSLATE_NOOP("Words", "command steps for one turn of the motor")},
     {"n_Σ", QT_TRANSLATE_NOOP("Words", "turns of the screw in a cycle")},
@@ -73,6 +76,16 @@ constexpr Word solved_equations[] = {
     {"best_reduction",
      QT_TRANSLATE_NOOP("Words", "f: the reduction at which the acceleration is greatest, torque, "
                                 "load and inertia as they are")},
+    {"slide_travel",
+     QT_TRANSLATE_NOOP("Words", "f: the slide's way until the belt's path is that much longer or "
+                                "shorter, found by root finding")},
+    {"case_reserve",
+     QT_TRANSLATE_NOOP("Words",
+                       "f: the least ratio of usable torque to the torque a load case asks "
+                       "at its feed")},
+    {"pair_capacity",
+     QT_TRANSLATE_NOOP("Words", "f: the outer load under which the loaded half of the pair carries "
+                                "that much, by ISO 3408-5")},
     {"pair_load",
      QT_TRANSLATE_NOOP("Words", "f: what the loaded one of two screws wound against each other "
                                 "carries, by ISO 3408-5")},

@@ -268,7 +268,7 @@ QString ratio_text(double scale, const TrainOptions& options) {
 }
 
 QString scale_text(const TrainPlan& plan, const TrainOptions& options) {
-  const QString scale = ratio_text(plan.scale, options);
+  QString scale = ratio_text(plan.scale, options);
   if (plan.thickness < 1.05) {
     return scale;
   }

@@ -46,6 +46,7 @@ enum class FaultCode : std::uint8_t {
   spacing_missing,            ///< two sides and a cross travel, but not how far apart
   block_spacing_missing,      ///< one drive and a cross travel: the guides take the couple
   opposed_without_pair,       ///< screws wound against each other, but there is only one
+  opposed_by_two_motors,      ///< two motors would have to hold the preload against each other
   preload_missing,            ///< wound against each other, but not with which force
   loop_needed,                ///< one motor for two screws, but no loop with two screws
   loop_not_wanted,            ///< a loop with two screws where the layout has one to a motor

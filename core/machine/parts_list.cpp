@@ -180,7 +180,7 @@ bool take_material(DutyCycle& duty, const ListedPart& part, std::size_t load_cas
 
 /// What a part's notes say where it is from; bearings are named beside the screw they hold.
 std::string source_with(const std::string& before, const ListedPart& part) {
-  const std::string own = part.name + ": " + part.source;
+  std::string own = part.name + ": " + part.source;
   if (part.kind != ListedKind::end_bearings) {
     return own;
   }

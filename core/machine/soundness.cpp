@@ -142,6 +142,9 @@ private:
     if (one && sides.pairing == Pairing::opposed) {
       add(FaultCode::opposed_without_pair, PartSlot::sides, "pairing");
     }
+    if (sides.layout == DriveLayout::two_motors && sides.pairing == Pairing::opposed) {
+      add(FaultCode::opposed_by_two_motors, PartSlot::sides, "pairing");
+    }
     const auto* loop = std::get_if<BeltLoopDrive>(&axis.transmission);
     const auto is_screw = [](const LoopMember& m) { return m.role == PulleyRole::screw; };
     const bool two_on_loop = loop != nullptr && std::ranges::count_if(loop->pulleys, is_screw) == 2;

@@ -29,6 +29,20 @@ inline PairLoads pair_loads(Force load, Force preload) {
   return {loaded, loaded - load};
 }
 
+/// The external load under which the loaded half of a pair carries so much: pair_loads() the other
+/// way. Zero where the preload alone is as much.
+inline Force outer_load_of_pair(Force loaded_half, Force preload) {
+  const Force holds = preload_holds_to(preload);
+  if (loaded_half >= holds) {
+    return loaded_half;
+  }
+  if (loaded_half <= preload) {
+    return {};
+  }
+  const double root = std::cbrt(loaded_half / preload);
+  return holds * (root * root - 1.0);
+}
+
 /// L₁₀ = (C_a/(f_w F_m))³·10⁶ revolutions. Nothing for no load: the life is then not limited by it.
 /// Source: ISO 3408-5; f_w by the trade.
 inline std::optional<double> rated_revolutions(Force dynamic_rating, double load_factor,

@@ -23,6 +23,7 @@ AxisPreparation::AxisPreparation(const Machine& machine, const Axis& axis)
   } else if (const auto* drive = std::get_if<BeltLoopDrive>(&axis.transmission)) {
     if (auto layout = loop_layout(*drive)) {
       loop = *std::move(layout);
+      take_up = tensioner_travel(*drive, *loop);
     }
   }
 }

@@ -19,6 +19,7 @@ std::optional<StageLayout> stage_layout(const BeltStage& belt);
 struct AxisPreparation {
   MotorCurve motor;
   std::optional<LoopLayout> loop;
+  TakeUpTravel take_up; ///< of the loop's slide from where it stands
   std::optional<StageLayout> stage;
 
   AxisPreparation(const Machine& machine, const Axis& axis);

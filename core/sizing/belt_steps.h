@@ -47,24 +47,31 @@ inline std::optional<Force> tooth_limit(const BeltAtWork& at) {
   return std::nullopt;
 }
 
-/// Pull the cords leave for work beside the pull the belt is set to; half the work's own pull when
-/// that is not given. `share` of the free length that is on the tight side.
-inline std::optional<Force> cord_limit(const BeltAtWork& at, double share) {
+/// Where a belt is pulled hardest: shares of its free length that are on the tight side, where the
+/// cords have most and where the slack side goes limp first. Both ½ for two pulleys.
+struct TightShares {
+  double cords = 0.5, slack = 0.5;
+};
+
+/// Pull the cords leave for work beside the pull the belt is set to; where that is not given,
+/// beside the least that keeps the slack side tight. Few teeth in mesh hand on less.
+inline std::optional<Force> cord_limit(const BeltAtWork& at, const TightShares& shares) {
+  const auto mesh = mesh_factor(belt_numbers::whole(at.teeth_in_mesh));
   if (!at.belt.allowable_pull) {
     return std::nullopt;
   }
   const Force cords =
       **at.belt.allowable_pull - centrifugal_pull(*at.belt.mass_per_length, at.speed);
-  const Force left = at.belt.tension && share < 1.0
-                         ? std::min(cords, Force((cords - **at.belt.tension) / (1.0 - share)))
-                         : cords;
-  return std::max(Force(), left);
+  const double taken = 1.0 - shares.cords; // of the rim force, on top of the static pull
+  const Force left = at.belt.tension ? Force((cords - **at.belt.tension) / taken)
+                                     : Force(cords / (shares.slack + taken));
+  return std::max(Force(), Force(std::min(left, cords) * mesh.value_or(0.0)));
 }
 
 /// The lower of teeth and cords; nothing if neither is known.
-inline std::optional<Force> allowed_pull(const BeltAtWork& at, double share) {
+inline std::optional<Force> allowed_pull(const BeltAtWork& at, const TightShares& shares) {
   const auto teeth = tooth_limit(at);
-  const auto cords = cord_limit(at, share);
+  const auto cords = cord_limit(at, shares);
   if (teeth && cords) {
     return std::min(*teeth, *cords);
   }
@@ -78,8 +85,19 @@ std::optional<Torque> stage_torque(const SizingState<W>& s) {
   if (s.out.rapid_torque) {
     most = *s.out.rapid_torque - *s.out.rotor_torque;
   }
-  if (s.out.cutting_torque && (!most || *s.out.cutting_torque > *most)) {
-    most = *s.out.cutting_torque;
+  const auto take = [&](Torque torque) { most = most ? std::max(*most, torque) : torque; };
+  if (s.out.cutting_torque) {
+    take(*s.out.cutting_torque);
+  }
+  for (const CaseResult& load : s.out.cases) {
+    take(load.torque);
+  }
+  // Of two screws wound against each other the one that is driven back sends its torque through
+  // the belt to the other.
+  const bool opposed = s.axis.sides.pairing == Pairing::opposed && s.out.axial_load;
+  if (opposed && most) {
+    take(Torque(*s.out.axial_load * value_of(s.screw_travel) /
+                (value_of(s.efficiency) * value_of(s.reduction))));
   }
   return most;
 }
@@ -89,7 +107,7 @@ Velocity wanted_feed(const SizingState<W>& s) {
   return s.axis.targets.feed ? **s.axis.targets.feed : Velocity();
 }
 
-/// Free lengths of belt from the motor's pulley either way to the screw that has it worst.
+/// Free lengths of belt from the motor's pulley either way to the nearest screw.
 struct FreeLengths {
   Length one, other;
   Length longest_span;
@@ -112,23 +130,21 @@ std::optional<FreeLengths> free_lengths(const SizingState<W>& s) {
   }
   const LoopLayout& loop = *s.ready.loop;
   const auto& spans = loop.path.spans;
-  Length whole{};
   Length longest{};
   for (const LoopSpan& span : spans) {
-    whole += span.length;
     longest = std::max(longest, span.length);
   }
-  // The screw whose two ways round are most alike gives way most.
+  // To the nearest screw either way; what lies between two screws turns along with them.
+  const auto on_screw = [&](std::size_t i) {
+    return std::ranges::find(loop.screws, i) != loop.screws.end();
+  };
   FreeLengths worst{};
-  for (const std::size_t screw : loop.screws) {
-    Length one{};
-    for (std::size_t i = loop.motor; i != screw; i = (i + 1) % spans.size()) {
-      one += spans[i].length;
-    }
-    if (std::min(one, Length(whole - one)) >= std::min(worst.one, worst.other)) {
-      worst.one = one;
-      worst.other = whole - one;
-    }
+  for (std::size_t i = loop.motor; !on_screw(i); i = (i + 1) % spans.size()) {
+    worst.one += spans[i].length;
+  }
+  for (std::size_t i = loop.motor; !on_screw(i);) {
+    i = (i + spans.size() - 1) % spans.size();
+    worst.other += spans[i].length;
   }
   worst.longest_span = longest;
   worst.motor_wrap = loop.path.contacts[loop.motor].wrap;
@@ -181,7 +197,8 @@ void stage_belt(SizingState<W>& s) {
         s, belt_mesh_factor,
         as_ratio(s.solved("mesh_factor", *factor, FEEDWRIGHT_EARLIER(s, belt_teeth_in_mesh))));
   }
-  if (const auto allowed = allowed_pull(at, 0.5)) {
+  const auto allowed = s.axis.targets.feed ? allowed_pull(at, {}) : std::nullopt;
+  if (allowed) {
     FEEDWRIGHT_KEEP(s, belt_pull_allowed,
                     s.solved("belt_pull", *allowed, FEEDWRIGHT_EARLIER(s, belt_teeth_in_mesh),
                              s.in(PartSlot::transmission, "width", *belt->width)));
@@ -221,12 +238,15 @@ void hauling_belt(SizingState<W>& s) {
   const HaulingLengths lengths = hauling_lengths(s.axis.basics, belt);
   const AngularVelocity speed = wanted_feed(s) / value_of(s.screw_travel);
   const BeltAtWork at{belt, slot, double(belt.pulley_teeth) / 2.0, wanted_feed(s), speed};
-  // Cords are pulled most where the direct side is longest and tight.
-  if (const auto allowed = allowed_pull(at, number(lengths.far / lengths.whole))) {
+  // Pulled towards the driving pulley from near by the short direct side is tight: the cords have
+  // most. Pulled away from there it is the slack one.
+  const double near = number(lengths.near / lengths.whole);
+  const auto allowed = s.axis.targets.feed ? allowed_pull(at, {near, 1.0 - near}) : std::nullopt;
+  if (allowed) {
     FEEDWRIGHT_KEEP(s, haul_pull_allowed,
                     s.solved("belt_pull", *allowed, s.in(slot, "width", *belt.width)));
   }
-  if (const auto heard = heard_pull(s, belt, slot, lengths.far)) {
+  if (const auto heard = heard_pull(s, belt, slot, Length(lengths.whole / 2.0))) {
     FEEDWRIGHT_KEEP(s, haul_pull_heard, *heard);
   }
   if (!s.out.axial_load) {
@@ -241,7 +261,7 @@ void hauling_belt(SizingState<W>& s) {
   if (*belt.mass_per_length > LinearDensity() && value_of(set) > Force()) {
     FEEDWRIGHT_KEEP(s, haul_note,
                     span_frequency(set, s.in(slot, "mass_per_length", *belt.mass_per_length),
-                                   s.constant("L_s", lengths.far)));
+                                   s.constant("L_s", Length(lengths.whole / 2.0))));
   }
 }
 

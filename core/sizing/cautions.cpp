@@ -87,6 +87,12 @@ struct Cautions {
       add(FindingCode::few_teeth_in_mesh, PartSlot::transmission, any(*out.belt_teeth_in_mesh),
           any(from_si<Ratio>(teeth_that_carry_fully)));
     }
+    if (const auto* haul = std::get_if<HaulingBelt>(&axis.drive);
+        haul != nullptr && haul->pulley_teeth / 2 < int(teeth_that_carry_fully)) {
+      add(FindingCode::few_teeth_in_mesh, PartSlot::drive,
+          any(from_si<Ratio>(double(haul->pulley_teeth) / 2.0)),
+          any(from_si<Ratio>(teeth_that_carry_fully)));
+    }
     if (screw != nullptr && screw->driven == DrivenMember::screw && *screw->span > 500_mm) {
       add(FindingCode::long_open_screw, PartSlot::drive, any(*screw->span));
     }

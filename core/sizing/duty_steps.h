@@ -43,27 +43,15 @@ double turns_over(const SizingState<W>& s, Length distance) {
   return distance / (2.0 * pi * radian * value_of(s.screw_travel));
 }
 
-/// A plain value as the steps want it.
-template <class W, class Q>
-auto as_step(const SizingState<W>& s, const Q& value) {
-  return s.constant("", value);
-}
-
 template <class W>
 void take_cases(SizingState<W>& s, CycleSums& sums) {
-  for (const LoadCase& load : s.axis.duty.load_cases) {
-    const auto thrust = case_thrust(load, s.machine.spindle);
-    if (!thrust) {
-      continue;
-    }
-    const Force steady = value_of(s.gravity) + value_of(s.friction);
-    const Force side = value_of(side_force(s, as_step(s, thrust->thrust))) + steady;
-    const Torque torque = value_of(steady_torque(s, as_step(s, side)));
-    s.out.cases.push_back({thrust->thrust, thrust->capped, side * value_of(s.screw_share), torque});
-    sums.torque.add(torque, *load.time);
-    const Length distance = *load.feed * *load.time;
+  for (std::size_t i = 0; i < s.out.cases.size(); ++i) {
+    const CaseResult& load = s.out.cases[i];
+    const Time time = *s.axis.duty.load_cases[i].time;
+    sums.torque.add(load.torque, time);
+    const Length distance = load.feed * time;
     sums.travelled += distance;
-    take_load(s, sums, side, turns_over(s, distance));
+    take_load(s, sums, load.pushed, turns_over(s, distance));
   }
 }
 
@@ -153,20 +141,30 @@ void life(SizingState<W>& s, const CycleSums& sums) {
   }
 }
 
-/// Blocks share the weight; the couple of one central drive loads half of them each way.
+/// Blocks share the weight of their rail, of two sides the heavier one; the couple of one central
+/// drive loads half of the blocks each way.
 template <class W>
 void guides(SizingState<W>& s) {
   const Guides& guides = s.axis.guides;
   if (!guides.block_rating || guides.blocks < 1) {
     return;
   }
-  const auto weight = s.in(PartSlot::carriage, "mass", *s.axis.carriage.mass) *
-                      s.constant("g", standard_gravity) /
-                      s.in(PartSlot::guides, "blocks", double(guides.blocks));
-  const auto load = FEEDWRIGHT_KEEP(
-      s, guide_block_load,
-      s.out.couple_force ? weight + FEEDWRIGHT_EARLIER(s, couple_force) / 2.0 : weight);
-  const auto ratio = number(s.in(PartSlot::guides, "block_rating", **guides.block_rating) / load);
+  const auto blocks = s.in(PartSlot::guides, "blocks", double(guides.blocks));
+  const auto whole = s.in(PartSlot::carriage, "mass", *s.axis.carriage.mass);
+  const auto g = s.constant("g", standard_gravity);
+  auto load = whole * g / blocks;
+  if (s.out.worst_side_share && guides.blocks > 1) {
+    const auto crossing = s.in(PartSlot::sides, "crossing_mass", *s.axis.sides.crossing_mass);
+    const auto rail =
+        (whole - crossing) / 2.0 + number(FEEDWRIGHT_EARLIER(s, worst_side_share)) * crossing;
+    load = rail * g / (blocks / 2.0);
+  }
+  if (s.out.couple_force) {
+    const double each_way = std::max(1.0, double(guides.blocks) / 2.0);
+    load = load + FEEDWRIGHT_EARLIER(s, couple_force) / each_way;
+  }
+  const auto kept = FEEDWRIGHT_KEEP(s, guide_block_load, load);
+  const auto ratio = number(s.in(PartSlot::guides, "block_rating", **guides.block_rating) / kept);
   FEEDWRIGHT_KEEP(s, guide_life,
                   ratio * square(ratio) * s.constant("100 km", from_si<Length>(1e5)));
 }
@@ -175,18 +173,20 @@ template <class W>
 void cycle(SizingState<W>& s) {
   CycleSums sums;
   take_cases(s, sums);
+  // Moves whose limits are not known would be left out of life and torque: then both stay open.
+  const bool whole = s.axis.duty.moves.empty() || move_limits(s);
   if (const auto limits = move_limits(s)) {
     take_moves(s, sums, *limits);
-    if (const auto whole = least_time_move(*s.axis.basics.travel, *limits)) {
+    if (const auto stroke = least_time_move(*s.axis.basics.travel, *limits)) {
       FEEDWRIGHT_KEEP(
           s, full_travel_time,
-          s.solved("least_time", whole->total,
+          s.solved("least_time", stroke->total,
                    s.in(PartSlot::axis, "travel", *s.axis.basics.travel),
                    s.in(PartSlot::targets, "feed", **s.axis.targets.feed),
                    s.in(PartSlot::targets, "acceleration", **s.axis.targets.acceleration)));
     }
   }
-  if (const auto mean = sums.torque.value()) {
+  if (const auto mean = whole ? sums.torque.value() : std::nullopt) {
     FEEDWRIGHT_KEEP(s, cycle_time, s.constant("t_Σ", sums.torque.duration()));
     FEEDWRIGHT_KEEP(
         s, rms_torque,
@@ -197,7 +197,9 @@ void cycle(SizingState<W>& s) {
       FEEDWRIGHT_KEEP(s, continuous_torque, s.solved("motor_curve", *held));
     }
   }
-  life(s, sums);
+  if (whole) {
+    life(s, sums);
+  }
   guides(s);
 }
 
@@ -255,7 +257,10 @@ void power(SizingState<W>& s) {
   if (!heat && s.motor.is_stepper()) {
     return;
   }
-  const auto each = heat ? shaft + FEEDWRIGHT_EARLIER(s, winding_heat) : shaft;
+  // A servo's copper loss is not known from its data sheet; its drive loses some too.
+  constexpr double usual_servo_efficiency = 0.8;
+  const auto each = heat ? shaft + FEEDWRIGHT_EARLIER(s, winding_heat)
+                         : shaft / s.constant("η_m", usual_servo_efficiency);
   const auto all =
       FEEDWRIGHT_KEEP(s, supply_power, s.two_motors ? s.constant("N_m", 2.0) * each : each);
   FEEDWRIGHT_KEEP(s, supply_current,

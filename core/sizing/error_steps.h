@@ -96,9 +96,12 @@ void lead_errors(SizingState<W>& s) {
   }
   const auto grade = grade_number(s.screw->grade);
   if (grade) {
+    // Over less than 150 mm the variation within 300 mm still counts whole.
+    const auto variation = s.constant("V_300p", *lead_variation_per_300(*grade));
+    const auto over_travel =
+        transport_travel_error(variation, s.in(PartSlot::axis, "travel", *s.axis.basics.travel));
     FEEDWRIGHT_KEEP(s, lead_error,
-                    transport_travel_error(s.constant("V_300p", *lead_variation_per_300(*grade)),
-                                           s.in(PartSlot::axis, "travel", *s.axis.basics.travel)));
+                    value_of(over_travel) < value_of(variation) ? variation : over_travel);
   }
 }
 
@@ -150,9 +153,17 @@ void cutting_errors(SizingState<W>& s) {
     return;
   }
   if (s.out.axis_stiffness) {
-    FEEDWRIGHT_KEEP(s, cutting_deflection,
-                    s.in(PartSlot::targets, "thrust", **s.axis.targets.thrust) /
-                        FEEDWRIGHT_EARLIER(s, axis_stiffness));
+    const auto thrust = s.in(PartSlot::targets, "thrust", **s.axis.targets.thrust);
+    if (s.out.worst_side_share) {
+      // The tool stands off the middle: each side gives way to its share, and the tool between
+      // them.
+      const auto share = number(FEEDWRIGHT_EARLIER(s, worst_side_share));
+      FEEDWRIGHT_KEEP(s, cutting_deflection,
+                      (square(share) + square(1.0 - share)) * thrust /
+                          FEEDWRIGHT_EARLIER(s, drive_stiffness));
+    } else {
+      FEEDWRIGHT_KEEP(s, cutting_deflection, thrust / FEEDWRIGHT_EARLIER(s, axis_stiffness));
+    }
   }
   if (s.axis.targets.cutting_feed && s.out.cutting_torque) {
     const AngularVelocity speed = **s.axis.targets.cutting_feed / value_of(s.motor_travel);

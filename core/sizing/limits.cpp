@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sizing/limits.h"
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -39,6 +41,7 @@ std::optional<double> wanted(const LimitDescriptor& limit, const Machine& machin
   case LimitId::life: return target(targets.life);
   case LimitId::supply_power: return target(machine.supply.power);
   case LimitId::bus_voltage: return target(machine.supply.voltage_limit);
+  case LimitId::load_cases: return out.cases.empty() ? std::nullopt : std::optional(1.0);
   default: return in_si(out.axial_load);
   }
 }
@@ -69,10 +72,22 @@ bool applies(LimitId id, const Axis& axis, const MotorCurve& motor) {
 /// What keeps the axis' stiffness open.
 InputRef missing_for_stiffness(const Axis& axis) {
   const auto* screw = std::get_if<Screw>(&axis.drive);
+  const auto* coupling = std::get_if<Coupling>(&axis.transmission);
+  const BeltBody* belt = belt_of(axis.transmission);
+  if (coupling != nullptr && !coupling->stiffness) {
+    return input_ref(PartSlot::transmission, "stiffness");
+  }
+  if (belt != nullptr && !belt->specific_stiffness) {
+    return input_ref(PartSlot::transmission, "specific_stiffness");
+  }
   if (screw == nullptr) {
     return input_ref(PartSlot::drive, "specific_stiffness");
   }
-  return input_ref(PartSlot::drive, screw->nut_stiffness ? "bearing_stiffness" : "nut_stiffness");
+  if (!screw->nut_stiffness) {
+    return input_ref(PartSlot::drive, "nut_stiffness");
+  }
+  const bool unscaled = screw->thread == ThreadForm::ball && !screw->dynamic_rating;
+  return input_ref(PartSlot::drive, unscaled ? "dynamic_rating" : "bearing_stiffness");
 }
 
 InputRef missing_for_reversal(const Axis& axis, const AxisResults& out) {
@@ -136,7 +151,10 @@ InputRef missing_for_wanted(const LimitDescriptor& limit, const Targets& targets
   case LimitId::belt_pull:
   case LimitId::haul_pull:
   case LimitId::coupling_torque: return missing_for_demand(targets);
-  case LimitId::rms_torque: return input_ref(PartSlot::duty, "moves");
+  case LimitId::load_cases: return input_ref(PartSlot::duty, "load_cases");
+  case LimitId::rms_torque:
+    return targets.feed && targets.acceleration ? input_ref(PartSlot::duty, "moves")
+                                                : missing_for_demand(targets);
   case LimitId::supply_power:
   case LimitId::bus_voltage: return input_ref(PartSlot::supply, limit.target);
   default: return input_ref(PartSlot::targets, limit.target);
@@ -172,17 +190,37 @@ void judge(const LimitDescriptor& limit, const Machine& machine, const Axis& axi
   judged.verdict = verdict_of(*judged.margin);
 }
 
-/// The lowest reached limit on a scale.
+/// Which of two limits on a scale governs: the one with less margin, for some stand for one screw
+/// and some for a motor; without margins the lower one.
+bool governs(const Limit& a, const Limit& b) {
+  return a.margin && b.margin ? *a.margin < *b.margin : a.reached->si < b.reached->si;
+}
+
+/// The governing limit of those reached on a scale.
 std::optional<LimitId> lowest(const AxisResults& out, LimitScale scale) {
   std::optional<LimitId> found;
   for (const LimitDescriptor& limit : limit_descriptors()) {
     const Limit& candidate = out.limit(limit.id);
     if (limit.scale == scale && candidate.applies && candidate.reached &&
-        (!found || candidate.reached->si < out.limit(*found).reached->si)) {
+        (!found || governs(candidate, out.limit(*found)))) {
       found = limit.id;
     }
   }
   return found;
+}
+
+/// A load case faster than the governing feed has less reserve than its torque alone says.
+void hold_cases_to_feed(const Machine& machine, const Axis& axis, const MotorCurve& motor,
+                        AxisResults& out) {
+  if (!out.load_case_reserve || !out.governing_feed) {
+    return;
+  }
+  for (const CaseResult& load : out.cases) {
+    out.load_case_reserve =
+        std::min(*out.load_case_reserve, Ratio(*out.governing_feed / load.feed));
+  }
+  judge(descriptor(LimitId::load_cases), machine, axis, motor, out,
+        out.limits[static_cast<std::size_t>(LimitId::load_cases)]);
 }
 
 } // namespace
@@ -210,6 +248,7 @@ void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparatio
   if (out.governing_thrust_limit) {
     out.governing_thrust = typed<Force>(*out.limit(*out.governing_thrust_limit).reached);
   }
+  hold_cases_to_feed(machine, axis, ready.motor, out);
   find_cautions(machine, axis, ready, out);
 }
 

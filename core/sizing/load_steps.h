@@ -5,6 +5,7 @@
 // are two. "Up the slope" is the direction in which gravity, less the counterbalance, works against
 // the motion; on a level axis either.
 
+#include "machine/milling_case.h"
 #include "mechanics/screw_life.h"
 #include "mechanics/screw_thread.h"
 #include "mechanics/two_sides.h"
@@ -122,6 +123,40 @@ void cutting_case(SizingState<W>& s) {
   }
 }
 
+/// A plain value as the steps want it.
+template <class W, class Q>
+auto as_step(const SizingState<W>& s, const Q& value) {
+  return s.constant("", value);
+}
+
+/// Each load case of the duty, and how much more torque the motor has at its feed than it asks;
+/// none where the feed lies past the end of the motor's curve.
+template <class W>
+void case_loads(SizingState<W>& s) {
+  std::optional<double> least;
+  for (const LoadCase& load : s.axis.duty.load_cases) {
+    const auto thrust = case_thrust(load, s.machine.spindle);
+    if (!thrust) {
+      return; // soundness refuses it
+    }
+    const Force side = value_of(side_force(s, as_step(s, thrust->thrust))) + value_of(s.gravity) +
+                       value_of(s.friction);
+    const Torque torque = value_of(steady_torque(s, as_step(s, side)));
+    s.out.cases.push_back(
+        {thrust->thrust, thrust->capped, side * value_of(s.screw_share), torque, *load.feed, side});
+    const auto usable = s.motor.usable(*load.feed / value_of(s.motor_travel), Duty::continuous);
+    constexpr double boundless = 1e6;
+    const double reserve = !usable                        ? 0.0
+                           : torque > *usable / boundless ? number(*usable / torque)
+                                                          : boundless;
+    least = least ? std::min(*least, reserve) : reserve;
+  }
+  if (least) {
+    FEEDWRIGHT_KEEP(s, load_case_reserve,
+                    as_ratio(s.solved("case_reserve", *least, s.gravity, s.friction)));
+  }
+}
+
 /// How fast the axis gains speed downwards with the motor unpowered and no brake.
 template <class W>
 void falling(SizingState<W>& s) {
@@ -160,13 +195,19 @@ template <class W>
 void largest_load(SizingState<W>& s) {
   const auto& rapid = s.out.rapid_force;
   const auto& cutting = s.out.cutting_force;
-  if (!rapid && !cutting) {
+  if (!rapid && !cutting && s.out.cases.empty()) {
     return;
   }
   const bool cutting_rules = cutting && (!rapid || *cutting > *rapid);
-  const Force largest = cutting_rules ? *cutting : *rapid;
-  const auto of_motor =
+  Force largest = cutting || rapid ? (cutting_rules ? *cutting : *rapid) : Force();
+  auto of_motor =
       s.earlier(cutting_rules ? ResultId::cutting_force : ResultId::rapid_force, largest);
+  for (const CaseResult& load : s.out.cases) {
+    if (load.pushed > largest) {
+      largest = load.pushed;
+      of_motor = s.constant("F_case", largest);
+    }
+  }
   const bool opposed = s.axis.sides.pairing == Pairing::opposed;
   if (opposed && s.screw != nullptr && s.screw->preload) {
     // Two screws wound against each other are the halves of one pair; the preload is in them.
@@ -184,6 +225,7 @@ void loads(SizingState<W>& s) {
   resisting_forces(s);
   rapid_case(s);
   cutting_case(s);
+  case_loads(s);
   gravity_cases(s);
   largest_load(s);
 }

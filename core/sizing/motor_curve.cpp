@@ -3,6 +3,8 @@
 
 #include <boost/math/tools/toms748_solve.hpp>
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -13,6 +15,12 @@ Current peak_of(Current current, CurrentReading reading) {
 
 double full_steps_per_turn(Angle step_angle) {
   return 2.0 * pi * radian / step_angle;
+}
+
+/// Share of the rated torque that the drive's current makes, at most the whole: both phases at
+/// rated current are its peak √2 times that.
+double current_share(Current peak, Current rated) {
+  return std::min(1.0, double(peak / (std::numbers::sqrt2 * rated)));
 }
 
 /// Two phases, each with the effective current: 2 (i/√2)² R.
@@ -61,8 +69,16 @@ void MotorCurve::take(const StepperByPoints& motor, const Supply& supply) {
   }
   Points points;
   points.reserve(motor.points.size());
+  // A drive set below the rated current makes less; at speed, where the voltage rules, this is on
+  // the safe side.
+  double share = 1.0;
+  if (motor.drive_current && motor.rated_current) {
+    share = current_share(peak_of(**motor.drive_current, motor.drive_current_reading),
+                          **motor.rated_current);
+  }
+  holding_torque_ = *holding_torque_ * share;
   for (const TorquePoint& point : motor.points) {
-    points.push_back({si_value(*point.speed), si_value(*point.torque)});
+    points.push_back({si_value(*point.speed), si_value(*point.torque) * share});
   }
   set_monotone_slopes(points);
   model_ = std::move(points);
@@ -76,7 +92,7 @@ void MotorCurve::take(const StepperByRatings& motor, const Supply& supply) {
                           *motor.inductance,
                           peak,
                           *supply.voltage};
-  holding_torque_ = *motor.holding_torque;
+  holding_torque_ = *motor.holding_torque * current_share(peak, *motor.rated_current);
   winding_heat_ = heat_of(peak, *motor.resistance);
 }
 

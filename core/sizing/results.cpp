@@ -76,6 +76,8 @@ constexpr LimitDescriptor limits[limit_count] = {
      "power"},
     {LimitId::bus_voltage, "bus_voltage", other, R::bus_voltage, "voltage_limit", true, S::supply,
      "voltage_limit"},
+    {LimitId::load_cases, "load_cases", other, R::load_case_reserve, "", false, S::duty,
+     "load_cases"},
 };
 
 constexpr std::string_view verdicts[] = {"clear", "close", "over", "open"};

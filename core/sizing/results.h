@@ -54,8 +54,9 @@ enum class LimitId : std::uint8_t {
   life,
   supply_power,
   bus_voltage,
+  load_cases,
 };
-inline constexpr std::size_t limit_count = 26;
+inline constexpr std::size_t limit_count = 27;
 
 /// One limit as it stands: nothing computed (open) names the input it wants.
 struct Limit {
@@ -112,6 +113,8 @@ struct CaseResult {
   bool capped;   ///< by the spindle's power
   Force axial;   ///< on the harder-loaded screw (or belt)
   Torque torque; ///< at the motor
+  Velocity feed;
+  Force pushed; ///< by the harder-loaded motor
 };
 
 /// Immutable once returned. A missing value is open.

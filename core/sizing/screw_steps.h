@@ -4,6 +4,8 @@
 // What the screw allows: whip, ball speed, buckling, stress, capacity.
 
 #include "mechanics/column_buckling.h"
+#include "mechanics/screw_accuracy.h"
+#include "mechanics/screw_life.h"
 #include "mechanics/shaft_whip.h"
 #include "sizing/sizing_state.h"
 
@@ -117,11 +119,16 @@ void screw_speeds(SizingState<W>& s) {
 }
 
 /// Longest loaded length: from a bearing that takes thrust to the nut at its farthest. A fixed end
-/// takes thrust; with none fixed the motor end does.
+/// takes thrust, either of two; with none fixed the motor end does.
 inline Length loaded_length(const AxisBasics& basics, const Screw& screw) {
   const Length start = nut_at_start(basics, screw);
+  const Length from_motor = start + *basics.travel;
+  const Length from_far = *screw.span - start;
+  if (screw.motor_end == EndSupport::fixed && screw.far_end == EndSupport::fixed) {
+    return std::max(from_motor, from_far);
+  }
   const bool far_only = screw.far_end == EndSupport::fixed && screw.motor_end != EndSupport::fixed;
-  return far_only ? Length(*screw.span - start) : Length(start + *basics.travel);
+  return far_only ? from_far : from_motor;
 }
 
 /// Cross-section that carries, of a hollow screw less its bore.
@@ -132,6 +139,33 @@ auto carrying_area(const SizingState<W>& s) {
   return *s.screw->bore == Length()
              ? full
              : Result(full - round_area(s.in(PartSlot::drive, "bore", *s.screw->bore)));
+}
+
+/// Pressure of a warmer screw between two fixed ends on itself and its bearings, less the stretch
+/// it was given: E A α ΔT − F_z, not below zero. Nothing where the ends let it grow.
+template <class W>
+auto heat_pressure(SizingState<W>& s) -> std::optional<typename SizingState<W>::template N<Force>> {
+  using Result = std::optional<typename SizingState<W>::template N<Force>>;
+  constexpr auto slot = PartSlot::drive;
+  const Screw& screw = *s.screw;
+  const bool held = screw.motor_end == EndSupport::fixed && screw.far_end == EndSupport::fixed;
+  if (!held || !screw.temperature_rise) {
+    return Result();
+  }
+  const auto left = stretch_for_heat(s.in(slot, "elastic_modulus", *screw.elastic_modulus),
+                                     carrying_area(s), s.in(slot, "expansion", *screw.expansion),
+                                     s.in(slot, "temperature_rise", **screw.temperature_rise)) -
+                    s.in(slot, "stretch", *screw.stretch);
+  return Result(
+      FEEDWRIGHT_KEEP(s, heat_force, value_of(left) < Force() ? s.constant("0", Force()) : left));
+}
+
+/// What is left of an allowed force when another already uses some of it; not below zero.
+template <class W, class F, class G>
+auto left_of(const SizingState<W>& s, const F& allowed, const G& used) {
+  using Result = std::remove_cvref_t<decltype(allowed - used)>;
+  const auto left = allowed - used;
+  return value_of(left) < Force() ? Result(s.constant("0", Force())) : Result(left);
 }
 
 template <class W>
@@ -156,11 +190,16 @@ void buckling(SizingState<W>& s) {
                                     value_of(slender) > value_of(limit)
                                         ? euler_load(c, modulus, area, slender)
                                         : johnson_load(c, modulus, yield, area, slender));
-  FEEDWRIGHT_KEEP(s, buckling_thrust, load / s.in(slot, "buckling_safety", *screw.buckling_safety));
-  FEEDWRIGHT_KEEP(s, core_stress_thrust,
-                  area * yield / s.in(slot, "stress_safety", *screw.stress_safety));
+  const auto allowed = load / s.in(slot, "buckling_safety", *screw.buckling_safety);
+  const auto heat = heat_pressure(s);
+  FEEDWRIGHT_KEEP(s, buckling_thrust, heat ? left_of(s, allowed, *heat) : allowed);
+  const auto stress = area * yield / s.in(slot, "stress_safety", *screw.stress_safety);
+  const bool stretched = *screw.stretch > Force();
+  const auto stretch = s.in(slot, "stretch", *screw.stretch);
+  FEEDWRIGHT_KEEP(s, core_stress_thrust, stretched ? left_of(s, stress, stretch) : stress);
   if (s.out.axial_load) {
-    FEEDWRIGHT_KEEP(s, core_stress, s.earlier(ResultId::axial_load, *s.out.axial_load) / area);
+    const auto axial = FEEDWRIGHT_EARLIER(s, axial_load);
+    FEEDWRIGHT_KEEP(s, core_stress, (stretched ? axial + stretch : axial) / area);
   }
 }
 
@@ -190,13 +229,23 @@ void capacities(SizingState<W>& s) {
   const Screw& screw = *s.screw;
   constexpr auto slot = PartSlot::drive;
   if (screw.static_rating) {
+    const auto of_half = s.in(slot, "static_rating", **screw.static_rating) /
+                         s.in(slot, "static_safety", *screw.static_safety);
+    const bool paired = screw.nuts == NutArrangement::preloaded_pair && screw.preload;
     FEEDWRIGHT_KEEP(s, static_thrust,
-                    s.in(slot, "static_rating", **screw.static_rating) /
-                        s.in(slot, "static_safety", *screw.static_safety));
+                    paired ? s.solved("pair_capacity",
+                                      outer_load_of_pair(value_of(of_half), **screw.preload),
+                                      of_half, s.in(slot, "preload", **screw.preload))
+                           : of_half);
   }
   if (screw.bearing_thrust_limit) {
+    const auto limit = s.in(slot, "bearing_thrust_limit", **screw.bearing_thrust_limit);
+    // A stretched screw pulls on its bearings, a warm one presses: whichever is more is gone.
+    const Force heat = s.out.heat_force.value_or(Force());
+    const Force standing = std::max(heat, *screw.stretch);
     FEEDWRIGHT_KEEP(s, bearing_thrust,
-                    s.in(slot, "bearing_thrust_limit", **screw.bearing_thrust_limit));
+                    standing > Force() ? left_of(s, limit, s.constant("F_stand", standing))
+                                       : limit);
   }
 }
 

@@ -81,7 +81,9 @@ auto tie_stiffness(SizingState<W>& s)
   const auto line = belt_stiffness(s.in(slot, "specific_stiffness", **belt->specific_stiffness),
                                    s.constant("L_a", free->one), s.constant("L_b", free->other));
   const auto radius = s.constant("r_1", free->motor_radius) * s.reduction;
-  return Result(along_the_axis(stiffness_at_shaft(line, radius), s.screw_travel));
+  const auto whole = along_the_axis(stiffness_at_shaft(line, radius), s.screw_travel);
+  // Two screws on one loop load the same spans: each has half of them.
+  return Result(s.screws_each > 1.0 ? whole / s.screws_each : whole);
 }
 
 /// The nut at the load it has, a preloaded one at its preload.
@@ -96,8 +98,11 @@ auto nut_spring(SizingState<W>& s)
   const auto listed = s.in(PartSlot::drive, "nut_stiffness", **screw.nut_stiffness);
   const bool preloaded = screw.preload.has_value();
   const auto load = preloaded ? std::optional<Force>(**screw.preload) : s.out.axial_load;
-  if (screw.thread != ThreadForm::ball || !screw.dynamic_rating || !load) {
+  if (screw.thread != ThreadForm::ball) {
     return Result(listed);
+  }
+  if (!screw.dynamic_rating || !load) {
+    return Result();
   }
   return Result(
       s.solved("nut_stiffness",
@@ -105,7 +110,8 @@ auto nut_spring(SizingState<W>& s)
                listed, s.constant("F", *load)));
 }
 
-/// Spring after spring of one screw; open while the nut's or the bearing's is not known.
+/// Spring after spring of one screw; open while one of nut, bearing and coupling or belt is not
+/// known.
 template <class W>
 void screw_chain(SizingState<W>& s) {
   const auto shaft = FEEDWRIGHT_KEEP(s, shaft_stiffness, axial_shaft_stiffness(s));
@@ -127,7 +133,7 @@ void screw_chain(SizingState<W>& s) {
     chain = in_series(
         chain, FEEDWRIGHT_KEEP(s, bearing_stiffness, both_ends_fixed(*s.screw) ? 2.0 * one : one));
   }
-  if (nut && given) {
+  if (nut && given && tie) {
     FEEDWRIGHT_KEEP(s, drive_stiffness, chain);
   }
 }
@@ -144,10 +150,11 @@ void hauling_chain(SizingState<W>& s) {
       belt_stiffness(s.in(PartSlot::drive, "specific_stiffness", **s.haul->specific_stiffness),
                      s.constant("L_a", lengths.far),
                      s.constant("L_b", Length(lengths.whole - lengths.far))));
-  if (const auto tie = tie_stiffness(s)) {
+  const auto tie = tie_stiffness(s);
+  if (tie) {
     chain = in_series(chain, FEEDWRIGHT_KEEP(s, transmission_stiffness, *tie));
+    FEEDWRIGHT_KEEP(s, drive_stiffness, chain);
   }
-  FEEDWRIGHT_KEEP(s, drive_stiffness, chain);
 }
 
 /// Motor against screw and load, with coupling or belt and the screw's twist between them.

@@ -69,6 +69,12 @@ void loop_kinematics(SizingState<W>& s, const BeltLoopDrive& drive) {
                   s.solved("loop_length", layout->slide_position,
                            s.in(slot, "belt_teeth", double(drive.belt_teeth)),
                            s.in(slot, "pitch", *drive.pitch)));
+  if (s.ready.take_up.to_ease) {
+    FEEDWRIGHT_KEEP(s, slide_to_ease, s.solved("slide_travel", *s.ready.take_up.to_ease));
+  }
+  if (s.ready.take_up.to_stretch) {
+    FEEDWRIGHT_KEEP(s, slide_to_stretch, s.solved("slide_travel", *s.ready.take_up.to_stretch));
+  }
   const double least = loop_contacts(s, drive, *layout);
   FEEDWRIGHT_KEEP(s, belt_teeth_in_mesh, as_ratio(s.solved("loop_mesh", least, z1, z2)));
 }

@@ -101,6 +101,12 @@ TEST_CASE("what does not go together is refused by name") {
          m.axes[0].sides.pairing = Pairing::opposed;
          testing::screw_of(m.axes[0]).preload = Positive<Force>::of(from_si<Force>(500.0));
        }},
+      {FaultCode::opposed_by_two_motors,
+       [](Machine& m) {
+         m.axes[0].sides.layout = DriveLayout::two_motors;
+         m.axes[0].sides.pairing = Pairing::opposed;
+         testing::screw_of(m.axes[0]).preload = Positive<Force>::of(from_si<Force>(500.0));
+       }},
       {FaultCode::preload_missing,
        [](Machine& m) { testing::screw_of(m.axes[0]).nuts = NutArrangement::preloaded_pair; }},
       {FaultCode::nut_without_inertia,

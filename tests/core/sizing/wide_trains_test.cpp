@@ -110,6 +110,7 @@ TEST_CASE("a preloaded pair has no lost motion and pays with drag and life") {
   Machine machine = testing::ordinary_router();
   Axis& axis = machine.axes[0];
   screw_of(axis).dynamic_rating = Positive<Force>::of(13_kN);
+  screw_of(axis).static_rating = Positive<Force>::of(30_kN);
   screw_of(axis).nut_stiffness = Positive<Stiffness>::of(300_N_per_um);
   screw_of(axis).bearing_stiffness = Positive<Stiffness>::of(100_N_per_um);
   axis.duty.load_cases.emplace_back();
@@ -121,6 +122,7 @@ TEST_CASE("a preloaded pair has no lost motion and pays with drag and life") {
   CHECK(*pair.drag_torque > *single.drag_torque);
   CHECK(*pair.life_turns < *single.life_turns);
   CHECK(*pair.nut_stiffness > *single.nut_stiffness);
+  CHECK(*pair.static_thrust <= *single.static_thrust);
   CHECK(near(*pair.preload_holds_to, from_si<Force>(800.0 * 2.0 * std::sqrt(2.0))));
   CHECK_FALSE(warns(pair, FindingCode::preload_lost));
   screw_of(axis).preload = Positive<Force>::of(20_N);
@@ -132,6 +134,8 @@ TEST_CASE("two screws wound against each other are as stiff as two and drag by t
   Axis& axis = machine.axes[0];
   axis.sides.pairing = Pairing::opposed;
   screw_of(axis).preload = Positive<Force>::of(500_N);
+  screw_of(axis).dynamic_rating = Positive<Force>::of(13_kN);
+  std::get<BeltLoopDrive>(axis.transmission).specific_stiffness = Positive<Force>::of(330_kN);
   screw_of(axis).nut_stiffness = Positive<Stiffness>::of(300_N_per_um);
   screw_of(axis).bearing_stiffness = Positive<Stiffness>::of(100_N_per_um);
   const AxisResults r = sized(machine);
@@ -274,8 +278,14 @@ TEST_CASE("a stretched screw does not grow with heat until its stretch is used u
   // 11.5 ppm/K over 750 mm and 4 K; transport grade 7: 2·750/300·52 µm (from memory, ISO 3408-3)
   CHECK(near(*loose.heat_error, from_si<Length>(34.5e-6)));
   CHECK(near(*loose.lead_error, from_si<Length>(260e-6)));
+  // held at both ends it presses with E A α ΔT until it is stretched by as much
+  CHECK(near(*loose.heat_force, *loose.stretch_needed));
+  CHECK(*loose.buckling_thrust < *loose.buckling_load / 2.0);
   screw.stretch = NonNegative<Force>::of(*loose.stretch_needed);
-  CHECK(*sized(machine).heat_error < from_si<Length>(1e-12));
+  const AxisResults stretched = sized(machine);
+  CHECK(*stretched.heat_error < from_si<Length>(1e-12));
+  CHECK(*stretched.heat_force < from_si<Force>(1e-6));
+  CHECK(near(*stretched.buckling_thrust, Force(*stretched.buckling_load / 2.0)));
 }
 
 TEST_CASE("an error stays open while one of its terms does") {
@@ -298,6 +308,60 @@ TEST_CASE("braking energy lifts the supply, and past the drives' limit it is sai
              1e-9));
   CHECK(warns(r, FindingCode::bus_over_limit) ==
         (r.limit(LimitId::bus_voltage).verdict == Verdict::over));
+}
+
+TEST_CASE("a load case is held against every limit it meets") {
+  Machine machine = testing::ordinary_router();
+  machine.axes[0].duty.load_cases.emplace_back();
+  LoadCase& load = machine.axes[0].duty.load_cases[0];
+  load.thrust = NonNegative<Force>::of(100_N);
+  CHECK(sized(machine).limit(LimitId::load_cases).verdict == Verdict::clear);
+  load.thrust = NonNegative<Force>::of(40_kN);
+  const AxisResults hard = sized(machine);
+  CHECK(hard.limit(LimitId::load_cases).verdict == Verdict::over);
+  CHECK(hard.limit(LimitId::buckling).verdict == Verdict::over);
+  CHECK(*hard.axial_load > 40_kN);
+  load.thrust = NonNegative<Force>::of(1_N);
+  load.feed = Positive<Velocity>::of(60_m_per_min);
+  CHECK(sized(machine).limit(LimitId::load_cases).verdict == Verdict::over);
+}
+
+TEST_CASE("both fixed ends take thrust: the longer loaded length counts") {
+  Machine machine = testing::ordinary_router();
+  machine.axes[0].basics.travel = Positive<Length>::of(300_mm);
+  screw_of(machine.axes[0]).far_end = EndSupport::fixed;
+  machine.axes[0].basics.nut_at_start = NonNegative<Length>::of(50_mm);
+  const AxisResults near_motor = sized(machine);
+  machine.axes[0].basics.nut_at_start = NonNegative<Length>::of(550_mm);
+  const AxisResults far_off = sized(machine);
+  CHECK(near(*near_motor.buckling_length, 850_mm));
+  CHECK(near(*near_motor.buckling_thrust, *far_off.buckling_thrust));
+}
+
+TEST_CASE("a drive set below the rated current holds and turns with less") {
+  Machine machine = testing::ordinary_router();
+  auto& motor = std::get<StepperByPoints>(machine.axes[0].motor);
+  motor.rated_current = Positive<Current>::of(2.8_A);
+  motor.drive_current = Positive<Current>::of(2.8_A);
+  const AxisResults whole = sized(machine);
+  motor.drive_current = Positive<Current>::of(1.4_A);
+  const AxisResults half = sized(machine);
+  CHECK(near(*half.usable_torque, Torque(*whole.usable_torque / 2.0)));
+  CHECK(*half.motor_resonance < *whole.motor_resonance);
+}
+
+TEST_CASE("stiffness stays open while the coupling's is not known") {
+  Machine machine = testing::ordinary_router();
+  Screw& screw = screw_of(machine.axes[0]);
+  screw.nut_stiffness = Positive<Stiffness>::of(300_N_per_um);
+  screw.bearing_stiffness = Positive<Stiffness>::of(100_N_per_um);
+  screw.dynamic_rating = Positive<Force>::of(13_kN);
+  Coupling coupling;
+  machine.axes[0].transmission = coupling;
+  CHECK_FALSE(sized(machine).axis_stiffness);
+  coupling.stiffness = Positive<TorsionalStiffness>::of(800_N_m_per_rad);
+  machine.axes[0].transmission = coupling;
+  CHECK(sized(machine).axis_stiffness);
 }
 
 TEST_CASE("sizing with what was made ready before gives the same") {

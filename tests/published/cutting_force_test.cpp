@@ -88,7 +88,7 @@ TEST_CASE("specific cutting energy and power agree with a textbook", "[published
   // Ex. 4.15: 15 mm/min, 1 mm deep, t .0018 mm (20 mm wide, inferred): 87.70 W
   const Pressure slow = specific_cutting_force(1400_MPa, 0.4, 0.0018_mm);
   CHECK(near(cutting_power(slow, 20_mm, 1_mm, 0.015_m_per_min), 87.70_W, 1e-3));
-  // Ex. 4.10, shaping cast iron: feed .25 at 30°, 4 deep, 200 mm, 60 strokes/min: 294 W; the
+  // Ex. 4.10, shaping cast iron: feed .25 at 30°, 4 deep, 200 mm, 60 strokes/min: 294 W;
   // a reckoning anew gives 298.8
   const Pressure iron = specific_cutting_force(810_MPa, 0.4, 0.25_mm * std::cos(pi / 6.0));
   CHECK(near(cutting_power(iron, 0.25_mm, 4_mm, 12_m_per_min), 298.8_W, 1e-3));

@@ -66,11 +66,11 @@ inline std::optional<WhipSegment> chosen_segment(const AxisBasics& basics, const
 /// Diameter with the radius of gyration of the core: of a hollow one √(d_r² + d_i²).
 template <class W>
 auto gyration_diameter(const SizingState<W>& s) {
-  const auto core = s.in(PartSlot::drive, "core_diameter", *s.screw->core_diameter);
+  auto core = s.in(PartSlot::drive, "core_diameter", *s.screw->core_diameter);
   if (*s.screw->bore == Length()) {
     return core;
   }
-  using Result = std::remove_cvref_t<decltype(core)>;
+  using Result = decltype(core);
   return Result(sqrt(square(core) + square(s.in(PartSlot::drive, "bore", *s.screw->bore))));
 }
 

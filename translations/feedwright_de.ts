@@ -4297,8 +4297,8 @@
         <translation>Ein Motor für beide Seiten braucht eine Riemenschleife mit zwei Scheiben auf Spindeln.</translation>
     </message>
     <message>
-        <source>The belt loop drives two screws; choose one motor for both sides, or take one pulley off.</source>
-        <translation>Die Riemenschleife treibt zwei Spindeln; einen Motor für beide Seiten wählen oder eine Scheibe wegnehmen.</translation>
+        <source>The belt loop drives two screws; choose one motor for both, or take one pulley off.</source>
+        <translation>Die Riemenschleife treibt zwei Spindeln; einen Motor für beide wählen oder eine Scheibe wegnehmen.</translation>
     </message>
     <message>
         <source>A belt loop needs one pulley on a motor, no more and no less.</source>

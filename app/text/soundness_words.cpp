@@ -82,7 +82,7 @@ constexpr SoundnessWords sentences[] = {
      QT_TRANSLATE_NOOP("Words", "One motor for both sides needs a belt loop with two pulleys on "
                                 "screws.")},
     {loop_not_wanted,
-     QT_TRANSLATE_NOOP("Words", "The belt loop drives two screws; choose one motor for both sides, "
+     QT_TRANSLATE_NOOP("Words", "The belt loop drives two screws; choose one motor for both, "
                                 "or take one pulley off.")},
     {loop_no_single_motor,
      QT_TRANSLATE_NOOP("Words", "A belt loop needs one pulley on a motor, no more and no less.")},

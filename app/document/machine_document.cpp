@@ -136,6 +136,7 @@ void MachineDocument::put(const Machine& machine) {
 
 void MachineDocument::recompute() {
   faults_ = faults_of(machine_);
+  units_ = FileUnits(machine_);
   results_.clear();
   if (!faults_.empty()) {
     return;

@@ -3,6 +3,7 @@
 
 #include "machine/fault.h"
 #include "machine/machine.h"
+#include "sheet/file_units.h"
 #include "sizing/results.h"
 
 #include <QObject>
@@ -37,6 +38,8 @@ public:
   /// Results of the selected axis, or nullptr while there are faults.
   const AxisResults* current() const;
   const Axis* current_axis() const;
+  /// The units the machine's own figures are typed in; results are shown in them too.
+  const FileUnits& units() const { return units_; }
 
   const Selection& selection() const { return selection_; }
   void select(const Selection& selection);
@@ -77,6 +80,7 @@ private:
   Machine machine_;
   std::vector<Fault> faults_;
   std::vector<AxisResults> results_;
+  FileUnits units_;
   Selection selection_;
   QUndoStack undo_stack_;
   QString file_path_;

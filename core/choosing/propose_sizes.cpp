@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Inputs that come in sizes: the next size either way that reaches the limit.
+
+#include "choosing/trial.h"
+#include "units/read_quantity.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace feedwright::choosing {
+
+namespace {
+
+using S = PartSlot;
+
+// common practice, no source: what shops keep and drives can be set to.
+constexpr std::int64_t pulleys[] = {10, 12, 14, 15, 16, 18, 20, 22, 24, 25, 26, 28,
+                                    30, 32, 36, 40, 44, 48, 50, 56, 60, 72, 80};
+constexpr std::int64_t microsteps[] = {1, 2, 4, 8, 16, 32, 64, 128, 256};
+constexpr std::int64_t servo_steps[] = {400,  800,  1000, 1600,  2000,  2500,  3200, 4000,
+                                        5000, 6400, 8000, 10000, 12800, 20000, 40000};
+constexpr std::string_view voltages[] = {"12 V", "24 V", "36 V", "48 V", "60 V", "72 V"};
+constexpr std::string_view metric_leads[] = {"1 mm",  "1.5 mm", "2 mm",  "2.5 mm", "3 mm",
+                                             "4 mm",  "5 mm",   "6 mm",  "8 mm",   "10 mm",
+                                             "12 mm", "16 mm",  "20 mm", "25 mm",  "32 mm"};
+constexpr std::string_view inch_leads[] = {"0.05 in", "0.1 in", "0.125 in", "0.2 in",
+                                           "0.25 in", "0.5 in", "1 in"};
+
+double number_of(const FieldValue& value) {
+  if (const auto* quantity = std::get_if<AnyQuantity>(&value)) {
+    return quantity->si;
+  }
+  const auto* count = std::get_if<std::int64_t>(&value);
+  return count != nullptr ? double(*count) : 0.0;
+}
+
+class SizeSearch {
+public:
+  SizeSearch(Trial& trial, std::vector<Proposal>& proposals)
+      : trial_(trial), proposals_(proposals) {}
+
+  template <std::size_t n>
+  void counts(PartSlot slot, std::string_view member, const std::int64_t (&sizes)[n],
+              std::string_view sized_with_it = {}) {
+    const auto field = field_of(trial_.machine(), 0, slot, member);
+    if (!field) {
+      return;
+    }
+    const double now = number_of(field->value);
+    std::vector<FieldValue> larger;
+    std::vector<FieldValue> smaller;
+    for (const std::int64_t size : sizes) {
+      (double(size) > now ? larger : smaller).emplace_back(size);
+    }
+    both_ways(slot, member, larger, smaller, sized_with_it);
+  }
+
+  void texts(PartSlot slot, std::string_view member, std::span<const std::string_view> sizes,
+             double least, double most) {
+    const auto field = field_of(trial_.machine(), 0, slot, member);
+    if (!field) {
+      return;
+    }
+    const double now = number_of(field->value);
+    std::vector<FieldValue> larger;
+    std::vector<FieldValue> smaller;
+    for (const std::string_view text : sizes) {
+      const auto read = read_quantity(text, field->info.kind);
+      const double ratio = read ? read->value.si / now : 0.0;
+      if (ratio >= least && ratio <= most) {
+        (ratio > 1.0 ? larger : smaller).emplace_back(read->value);
+      }
+    }
+    both_ways(slot, member, larger, smaller, {});
+  }
+
+private:
+  void both_ways(PartSlot slot, std::string_view member, const std::vector<FieldValue>& larger,
+                 std::vector<FieldValue>& smaller, std::string_view sized_with_it) {
+    std::ranges::reverse(smaller);
+    for (const auto* sizes : {&larger, &std::as_const(smaller)}) {
+      first_of(slot, member, *sizes, sized_with_it);
+    }
+  }
+
+  /// The first size that reaches, before one that cannot be.
+  void first_of(PartSlot slot, std::string_view member, const std::vector<FieldValue>& sizes,
+                std::string_view sized_with_it) {
+    for (const FieldValue& size : sizes) {
+      const auto change = trial_.change_to(slot, member, size);
+      if (!change) {
+        continue;
+      }
+      std::vector<FieldChange> changes{*change};
+      if (auto open = trial_.change_to(slot, sized_with_it, {})) {
+        changes.push_back(*std::move(open));
+      }
+      const Tried tried = trial_.with(changes);
+      if (tried == Tried::reached) {
+        const double ratio = number_of(change->after) / number_of(change->before);
+        proposals_.push_back({RemedyNature::change, ChangeSense::exactly, std::move(changes),
+                              std::nullopt, std::abs(std::log(ratio))});
+      }
+      if (tried != Tried::short_of) {
+        return;
+      }
+    }
+  }
+
+  Trial& trial_;
+  std::vector<Proposal>& proposals_;
+};
+
+/// Pulley sizes that do not go below the belt's least.
+void pulley_sizes(Trial& trial, SizeSearch& search) {
+  if (std::holds_alternative<BeltStage>(trial.axis().transmission)) {
+    search.counts(S::transmission, "motor_pulley_teeth", pulleys, "motor_pulley_inertia");
+    search.counts(S::transmission, "screw_pulley_teeth", pulleys, "screw_pulley_inertia");
+  }
+  search.counts(S::drive, "pulley_teeth", pulleys, "pulley_inertia");
+}
+
+bool listed_by_diameter(const Trial& trial, const Screw& screw) {
+  const AnyQuantity diameter = any(*screw.nominal_diameter);
+  return std::ranges::any_of(trial.parts(), [&](const ListedPart& part) {
+    return part.kind == ListedKind::screw &&
+           std::ranges::any_of(part.values, [&](const ListedValue& value) {
+             return value.member == "nominal_diameter" && value.value == FieldValue(diameter);
+           });
+  });
+}
+
+/// Usual leads for a screw that no list has.
+void leads(Trial& trial, SizeSearch& search) {
+  const auto* screw = std::get_if<Screw>(&trial.axis().drive);
+  if (screw == nullptr || listed_by_diameter(trial, *screw)) {
+    return;
+  }
+  const auto field = field_of(trial.machine(), 0, S::drive, "lead");
+  const bool inches = trial.unit_of(*field).symbol == "in";
+  const std::span<const std::string_view> sizes =
+      inches ? std::span<const std::string_view>(inch_leads) : metric_leads;
+  // A lead far above the diameter or a thread too fine for the screw is not made.
+  const double diameter = si_value(*screw->nominal_diameter);
+  const double now = si_value(Length(*screw->lead * (2.0 * pi * radian)));
+  search.texts(S::drive, "lead", sizes, 0.08 * diameter / now, 1.6 * diameter / now);
+}
+
+/// Up to what the drives allow.
+void supply_voltages(Trial& trial, SizeSearch& search) {
+  const Supply& supply = trial.machine().supply;
+  const double now = si_value(*supply.voltage);
+  const double most = supply.voltage_limit ? si_value(**supply.voltage_limit) / now : 10.0;
+  search.texts(S::supply, "voltage", voltages, 0.1, most);
+}
+
+} // namespace
+
+void propose_sizes(Trial& trial, std::vector<Proposal>& proposals) {
+  SizeSearch search(trial, proposals);
+  pulley_sizes(trial, search);
+  leads(trial, search);
+  supply_voltages(trial, search);
+  search.counts(S::motor, "microsteps", microsteps);
+  search.counts(S::motor, "steps_per_turn", servo_steps);
+}
+
+} // namespace feedwright::choosing

@@ -61,12 +61,6 @@ void end_supports(Trial& trial, std::vector<Proposal>& proposals) {
   }
 }
 
-std::size_t over(const AxisResults& results) {
-  return std::size_t(std::ranges::count_if(results.limits, [](const Limit& limit) {
-    return limit.applies && limit.verdict == Verdict::over;
-  }));
-}
-
 /// The nut turns instead of the screw. Where the inertia of what turns with it is not known, the
 /// largest that makes nothing worse is told with it.
 void turning_nut(Trial& trial, std::vector<Proposal>& proposals) {
@@ -84,7 +78,6 @@ void turning_nut(Trial& trial, std::vector<Proposal>& proposals) {
   }
   constexpr std::string_view inertias[] = {"50 kg·cm²", "20 kg·cm²", "10 kg·cm²",
                                            "5 kg·cm²",  "2 kg·cm²",  "1 kg·cm²"};
-  const std::size_t over_now = over(trial.before());
   for (const std::string_view inertia : inertias) {
     auto tried = changes;
     const auto read = read_quantity(inertia, Kind::inertia);
@@ -93,7 +86,7 @@ void turning_nut(Trial& trial, std::vector<Proposal>& proposals) {
     }
     tried.back().text = inertia;
     const auto results = trial.sized(tried);
-    if (results && trial.reaches(*results) && over(*results) < over_now + 1) {
+    if (results && trial.reaches(*results) && !trial.is_worse(*results)) {
       proposals.push_back({RemedyNature::change, ChangeSense::at_most, std::move(tried),
                            std::nullopt, size_of_a_turning_nut});
       return;

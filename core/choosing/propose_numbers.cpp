@@ -257,7 +257,7 @@ private:
 double size_of(const FieldChange& change) {
   const double before = std::get<AnyQuantity>(change.before).si;
   const double after = std::get<AnyQuantity>(change.after).si;
-  constexpr double all_of_it = 5.0; // to or from nothing
+  constexpr double all_of_it = 0.8; // to or from nothing
   return before > 0.0 && after > 0.0 ? std::abs(std::log(after / before)) : all_of_it;
 }
 

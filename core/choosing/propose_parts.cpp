@@ -38,48 +38,94 @@ public:
       : trial_(trial), proposals_(proposals) {}
 
   void all() {
-    if (const auto* screw = std::get_if<Screw>(&trial_.axis().drive)) {
+    const auto* screw = std::get_if<Screw>(&trial_.axis().drive);
+    const auto given = [](const auto& figure) { return figure ? si_value(**figure) : 0.0; };
+    if (screw != nullptr) {
       screws(*screw);
-      nearest(ListedKind::end_bearings, "bearing_thrust_limit",
-              screw->bearing_thrust_limit ? si_value(**screw->bearing_thrust_limit) : 0.0);
     }
     motors();
-    const auto& guides = trial_.axis().guides;
-    nearest(ListedKind::guides, "speed_limit",
-            guides.speed_limit ? si_value(**guides.speed_limit) : 0.0);
-    if (const auto* coupling = std::get_if<Coupling>(&trial_.axis().transmission)) {
-      nearest(ListedKind::coupling, "torque_limit",
-              coupling->torque_limit ? si_value(**coupling->torque_limit) : 0.0);
+    if (screw != nullptr && is_for(ListedKind::end_bearings)) {
+      nearest(ListedKind::end_bearings, "bearing_thrust_limit", given(screw->bearing_thrust_limit));
     }
-    belts();
+    if (is_for(ListedKind::guides)) {
+      nearest(ListedKind::guides, "speed_limit", given(trial_.axis().guides.speed_limit));
+    }
+    const auto* coupling = std::get_if<Coupling>(&trial_.axis().transmission);
+    if (coupling != nullptr && is_for(ListedKind::coupling)) {
+      nearest(ListedKind::coupling, "torque_limit", given(coupling->torque_limit));
+    }
+    if (is_for(ListedKind::belt)) {
+      belts();
+    }
   }
 
 private:
-  /// The least candidate that reaches; `told` names the figures it is chosen by.
+  /// Whether such a part is bought for the limit's sake: lighter bearings for less drag are not.
+  bool is_for(ListedKind kind) const {
+    const LimitId limit = trial_.limit();
+    const bool gives_way = limit == LimitId::reversal_error || limit == LimitId::cutting_error;
+    switch (kind) {
+    case ListedKind::end_bearings: return gives_way || limit == LimitId::bearing_thrust;
+    case ListedKind::guides: return limit == LimitId::guide_speed;
+    case ListedKind::coupling: return gives_way || limit == LimitId::coupling_torque;
+    case ListedKind::belt:
+      return gives_way || limit == LimitId::belt_pull || limit == LimitId::belt_speed;
+    default: return true;
+    }
+  }
+
+  /// Whether a larger motor is the usual answer, whatever else it brings.
+  bool asks_for_torque() const {
+    switch (trial_.limit()) {
+    case LimitId::motor_torque:
+    case LimitId::motor_speed:
+    case LimitId::motor_thrust:
+    case LimitId::acceleration:
+    case LimitId::rms_torque:
+    case LimitId::load_cases: return true;
+    default: return false;
+    }
+  }
+
+  /// The least candidate that reaches and makes nothing else worse; if all do, the least that
+  /// reaches, where `even_worse` allows it. `told` names the figures it is chosen by.
   bool take_first(std::vector<Candidate> candidates, std::span<const std::string_view> told,
-                  double own_size) {
+                  double own_size, bool even_worse = true) {
     std::ranges::sort(candidates, {}, &Candidate::order);
+    const Candidate* found = nullptr;
     for (const Candidate& candidate : candidates) {
-      const ListedPart& part = trial_.parts()[candidate.index];
-      if (trial_.with(part) != Tried::reached) {
+      const TriedPart result = trial_.with(trial_.parts()[candidate.index]);
+      if (result.tried != Tried::reached || (result.worse && (found != nullptr || !even_worse))) {
         continue;
       }
-      Proposal made;
-      made.part = candidate.index;
-      made.size = std::max(candidate.size, own_size);
-      for (const std::string_view member : told) {
-        const FieldValue* value = value_of(part, member);
-        auto change =
-            value != nullptr ? trial_.change_to(slot_of(part.kind), member, *value) : std::nullopt;
-        if (change) {
-          change->text = std::ranges::find(part.values, member, &ListedValue::member)->text;
-          made.changes.push_back(*std::move(change));
-        }
+      found = &candidate;
+      if (!result.worse) {
+        break;
       }
-      proposals_.push_back(std::move(made));
-      return true;
     }
-    return false;
+    if (found != nullptr) {
+      propose(*found, told, own_size);
+    }
+    return found != nullptr;
+  }
+
+  void propose(const Candidate& candidate, std::span<const std::string_view> told,
+               double own_size) {
+    const ListedPart& part = trial_.parts()[candidate.index];
+    Proposal made;
+    made.part = candidate.index;
+    made.size = std::max(candidate.size, own_size);
+    for (const std::string_view member : told) {
+      const auto listed = std::ranges::find(part.values, member, &ListedValue::member);
+      auto change = listed != part.values.end()
+                        ? trial_.change_to(slot_of(part.kind), member, listed->value)
+                        : std::nullopt;
+      if (change) {
+        change->text = listed->text;
+        made.changes.push_back(*std::move(change));
+      }
+    }
+    proposals_.push_back(std::move(made));
   }
 
   std::vector<Candidate> chosen(
@@ -148,7 +194,7 @@ private:
   }
 
   /// The least motor that does it: of steppers by their holding torque, of servos by their
-  /// continuous one. A motor smaller than the present one is no change for the better here.
+  /// continuous one.
   void motors() {
     constexpr std::string_view told[] = {"holding_torque", "continuous_torque"};
     const auto by_torque = [&](ListedKind kind, std::string_view member) {
@@ -168,7 +214,7 @@ private:
     constexpr double size_of_a_motor = 0.6;
     const std::size_t before = proposals_.size();
     // Torques are no sizes of change; they only put the motors in order.
-    if (take_first(std::move(candidates), told, 0.0)) {
+    if (take_first(std::move(candidates), told, 0.0, asks_for_torque())) {
       proposals_[before].size = size_of_a_motor;
     }
   }
@@ -180,9 +226,11 @@ private:
     take_first(chosen(kind,
                       [&](const ListedPart& part, std::size_t i) -> std::optional<Candidate> {
                         const auto value = figure(part, member);
-                        const double size =
-                            value && now > 0.0 ? std::abs(ratio_size(*value, now)) : 0.0;
-                        return Candidate{i, size, value.has_value()};
+                        if (!value) {
+                          return std::nullopt;
+                        }
+                        const double size = now > 0.0 ? std::abs(ratio_size(*value, now)) : 0.0;
+                        return Candidate{i, size, true};
                       }),
                told, size_of_a_part);
   }

@@ -52,7 +52,9 @@ public:
     std::vector<FieldValue> larger;
     std::vector<FieldValue> smaller;
     for (const std::int64_t size : sizes) {
-      (double(size) > now ? larger : smaller).emplace_back(size);
+      if (double(size) != now) {
+        (double(size) > now ? larger : smaller).emplace_back(size);
+      }
     }
     both_ways(slot, member, larger, smaller, sized_with_it);
   }
@@ -69,7 +71,7 @@ public:
     for (const std::string_view text : sizes) {
       const auto read = read_quantity(text, field->info.kind);
       const double ratio = read ? read->value.si / now : 0.0;
-      if (ratio >= least && ratio <= most) {
+      if (ratio >= least && ratio <= most && std::abs(ratio - 1.0) > 1e-9) {
         (ratio > 1.0 ? larger : smaller).emplace_back(read->value);
       }
     }
@@ -85,21 +87,37 @@ private:
     }
   }
 
-  /// The first size that reaches, before one that cannot be.
-  void first_of(PartSlot slot, std::string_view member, const std::vector<FieldValue>& sizes,
-                std::string_view sized_with_it) {
-    for (const FieldValue& size : sizes) {
-      const auto change = trial_.change_to(slot, member, size);
-      if (!change) {
-        continue;
-      }
-      std::vector<FieldChange> changes{*change};
+  std::vector<FieldChange> changes_to(PartSlot slot, std::string_view member,
+                                      const FieldValue& size,
+                                      std::string_view sized_with_it) const {
+    std::vector<FieldChange> changes;
+    if (auto change = trial_.change_to(slot, member, size)) {
+      changes.push_back(*std::move(change));
       if (auto open = trial_.change_to(slot, sized_with_it, {})) {
         changes.push_back(*std::move(open));
       }
+    }
+    return changes;
+  }
+
+  /// Whether the limit does not depend on the size at all, as far as the last one tells.
+  bool bears_not(const std::vector<FieldChange>& last) const {
+    const auto results = trial_.sized(last);
+    return results && results->limit(trial_.limit()).applies &&
+           results->limit(trial_.limit()).margin == trial_.before().limit(trial_.limit()).margin;
+  }
+
+  /// The first size that reaches, before one that cannot be.
+  void first_of(PartSlot slot, std::string_view member, const std::vector<FieldValue>& sizes,
+                std::string_view sized_with_it) {
+    if (sizes.empty() || bears_not(changes_to(slot, member, sizes.back(), sized_with_it))) {
+      return;
+    }
+    for (const FieldValue& size : sizes) {
+      auto changes = changes_to(slot, member, size, sized_with_it);
       const Tried tried = trial_.with(changes);
       if (tried == Tried::reached) {
-        const double ratio = number_of(change->after) / number_of(change->before);
+        const double ratio = number_of(changes.front().after) / number_of(changes.front().before);
         proposals_.push_back({RemedyNature::change, ChangeSense::exactly, std::move(changes),
                               std::nullopt, std::abs(std::log(ratio))});
       }

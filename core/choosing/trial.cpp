@@ -29,9 +29,37 @@ double goal_for(const Limit& limit) {
   return limit.verdict == Verdict::close ? clear : as_wanted;
 }
 
-/// Whether what is prepared before a sizing (motor's curve, belt's geometry) depends on the slot.
-bool is_prepared_from(PartSlot slot) {
-  return slot == PartSlot::motor || slot == PartSlot::transmission || slot == PartSlot::supply;
+// What is prepared before a sizing.
+
+bool bears_on_curve(PartSlot slot) {
+  return slot == PartSlot::motor || slot == PartSlot::supply;
+}
+bool bears_on_belt(PartSlot slot) {
+  return slot == PartSlot::transmission;
+}
+
+/// The figures of a listed part, without its notes; false if one does not fit.
+bool put_figures(Machine& machine, PartSlot slot, const ListedPart& part) {
+  return std::ranges::all_of(part.values, [&](const ListedValue& value) {
+    return put(machine, {slot, value.member, {}, value.value, {}}, value.value);
+  });
+}
+
+/// What must stand in the slot to take the part; empty where there is one type only.
+std::string_view type_for(ListedKind kind, std::string_view present) {
+  switch (kind) {
+  case ListedKind::screw:
+  case ListedKind::end_bearings: return part_type_name<Screw>;
+  case ListedKind::coupling: return part_type_name<Coupling>;
+  case ListedKind::stepper_by_points: return part_type_name<StepperByPoints>;
+  case ListedKind::stepper_by_ratings: return part_type_name<StepperByRatings>;
+  case ListedKind::servo: return part_type_name<Servo>;
+  default: return present;
+  }
+}
+
+bool set_part_type_if(Machine& machine, PartSlot slot, std::string_view type) {
+  return type.empty() || set_part_type(machine, 0, slot, type);
 }
 
 } // namespace
@@ -61,11 +89,14 @@ bool Trial::reaches(const Limit& limit) const {
   return !limit.applies || (limit.margin && *limit.margin >= goal_ - rounding);
 }
 
-std::optional<AxisResults> Trial::size_now(bool same_preparation) const {
+std::optional<AxisResults> Trial::size_now(bool same_motor, bool same_belt) const {
   if (!faults_of(machine_).empty()) {
     return std::nullopt;
   }
-  return same_preparation ? size_axis(machine_, axis(), ready_) : size_axis(machine_, axis());
+  if (!same_motor) {
+    return size_axis(machine_, axis());
+  }
+  return size_axis(machine_, axis(), same_belt ? ready_ : AxisPreparation(ready_.motor, axis()));
 }
 
 std::optional<AxisResults> Trial::sized(std::span<const FieldChange> changes) {
@@ -73,12 +104,22 @@ std::optional<AxisResults> Trial::sized(std::span<const FieldChange> changes) {
   for (const FieldChange& change : changes) {
     taken = taken && put(machine_, change, change.after);
   }
-  const bool same = std::ranges::none_of(changes, is_prepared_from, &FieldChange::slot);
-  const auto results = taken ? size_now(same) : std::nullopt;
+  const bool same_motor = std::ranges::none_of(changes, bears_on_curve, &FieldChange::slot);
+  const bool same_belt = std::ranges::none_of(changes, bears_on_belt, &FieldChange::slot);
+  auto results = taken ? size_now(same_motor, same_belt) : std::nullopt;
   for (const FieldChange& change : changes) {
     put(machine_, change, change.before);
   }
   return results;
+}
+
+bool Trial::is_worse(const AxisResults& results) const {
+  return std::ranges::any_of(limit_descriptors(), [&](const LimitDescriptor& about) {
+    const auto over = [&](const AxisResults& r) {
+      return r.limit(about.id).applies && r.limit(about.id).verdict == Verdict::over;
+    };
+    return over(results) && !over(before_);
+  });
 }
 
 Tried Trial::judged(const std::optional<AxisResults>& results) const {
@@ -92,13 +133,26 @@ Tried Trial::with(std::span<const FieldChange> changes) {
   return judged(sized(changes));
 }
 
-Tried Trial::with(const ListedPart& part) {
-  Machine kept = machine_;
-  const bool taken = take_part(machine_, 0, slot_of(part.kind), part);
-  const Tried tried =
-      taken ? judged(size_now(!is_prepared_from(slot_of(part.kind)))) : Tried::unsound;
-  machine_ = std::move(kept);
-  return tried;
+TriedPart Trial::with(const ListedPart& part) {
+  const PartSlot slot = slot_of(part.kind);
+  // Of the axis only what stands in the slot: the rest is costly to copy.
+  Axis& axis = machine_.axes.front();
+  const auto try_in = [&](auto& place) {
+    const auto kept = place;
+    const std::string_view present = part_type(machine_, 0, slot);
+    const bool taken = set_part_type_if(machine_, slot, type_for(part.kind, present)) &&
+                       put_figures(machine_, slot, part);
+    const auto results =
+        taken ? size_now(!bears_on_curve(slot), !bears_on_belt(slot)) : std::nullopt;
+    place = kept;
+    return TriedPart{judged(results), results && is_worse(*results)};
+  };
+  switch (slot) {
+  case PartSlot::motor: return try_in(axis.motor);
+  case PartSlot::transmission: return try_in(axis.transmission);
+  case PartSlot::guides: return try_in(axis.guides);
+  default: return try_in(axis.drive);
+  }
 }
 
 const Unit& Trial::unit_of(const FieldView& field) const {

@@ -15,6 +15,12 @@ namespace feedwright::choosing {
 /// How a change came out for the limit in question.
 enum class Tried : std::uint8_t { short_of, reached, unsound };
 
+/// A listed part tried: with `worse`, some other limit is over that was not.
+struct TriedPart {
+  Tried tried{};
+  bool worse = false;
+};
+
 /// A remedy before everything else about it is known.
 struct Proposal {
   RemedyNature nature = RemedyNature::change;
@@ -42,7 +48,9 @@ public:
   bool reaches(const AxisResults& results) const { return reaches(results.limit(limit_)); }
 
   Tried with(std::span<const FieldChange> changes);
-  Tried with(const ListedPart& part);
+  TriedPart with(const ListedPart& part);
+  /// Whether a limit is over with the results that was not before.
+  bool is_worse(const AxisResults& results) const;
   /// The results with the changes; nothing if that is not sound.
   std::optional<AxisResults> sized(std::span<const FieldChange> changes);
 
@@ -54,7 +62,7 @@ public:
   const Unit& unit_of(const FieldView& field) const;
 
 private:
-  std::optional<AxisResults> size_now(bool same_preparation) const;
+  std::optional<AxisResults> size_now(bool same_motor, bool same_belt) const;
   Tried judged(const std::optional<AxisResults>& results) const;
 
   Machine machine_;

@@ -17,7 +17,9 @@ std::optional<StageLayout> stage_layout(const BeltStage& belt) {
 }
 
 AxisPreparation::AxisPreparation(const Machine& machine, const Axis& axis)
-    : motor(axis.motor, machine.supply) {
+    : AxisPreparation(MotorCurve(axis.motor, machine.supply), axis) {}
+
+AxisPreparation::AxisPreparation(MotorCurve known, const Axis& axis) : motor(std::move(known)) {
   if (const auto* belt = std::get_if<BeltStage>(&axis.transmission)) {
     stage = stage_layout(*belt);
   } else if (const auto* drive = std::get_if<BeltLoopDrive>(&axis.transmission)) {

@@ -23,6 +23,8 @@ struct AxisPreparation {
   std::optional<StageLayout> stage;
 
   AxisPreparation(const Machine& machine, const Axis& axis);
+  /// With a curve made before, of the same motor and supply.
+  AxisPreparation(MotorCurve known, const Axis& axis);
 };
 
 } // namespace feedwright

@@ -31,6 +31,8 @@ public:
   /// The editor of a field; nothing if it is not shown.
   QWidget* editor_of(PartSlot slot, std::string_view member) const;
   void set_table_asker(TableAsker asker);
+  /// The parts lists as they were read when the panel was made.
+  const PartShelf& shelf() const { return shelf_; }
 
 private:
   void take_changes();

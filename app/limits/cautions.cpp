@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/cautions.h"
 
+#include "sizing/grave_findings.h"
 #include "text/words.h"
 
 #include <algorithm>
@@ -9,7 +10,8 @@ namespace feedwright {
 
 namespace {
 
-/// What can hurt somebody first, then what breaks or loses its place, then what is only to know.
+/// What can hurt somebody first (see is_grave), then what breaks or loses its place, then what is
+/// only to know.
 constexpr FindingCode in_order[] = {
     FindingCode::axis_can_fall,
     FindingCode::whip_beyond_critical,
@@ -51,8 +53,7 @@ std::vector<Caution> cautions_of(const std::vector<Finding>& findings) {
     if (!cautions.empty() && cautions.back().text == text) {
       cautions.back().subjects += QStringLiteral(", ") + subject;
     } else {
-      cautions.push_back(
-          {subject, text, weight(finding.code) <= weight(FindingCode::stall_at_rest)});
+      cautions.push_back({subject, text, is_grave(finding.code)});
     }
   }
   return cautions;

@@ -3,6 +3,7 @@
 
 #include "fields/fields_panel.h"
 #include "limits/limits_view.h"
+#include "remedies/remedies_view.h"
 #include "studies/studies_view.h"
 #include "train/train_view.h"
 #include "window/axes_panel.h"
@@ -32,6 +33,25 @@ QScrollArea* scrolling(QWidget* inside, const QString& name) {
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area->setFocusPolicy(Qt::NoFocus);
   return area;
+}
+
+/// The remedies take the height they want, and give it back when there is nothing to say.
+QSplitter* fields_above(FieldsPanel& fields, RemediesView& remedies) {
+  auto* right = new QSplitter(Qt::Vertical);
+  right->setObjectName(QStringLiteral("right"));
+  right->addWidget(&fields);
+  right->addWidget(&remedies);
+  right->setStretchFactor(0, 1);
+  right->setStretchFactor(1, 0);
+  right->setChildrenCollapsible(false);
+  QObject::connect(&remedies, &RemediesView::height_wanted, right, [right](int height) {
+    const QList<int> now = right->sizes();
+    const int both = now.value(0) + now.value(1);
+    if (both > height) {
+      right->setSizes({both - height, height});
+    }
+  });
+  return right;
 }
 
 } // namespace
@@ -64,6 +84,8 @@ void MainWindow::make_views() {
   fields_ = new FieldsPanel(*document_, this);
   fields_->set_table_asker(
       [this](QWidget& parent) { return files_->prompts().table_to_import(&parent); });
+  auto* remedies = new RemediesView(*document_, fields_->shelf(), this);
+  connect(limits_, &LimitsView::limit_chosen, remedies, &RemediesView::choose);
   banner_ = new Banner(this);
 
   auto* middle = new QSplitter(Qt::Vertical);
@@ -82,7 +104,7 @@ void MainWindow::make_views() {
   across->setObjectName(QStringLiteral("across"));
   across->addWidget(axes);
   across->addWidget(middle);
-  across->addWidget(fields_);
+  across->addWidget(fields_above(*fields_, *remedies));
   across->setStretchFactor(0, 0);
   across->setStretchFactor(1, 1);
   across->setStretchFactor(2, 0);

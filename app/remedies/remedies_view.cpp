@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "remedies/remedies_view.h"
+
+#include "fields/wheel_guard.h"
+#include "remedies/remedy_row.h"
+#include "window/plain_label.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+std::vector<ListedPart> listed(const PartShelf& shelf) {
+  std::vector<ListedPart> parts;
+  parts.reserve(shelf.parts.size());
+  for (const ShelvedPart& shelved : shelf.parts) {
+    parts.push_back(shelved.part);
+  }
+  return parts;
+}
+
+} // namespace
+
+RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QWidget* parent)
+    : QWidget(parent), document_(document), parts_(listed(shelf)) {
+  setObjectName(QStringLiteral("remedies_view"));
+  setAccessibleName(tr("What would do"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 4, 4, 6);
+  layout->setSpacing(3);
+  make_heading(*layout);
+  sentence_ = plain_label({}, this);
+  sentence_->setObjectName(QStringLiteral("remedies_sentence"));
+  layout->addWidget(sentence_);
+  take_back_ = new QPushButton(this);
+  take_back_->setObjectName(QStringLiteral("remedies_take_back"));
+  connect(take_back_, &QPushButton::clicked, document_.undo_stack(), &QUndoStack::undo);
+  layout->addWidget(take_back_);
+  scroll_ = new QScrollArea(this);
+  scroll_->setObjectName(QStringLiteral("remedies_scroll"));
+  scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  scroll_->setWidgetResizable(true);
+  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* inside = new QWidget(scroll_);
+  list_ = new QVBoxLayout(inside);
+  list_->setContentsMargins(0, 0, 6, 0);
+  list_->setSpacing(1);
+  list_->addStretch();
+  scroll_->setWidget(inside);
+  layout->addWidget(scroll_, 1);
+  after_painting_.setSingleShot(true);
+  connect(&after_painting_, &QTimer::timeout, this, &RemediesView::refresh);
+  connect(&document_, &MachineDocument::changed, this, &RemediesView::schedule);
+  connect(&document_, &MachineDocument::selection_changed, this, &RemediesView::take_selection);
+  refresh();
+}
+
+void RemediesView::make_heading(QVBoxLayout& layout) {
+  heading_ = new QWidget(this);
+  auto* row = new QHBoxLayout(heading_);
+  row->setContentsMargins(0, 0, 6, 0);
+  QLabel* title = plain_label(tr("What would do"), heading_);
+  title->setWordWrap(false);
+  QFont font = title->font();
+  font.setBold(true);
+  title->setFont(font);
+  limits_ = new QComboBox(heading_);
+  limits_->setObjectName(QStringLiteral("remedies_limit"));
+  limits_->setAccessibleName(tr("Limit that is over or close"));
+  limits_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  new WheelGuard(limits_);
+  connect(limits_, &QComboBox::activated, this,
+          [this](int index) { choose(static_cast<LimitId>(limits_->itemData(index).toInt())); });
+  title->setBuddy(limits_);
+  row->addWidget(title);
+  row->addWidget(limits_, 1);
+  layout.addWidget(heading_);
+}
+
+void RemediesView::choose(LimitId limit) {
+  chosen_ = limit;
+  refresh();
+}
+
+void RemediesView::take_selection() {
+  if (document_.selection().axis != axis_) {
+    axis_ = document_.selection().axis;
+    chosen_.reset();
+    schedule();
+  }
+}
+
+/// The next edit, should it come first, starts the wait anew.
+void RemediesView::schedule() {
+  after_painting_.start(0);
+}
+
+void RemediesView::showEvent(QShowEvent* event) {
+  refresh();
+  QWidget::showEvent(event);
+}
+
+void RemediesView::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::FontChange && !quiet_) {
+    emit height_wanted(sizeHint().height());
+  }
+  QWidget::changeEvent(event);
+}
+
+void RemediesView::refresh() {
+  after_painting_.stop();
+  if (!isVisible() && !rows_.empty()) {
+    return; // showing it computes it
+  }
+  shown_.reset();
+  remedies_.clear();
+  axis_ = document_.selection().axis;
+  show_take_back();
+  const AxisResults* results = document_.current();
+  if (results == nullptr) {
+    show_quiet(tr("What would do is not computed while the machine has faults."));
+    return;
+  }
+  const auto troubled = limits_in_trouble(*results);
+  if (troubled.empty()) {
+    show_quiet(tr("Nothing is over or close."));
+    return;
+  }
+  show_limit(troubled, *results);
+}
+
+void RemediesView::show_quiet(const QString& sentence) {
+  sentence_->setText(sentence);
+  sentence_->setForegroundRole(QPalette::PlaceholderText);
+  for (RemedyRow* row : rows_) {
+    row->hide();
+  }
+  set_quiet(true);
+}
+
+void RemediesView::show_limit(const std::vector<LimitId>& troubled, const AxisResults& results) {
+  const bool keeps = chosen_ && std::ranges::find(troubled, *chosen_) != troubled.end();
+  shown_ = keeps ? *chosen_ : troubled.front();
+  fill_limits(troubled, results);
+  remedies_ = remedies(document_.machine(), axis_, *shown_, parts_, document_.units());
+  sentence_->setForegroundRole(QPalette::WindowText);
+  const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
+                              document_.units()};
+  sentence_->setText(limit_heading(context, !remedies_.empty()));
+  fill_rows(results);
+  set_quiet(false);
+}
+
+void RemediesView::fill_limits(const std::vector<LimitId>& troubled, const AxisResults& results) {
+  limits_->clear();
+  for (const LimitId id : troubled) {
+    limits_->addItem(limit_entry(results.limit(id)), static_cast<int>(id));
+  }
+  limits_->setCurrentIndex(limits_->findData(static_cast<int>(*shown_)));
+}
+
+void RemediesView::fill_rows(const AxisResults& results) {
+  const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
+                              document_.units()};
+  for (std::size_t i = 0; i < remedies_.size(); ++i) {
+    row(i).show_text(text_of(remedies_[i], context));
+    row(i).show();
+  }
+  for (std::size_t i = remedies_.size(); i < rows_.size(); ++i) {
+    rows_[i]->hide();
+  }
+}
+
+RemedyRow& RemediesView::row(std::size_t index) {
+  while (rows_.size() <= index) {
+    auto* made = new RemedyRow(scroll_->widget());
+    const std::size_t at = rows_.size();
+    made->setObjectName(QStringLiteral("remedy_%1").arg(at));
+    connect(made, &RemedyRow::clicked, this, [this, at] { try_remedy(at); });
+    connect(made, &RemedyRow::neighbour_wanted, this, [this, at](int step) {
+      const auto wanted = static_cast<std::ptrdiff_t>(at) + step;
+      if (wanted >= 0) {
+        go_to(static_cast<std::size_t>(wanted));
+      }
+    });
+    list_->insertWidget(static_cast<int>(at), made);
+    rows_.push_back(made);
+  }
+  return *rows_[index];
+}
+
+void RemediesView::go_to(std::size_t index) {
+  if (index < remedies_.size()) {
+    rows_[index]->setFocus(Qt::TabFocusReason);
+    scroll_->ensureWidgetVisible(rows_[index], 0, 0);
+  }
+}
+
+void RemediesView::try_remedy(std::size_t index) {
+  if (after_painting_.isActive()) {
+    // The machine has changed since these rows were made; what is pressed is not what is seen.
+    refresh();
+    return;
+  }
+  const AxisResults* results = document_.current();
+  if (index >= remedies_.size() || results == nullptr || !shown_) {
+    return;
+  }
+  const RemedyContext context{document_.machine(), axis_, *results, *shown_, parts_,
+                              document_.units()};
+  const QString step = text_of(remedies_[index], context).step;
+  auto changed = with_remedy(document_.machine(), axis_, remedies_[index], parts_);
+  if (changed) {
+    chosen_ = shown_;
+    document_.edit(*std::move(changed), step);
+    tried_at_ = document_.undo_stack()->index();
+  }
+}
+
+void RemediesView::show_take_back() {
+  QUndoStack* stack = document_.undo_stack();
+  const bool just_tried = tried_at_ > 0 && stack->index() == tried_at_;
+  if (!just_tried) {
+    tried_at_ = -1;
+  } else {
+    const QString text = tr("Take back: %1", "name of the step tried last").arg(stack->undoText());
+    take_back_->setText(text);
+    take_back_->setAccessibleName(text);
+    take_back_->setToolTip(QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped()));
+  }
+  take_back_->setVisible(just_tried);
+}
+
+void RemediesView::set_quiet(bool quiet) {
+  heading_->setVisible(!quiet);
+  scroll_->setVisible(!quiet);
+  // Quiet, one line and what was tried; else as much as the window gives, but never too little.
+  constexpr int least_lines = 5;
+  scroll_->setMinimumHeight(quiet ? 0 : least_lines * fontMetrics().lineSpacing());
+  setSizePolicy(QSizePolicy::Preferred, quiet ? QSizePolicy::Maximum : QSizePolicy::Preferred);
+  if (quiet_ == quiet) {
+    return;
+  }
+  quiet_ = quiet;
+  constexpr int wanted_lines = 14;
+  emit height_wanted(quiet ? 0 : wanted_lines * fontMetrics().lineSpacing());
+}
+
+} // namespace feedwright

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "choosing/remedies.h"
+#include "document/machine_document.h"
+#include "parts/part_shelf.h"
+
+#include <QTimer>
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QVBoxLayout;
+
+namespace feedwright {
+
+class RemedyRow;
+
+/// What would do: the single changes that would bring a limit of the selected axis to its target,
+/// the chosen one or else the worst. A row tries its change as one step that Undo takes back.
+/// Computed after the edit is painted, and only while it is to be seen.
+class RemediesView : public QWidget {
+  Q_OBJECT
+public:
+  RemediesView(MachineDocument& document, const PartShelf& shelf, QWidget* parent = nullptr);
+
+  /// Shows a limit's remedies, if it is over or close.
+  void choose(LimitId limit);
+  std::optional<LimitId> shown_limit() const { return shown_; }
+  /// The remedies that are shown, row by row.
+  const std::vector<Remedy>& shown() const { return remedies_; }
+
+signals:
+  /// There is something to show, or no more: so much height would do.
+  void height_wanted(int height);
+
+protected:
+  void showEvent(QShowEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+private:
+  void make_heading(QVBoxLayout& layout);
+  void schedule();
+  void take_selection();
+  void refresh();
+  void show_quiet(const QString& sentence);
+  void show_limit(const std::vector<LimitId>& troubled, const AxisResults& results);
+  void fill_limits(const std::vector<LimitId>& troubled, const AxisResults& results);
+  void fill_rows(const AxisResults& results);
+  RemedyRow& row(std::size_t index);
+  void go_to(std::size_t index);
+  void try_remedy(std::size_t index);
+  void show_take_back();
+  void set_quiet(bool quiet);
+
+  MachineDocument& document_;
+  std::vector<ListedPart> parts_;
+  QTimer after_painting_;
+  std::size_t axis_ = 0;
+  std::optional<LimitId> chosen_;
+  std::optional<LimitId> shown_;
+  std::vector<Remedy> remedies_;
+  bool quiet_ = false;
+  int tried_at_ = -1; ///< index of the undo stack just after the last try
+
+  QWidget* heading_ = nullptr;
+  QComboBox* limits_ = nullptr;
+  QLabel* sentence_ = nullptr;
+  QPushButton* take_back_ = nullptr;
+  QScrollArea* scroll_ = nullptr;
+  QVBoxLayout* list_ = nullptr;
+  std::vector<RemedyRow*> rows_;
+};
+
+} // namespace feedwright

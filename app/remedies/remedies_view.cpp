@@ -5,6 +5,7 @@
 #include "remedies/remedy_row.h"
 #include "window/plain_label.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -62,7 +63,6 @@ RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QW
   connect(&after_painting_, &QTimer::timeout, this, &RemediesView::refresh);
   connect(&document_, &MachineDocument::changed, this, &RemediesView::schedule);
   connect(&document_, &MachineDocument::selection_changed, this, &RemediesView::take_selection);
-  refresh();
 }
 
 void RemediesView::make_heading(QVBoxLayout& layout) {
@@ -111,15 +111,16 @@ void RemediesView::showEvent(QShowEvent* event) {
 }
 
 void RemediesView::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::FontChange && !quiet_) {
-    emit height_wanted(sizeHint().height());
+  if (event->type() == QEvent::FontChange && quiet_ == false) {
+    emit height_wanted(usual_height());
   }
   QWidget::changeEvent(event);
 }
 
 void RemediesView::refresh() {
   after_painting_.stop();
-  if (!isVisible() && !rows_.empty()) {
+  const bool had_focus = isAncestorOf(QApplication::focusWidget());
+  if (!isVisible()) {
     return; // showing it computes it
   }
   shown_.reset();
@@ -134,9 +135,13 @@ void RemediesView::refresh() {
   const auto troubled = limits_in_trouble(*results);
   if (troubled.empty()) {
     show_quiet(tr("Nothing is over or close."));
-    return;
+  } else {
+    show_limit(troubled, *results);
   }
-  show_limit(troubled, *results);
+  if (had_focus && !isAncestorOf(QApplication::focusWidget())) {
+    // The row that was pressed is gone; who works by keys stays here.
+    take_back_->setFocus(Qt::OtherFocusReason);
+  }
 }
 
 void RemediesView::show_quiet(const QString& sentence) {
@@ -241,6 +246,12 @@ void RemediesView::show_take_back() {
   take_back_->setVisible(just_tried);
 }
 
+/// Heading, sentence and some five rows of two lines.
+int RemediesView::usual_height() const {
+  constexpr int lines = 16;
+  return lines * fontMetrics().lineSpacing();
+}
+
 void RemediesView::set_quiet(bool quiet) {
   heading_->setVisible(!quiet);
   scroll_->setVisible(!quiet);
@@ -252,8 +263,7 @@ void RemediesView::set_quiet(bool quiet) {
     return;
   }
   quiet_ = quiet;
-  constexpr int wanted_lines = 14;
-  emit height_wanted(quiet ? 0 : wanted_lines * fontMetrics().lineSpacing());
+  emit height_wanted(quiet ? 0 : usual_height());
 }
 
 } // namespace feedwright

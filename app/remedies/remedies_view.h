@@ -57,6 +57,7 @@ private:
   void try_remedy(std::size_t index);
   void show_take_back();
   void set_quiet(bool quiet);
+  int usual_height() const;
 
   MachineDocument& document_;
   std::vector<ListedPart> parts_;
@@ -65,8 +66,8 @@ private:
   std::optional<LimitId> chosen_;
   std::optional<LimitId> shown_;
   std::vector<Remedy> remedies_;
-  bool quiet_ = false;
-  int tried_at_ = -1; ///< index of the undo stack just after the last try
+  std::optional<bool> quiet_; ///< nothing until first shown
+  int tried_at_ = -1;         ///< index of the undo stack just after the last try
 
   QWidget* heading_ = nullptr;
   QComboBox* limits_ = nullptr;

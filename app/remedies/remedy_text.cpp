@@ -88,7 +88,10 @@ private:
 
   QString piece(const FieldChange& change, bool with_sense) const {
     const QString name = words::field_name(change.slot, change.member);
-    const QString value = field_value(change, true);
+    QString value = field_value(change, true);
+    if (with_sense) { // for show: a number keeps its unit beside it
+      value.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+    }
     if (!std::holds_alternative<AnyQuantity>(change.after) &&
         !std::holds_alternative<std::int64_t>(change.after)) {
       return tr("%1: %2", "field: choice").arg(name, value);

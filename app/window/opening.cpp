@@ -150,24 +150,24 @@ bool MainWindow::is_on_start_page() const {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  const QMimeData& data = *event->mimeData();
+  const QMimeData& clip = *event->mimeData();
   const bool own =
       event->source() != nullptr && isAncestorOf(qobject_cast<QWidget*>(event->source()));
-  const bool axis = data.hasFormat(QLatin1String(axis_mime_type)) && !own;
-  const auto urls = data.urls();
+  const bool axis = clip.hasFormat(QLatin1String(axis_mime_type)) && !own;
+  const auto urls = clip.urls();
   if (axis || std::ranges::any_of(urls, [](const QUrl& url) { return url.isLocalFile(); })) {
     event->acceptProposedAction();
   }
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-  const QMimeData& data = *event->mimeData();
-  if (data.hasFormat(QLatin1String(axis_mime_type))) {
-    paste_axes(data);
+  const QMimeData& clip = *event->mimeData();
+  if (clip.hasFormat(QLatin1String(axis_mime_type))) {
+    paste_axes(clip);
     return;
   }
   QStringList paths;
-  for (const QUrl& url : data.urls()) {
+  for (const QUrl& url : clip.urls()) {
     if (url.isLocalFile()) {
       paths << url.toLocalFile();
     }

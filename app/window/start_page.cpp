@@ -6,6 +6,7 @@
 #include "window/plain_label.h"
 
 #include <QCommandLinkButton>
+#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>

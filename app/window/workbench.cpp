@@ -6,6 +6,7 @@
 #include "document/recent_files.h"
 #include "studies/studies_view.h"
 #include "text/language.h"
+#include "window/banner.h"
 
 #include <QApplication>
 #include <QFileInfo>

@@ -36,8 +36,8 @@ public:
   static QString sentence(int count, const QString& list) {
     return tr("%n thing(s) differ: %1.", nullptr, count).arg(list);
   }
-  static QString shortened(const QString& list) {
-    return tr("%1, …", "a list cut short").arg(list);
+  static QString shortened(const QString& list, std::size_t more) {
+    return tr("%1 and %n more", nullptr, static_cast<int>(more)).arg(list);
   }
 };
 
@@ -194,7 +194,7 @@ QString differences_sentence(const std::vector<Difference>& all) {
   }
   const QString list = names.join(QStringLiteral(", "));
   return Words::sentence(static_cast<int>(all.size()),
-                         all.size() > named ? Words::shortened(list) : list);
+                         all.size() > named ? Words::shortened(list, all.size() - named) : list);
 }
 
 } // namespace feedwright

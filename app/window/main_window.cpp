@@ -161,7 +161,7 @@ bool MainWindow::keep_now() {
 
 void MainWindow::update_title() {
   const QString name = document_->display_name();
-  setWindowTitle(is_on_start_page() ? QStringLiteral("Feedwright")
+  setWindowTitle(is_on_start_page() ? QStringLiteral("Feedwright[*]")
                  : files_->held_by()
                      ? tr("%1[*] (open elsewhere) – Feedwright", "title of the window").arg(name)
                      : tr("%1[*] – Feedwright", "title of the window").arg(name));

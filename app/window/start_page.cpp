@@ -3,14 +3,13 @@
 
 #include "document/machine_store.h"
 #include "document/recent_files.h"
+#include "window/card_button.h"
 #include "window/plain_label.h"
 
-#include <QCommandLinkButton>
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace feedwright {
@@ -39,18 +38,9 @@ public:
   }
 };
 
-/// A button's text never means a shortcut where it comes from a file.
-QString literal(QString text) {
-  return text.replace(QLatin1Char('&'), QLatin1String("&&"));
-}
-
-QCommandLinkButton* link(const QString& title, const QString& line, const QString& name,
-                         QWidget* parent) {
-  auto* button = new QCommandLinkButton(literal(title), line, parent);
+CardButton* card(const QString& title, const QString& line, const QString& name, QWidget* parent) {
+  auto* button = new CardButton(title, line, parent);
   button->setObjectName(name);
-  button->setAccessibleName(title);
-  button->setAccessibleDescription(line);
-  button->setIcon({});
   return button;
 }
 
@@ -106,14 +96,14 @@ StartPage::StartPage(QWidget* parent) : QScrollArea(parent) {
 
 void StartPage::add_actions(QVBoxLayout& column) {
   column.addWidget(heading(tr("Begin"), 1.2, this));
-  auto* back = link(tr("Back to the machine"), {}, QStringLiteral("start_back"), this);
-  auto* fresh = link(tr("New machine"), tr("One axis of ordinary parts, to be changed."),
+  auto* back = card(tr("Back to the machine"), {}, QStringLiteral("start_back"), this);
+  auto* fresh = card(tr("New machine"), tr("One axis of ordinary parts, to be changed."),
                      QStringLiteral("start_new"), this);
-  auto* open = link(tr("Open…"), tr("A machine from a file. It can be dropped here, too."),
+  auto* open = card(tr("Open…"), tr("A machine from a file. It can be dropped here, too."),
                     QStringLiteral("start_open"), this);
-  connect(back, &QPushButton::clicked, this, &StartPage::back_wanted);
-  connect(fresh, &QPushButton::clicked, this, &StartPage::new_wanted);
-  connect(open, &QPushButton::clicked, this, &StartPage::open_wanted);
+  connect(back, &CardButton::clicked, this, &StartPage::back_wanted);
+  connect(fresh, &CardButton::clicked, this, &StartPage::new_wanted);
+  connect(open, &CardButton::clicked, this, &StartPage::open_wanted);
   column.addWidget(back);
   column.addWidget(fresh);
   column.addWidget(open);
@@ -135,9 +125,9 @@ void StartPage::add_samples(QVBoxLayout& column) {
     const auto loaded = load_machine(path);
     const QString title =
         loaded ? QString::fromStdString(loaded->machine.name) : file.completeBaseName();
-    auto* button = link(title, Words::lesson(file.completeBaseName()),
+    auto* button = card(title, Words::lesson(file.completeBaseName()),
                         QStringLiteral("start_") + file.completeBaseName(), this);
-    connect(button, &QPushButton::clicked, this, [this, path] { emit sample_chosen(path); });
+    connect(button, &CardButton::clicked, this, [this, path] { emit sample_chosen(path); });
     column.addWidget(button);
   }
   column.addWidget(plain_label(
@@ -146,8 +136,7 @@ void StartPage::add_samples(QVBoxLayout& column) {
 
 void StartPage::refresh(const QString& machine) {
   back_->setVisible(!machine.isEmpty());
-  back_->setDescription(machine);
-  back_->setAccessibleDescription(machine);
+  back_->set_line(machine);
   while (QLayoutItem* item = recent_->takeAt(0)) {
     delete item->widget();
     delete item;
@@ -162,14 +151,14 @@ void StartPage::refresh(const QString& machine) {
     const QFileInfo file(path);
     const QString folder = QDir::toNativeSeparators(file.path());
     constexpr int shown = 56;
-    auto* button = link(
+    auto* button = card(
         file.fileName(),
         fontMetrics().elidedText(folder, Qt::ElideMiddle, shown * fontMetrics().averageCharWidth()),
         QStringLiteral("start_recent_%1").arg(i), this);
     button->setAccessibleDescription(folder);
     button->setToolTip(QStringLiteral("<p>%1</p>").arg(folder.toHtmlEscaped()));
     connect(
-        button, &QPushButton::clicked, this, [this, path] { emit file_chosen(path); },
+        button, &CardButton::clicked, this, [this, path] { emit file_chosen(path); },
         Qt::QueuedConnection);
     recent_->addWidget(button);
   }
@@ -177,7 +166,7 @@ void StartPage::refresh(const QString& machine) {
 
 void StartPage::showEvent(QShowEvent* event) {
   QScrollArea::showEvent(event);
-  first_->setFocus(Qt::OtherFocusReason);
+  (back_->isVisibleTo(this) ? back_ : first_)->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace feedwright

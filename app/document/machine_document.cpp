@@ -1,13 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/machine_document.h"
 
+#include "document/differences.h"
 #include "machine/machine_file.h"
 #include "sizing/size_axis.h"
 #include "text/words.h"
 
 #include <QFileInfo>
 
+#include <optional>
+#include <utility>
+
 namespace feedwright {
+
+namespace {
+
+/// Where somebody must look to see what a step did; `at` if that is one of the places.
+Selection place_of_change(const Machine& before, const Machine& after, const Selection& at) {
+  std::optional<Selection> first;
+  for (const Difference& difference : differences(before, after)) {
+    const std::size_t axis = of_machine(difference.slot) ? at.axis : difference.axis;
+    const Selection place{axis, difference.slot, {}};
+    if (place.axis == at.axis && place.slot == at.slot) {
+      return at;
+    }
+    first = first.value_or(place);
+  }
+  return first.value_or(at);
+}
+
+} // namespace
 
 /// One step of Undo: the machine before and after. Machines are small; copies of them cannot
 /// disagree with each other.
@@ -17,8 +39,11 @@ public:
       : QUndoCommand(name), document_(document), before_(document.machine()),
         after_(std::move(after)), merge_key_(std::move(merge_key)) {}
 
-  void undo() override { document_.put(before_); }
-  void redo() override { document_.put(after_); }
+  void undo() override { show(after_, before_); }
+  void redo() override {
+    // Done for the first time it is somebody's edit, made where they are.
+    std::exchange(is_new_, false) ? document_.put(after_) : show(before_, after_);
+  }
   int id() const override { return merge_key_.isEmpty() ? -1 : 1; }
 
   bool mergeWith(const QUndoCommand* next) override {
@@ -33,10 +58,17 @@ public:
   }
 
 private:
+  void show(const Machine& from, const Machine& to) {
+    const Selection place = place_of_change(from, to, document_.selection());
+    document_.put(to);
+    document_.select(place);
+  }
+
   MachineDocument& document_;
   Machine before_;
   Machine after_;
   QString merge_key_;
+  bool is_new_ = true;
 };
 
 MachineDocument::MachineDocument(Machine machine, QObject* parent)
@@ -75,7 +107,9 @@ void MachineDocument::select(const Selection& selection) {
 
 void MachineDocument::edit(Machine machine, const QString& name, const QString& merge_key) {
   if (!(machine == machine_)) {
-    undo_stack_.push(new MachineCommand(*this, std::move(machine), name, merge_key));
+    const QString key =
+        merge_key.isEmpty() ? merge_key : QStringLiteral("%1/%2").arg(merging_).arg(merge_key);
+    undo_stack_.push(new MachineCommand(*this, std::move(machine), name, key));
   }
 }
 
@@ -121,6 +155,11 @@ void MachineDocument::set_file(const QString& path, const QString& fingerprint) 
   file_path_ = path;
   fingerprint_ = fingerprint;
   undo_stack_.setClean();
+  emit state_changed();
+}
+
+void MachineDocument::mark_unsaved() {
+  undo_stack_.resetClean();
   emit state_changed();
 }
 

@@ -45,11 +45,15 @@ public:
   void select(const Selection& selection);
 
   /// Puts `machine` in place as one named, undoable step. Steps with the same non-empty
-  /// `merge_key` in a row become one. A step that changes nothing is dropped.
+  /// `merge_key` in a row become one, until end_merging. A step that changes nothing is dropped.
+  /// Undoing and redoing it selects the part it changes.
   void edit(Machine machine, const QString& name, const QString& merge_key = {});
   /// Sets one field of one part, named for Undo after the field.
   bool edit_field(std::size_t axis, PartSlot slot, std::string_view member, const FieldValue& value,
                   const EntryNote& note);
+
+  /// Edits to come are steps of their own, whatever their merge key: the keyboard has moved on.
+  void end_merging() { ++merging_; }
 
   /// Another machine altogether; nothing of the one before can be undone. An empty path is a
   /// machine that has no file yet.
@@ -62,6 +66,8 @@ public:
   /// File name for titles; without one the machine's own name, or "Untitled".
   QString display_name() const;
   void set_file(const QString& path, const QString& fingerprint);
+  /// As it stands it is in no file, though nothing was edited.
+  void mark_unsaved();
   /// Hash of the file's bytes when last read or written; to notice changes by others.
   QString file_fingerprint() const { return fingerprint_; }
 
@@ -85,6 +91,7 @@ private:
   QUndoStack undo_stack_;
   QString file_path_;
   QString fingerprint_;
+  int merging_ = 0;
 };
 
 } // namespace feedwright

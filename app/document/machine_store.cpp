@@ -39,7 +39,7 @@ tl::expected<StoredMachine, QStringList> load_machine(const QString& path) {
   if (!bytes) {
     return tl::unexpected(QStringList{bytes.error()});
   }
-  auto machine = read_machine(*bytes);
+  auto machine = read_machine_as_typed(*bytes);
   if (!machine) {
     QStringList sentences;
     for (const Fault& fault : machine.error()) {

@@ -20,7 +20,8 @@ struct StoredMachine {
   QString fingerprint; ///< of the file's bytes
 };
 
-/// The machine in the file, or a sentence for each thing that is wrong.
+/// The machine in the file, sound or not, or a sentence for each thing that keeps it from being
+/// read: what was saved half done opens again half done.
 tl::expected<StoredMachine, QStringList> load_machine(const QString& path);
 
 /// Writes the machine, whole or not at all; gives the fingerprint of what was written, or the

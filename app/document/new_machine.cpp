@@ -7,17 +7,25 @@ namespace feedwright {
 
 namespace {
 
+bool has_letter(const Machine& machine, const std::string& letter) {
+  return std::ranges::any_of(machine.axes,
+                             [&](const Axis& axis) { return axis.basics.letter == letter; });
+}
+
 /// ISO 841 names linear axes X, Y, Z, then U, V, W.
 std::string unused_letter(const Machine& machine) {
   constexpr std::string_view usual = "XYZUVWABCDEFGHIJKLMNOPQRST";
   for (const char letter : usual) {
     std::string name(1, letter);
-    if (std::ranges::none_of(machine.axes,
-                             [&](const Axis& axis) { return axis.basics.letter == name; })) {
+    if (!has_letter(machine, name)) {
       return name;
     }
   }
-  return std::string(machine.axes.size(), usual.front());
+  std::string name(2, usual.front());
+  while (has_letter(machine, name)) {
+    name += usual.front();
+  }
+  return name;
 }
 
 } // namespace
@@ -36,10 +44,11 @@ Machine new_machine() {
   return machine;
 }
 
-Axis copied_axis(const Machine& machine, std::size_t axis) {
-  Axis copy = machine.axes.at(axis);
-  copy.basics.letter = unused_letter(machine);
-  return copy;
+Axis guest_axis(const Machine& machine, Axis axis) {
+  if (has_letter(machine, axis.basics.letter)) {
+    axis.basics.letter = unused_letter(machine);
+  }
+  return axis;
 }
 
 } // namespace feedwright

@@ -11,7 +11,7 @@ Machine new_machine();
 /// An axis of ordinary parts under the first letter the machine does not have.
 Axis new_axis(const Machine& machine);
 
-/// The axis again, under a letter of its own.
-Axis copied_axis(const Machine& machine, std::size_t axis);
+/// An axis from elsewhere, under its own letter if that is free here, else under a free one.
+Axis guest_axis(const Machine& machine, Axis axis);
 
 } // namespace feedwright

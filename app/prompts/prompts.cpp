@@ -17,7 +17,7 @@ public:
   static QString unsaved(const QString& name) {
     return tr("%1 has changes that are not saved.").arg(name);
   }
-  static QString discard() { return tr("Discard the changes"); }
+  static QString discard() { return tr("&Don't save"); }
   static QString overwrite(const QString& name, OverwriteReason reason) {
     return reason == OverwriteReason::changed_outside
                ? tr("%1 was changed by another program since it was read here. Saving now would "

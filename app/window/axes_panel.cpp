@@ -1,18 +1,47 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/axes_panel.h"
 
+#include "document/axis_clip.h"
 #include "window/axis_card.h"
 
 #include <QListWidget>
+#include <QMimeData>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace feedwright {
 
+namespace {
+
+/// The cards, of which those of axes can be dragged onto another window.
+class AxesList : public QListWidget {
+public:
+  AxesList(const MachineDocument& document, QWidget* parent)
+      : QListWidget(parent), document_(document) {
+    setDragEnabled(true);
+    setDragDropMode(QAbstractItemView::DragOnly);
+    setDefaultDropAction(Qt::CopyAction);
+  }
+
+protected:
+  QStringList mimeTypes() const override { return {QLatin1String(axis_mime_type)}; }
+  QMimeData* mimeData(const QList<QListWidgetItem*>& items) const override {
+    const auto axis = items.isEmpty() ? -1 : row(items.constFirst()) - 1;
+    const bool is_axis = axis >= 0 && axis < static_cast<int>(document_.machine().axes.size());
+    return is_axis ? axis_clip(document_.machine(), static_cast<std::size_t>(axis)).release()
+                   : nullptr;
+  }
+
+private:
+  const MachineDocument& document_;
+};
+
+} // namespace
+
 AxesPanel::AxesPanel(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
   setObjectName(QStringLiteral("axes_panel"));
-  list_ = new QListWidget(this);
+  list_ = new AxesList(document_, this);
   list_->setObjectName(QStringLiteral("axes_list"));
   list_->setAccessibleName(tr("Machine and axes"));
   list_->setFrameShape(QFrame::NoFrame);

@@ -3,6 +3,7 @@
 
 #include "fields/fields_panel.h"
 #include "limits/limits_view.h"
+#include "machine/machine_file.h"
 #include "remedies/remedies_view.h"
 #include "studies/studies_view.h"
 #include "train/train_view.h"
@@ -10,11 +11,12 @@
 #include "window/axis_actions.h"
 #include "window/banner.h"
 
+#include <QApplication>
 #include <QCloseEvent>
-#include <QDragEnterEvent>
-#include <QMimeData>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QStackedWidget>
+#include <QUndoView>
 #include <QVBoxLayout>
 
 namespace feedwright {
@@ -23,6 +25,8 @@ namespace {
 
 constexpr int edge_width = 232;
 constexpr int fields_width = 372;
+const QString outside_topic = QStringLiteral("changed outside");
+const QString holder_topic = QStringLiteral("held elsewhere");
 
 QScrollArea* scrolling(QWidget* inside, const QString& name) {
   auto* area = new QScrollArea;
@@ -57,20 +61,50 @@ QSplitter* fields_above(FieldsPanel& fields, RemediesView& remedies) {
 } // namespace
 
 MainWindow::MainWindow(std::unique_ptr<MachineDocument> document, QWidget* parent)
-    : QMainWindow(parent), document_(std::move(document)),
-      files_(std::make_unique<MachineFiles>(*document_, *this)) {
+    : MainWindow(KeptDocument{std::move(document)}, parent) {}
+
+MainWindow::MainWindow(KeptDocument kept, QWidget* parent)
+    : QMainWindow(parent), document_(std::move(kept.document)),
+      safekeeping_(std::move(kept.safekeeping)),
+      files_(std::make_unique<MachineFiles>(*document_, safekeeping_.get(), *this)) {
   setObjectName(QStringLiteral("main_window"));
   setAcceptDrops(true);
   make_views();
   make_menus();
+  watch_document();
+}
+
+void MainWindow::watch_document() {
   connect(document_.get(), &MachineDocument::state_changed, this, &MainWindow::update_title);
   connect(files_.get(), &MachineFiles::opened, this, &MainWindow::greet);
+  connect(files_.get(), &MachineFiles::saved, this, [this](const QString& path) {
+    banner_->be_quiet(outside_topic);
+    emit machine_opened(path);
+  });
   connect(files_.get(), &MachineFiles::changed_outside, this, &MainWindow::tell_of_outside_change);
+  connect(files_.get(), &MachineFiles::holder_changed, this, &MainWindow::tell_of_holder);
+  if (safekeeping_ != nullptr) {
+    connect(&safekeeping_->autosave, &Autosave::failed, this, [this](const QString& why) {
+      banner_->say(tr("What you change here cannot be put aside for the case of a crash; save "
+                      "often. %1")
+                       .arg(why),
+                   {}, QStringLiteral("autosave"));
+    });
+  }
+  // Typing in one field is one step of Undo; typing there again, after another, is a second.
+  connect(qApp, &QApplication::focusChanged, this, [this] {
+    if (document_ != nullptr) {
+      document_->end_merging();
+    }
+  });
   update_title();
+  tell_of_holder();
 }
 
 MainWindow::~MainWindow() {
-  // The views listen to the document; they go first.
+  // What listens to the document goes first.
+  disconnect(qApp, nullptr, this, nullptr);
+  delete history_;
   delete takeCentralWidget();
 }
 
@@ -111,12 +145,14 @@ void MainWindow::make_views() {
   across->setSizes({edge_width, 2 * fields_width, fields_width});
   across->setChildrenCollapsible(false);
 
+  pages_ = new QStackedWidget(this);
+  pages_->addWidget(across);
   auto* all = new QWidget(this);
   auto* layout = new QVBoxLayout(all);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
   layout->addWidget(banner_);
-  layout->addWidget(across, 1);
+  layout->addWidget(pages_, 1);
   setCentralWidget(all);
 }
 
@@ -133,27 +169,51 @@ void MainWindow::suggest_a_change() {
                   "limits move. Undo takes it back."));
 }
 
-std::unique_ptr<MachineDocument> MainWindow::release_document() {
+KeptDocument MainWindow::release_document() {
   disconnect(document_.get(), nullptr, this, nullptr);
+  delete history_;
   delete takeCentralWidget();
   files_.reset();
-  return std::move(document_);
+  return {std::move(document_), std::move(safekeeping_)};
+}
+
+bool MainWindow::keep_now() {
+  return safekeeping_ == nullptr || safekeeping_->autosave.keep_now();
 }
 
 void MainWindow::update_title() {
-  setWindowTitle(tr("%1[*] – Feedwright", "title of the window").arg(document_->display_name()));
+  const QString name = document_->display_name();
+  setWindowTitle(is_on_start_page() ? QStringLiteral("Feedwright[*]")
+                 : files_->held_by()
+                     ? tr("%1[*] (open elsewhere) – Feedwright", "title of the window").arg(name)
+                     : tr("%1[*] – Feedwright", "title of the window").arg(name));
   setWindowModified(document_->is_modified());
 }
 
 void MainWindow::greet(const QString& path) {
   banner_->be_quiet();
+  banner_->be_quiet(outside_topic);
   if (const int minor = document_->machine().newer_minor; minor > 0) {
-    banner_->say(tr("This file was written by a newer program (format 1.%1). It is opened as far "
+    banner_->say(tr("This file was written by a newer program (format %1.%2). It is opened as far "
                     "as understood; the rest is kept as it stands.")
+                     .arg(format_major)
                      .arg(minor));
   }
+  leave_start_page();
   update_title();
   emit machine_opened(path);
+}
+
+void MainWindow::tell_of_holder() {
+  if (const auto& holder = files_->held_by()) {
+    banner_->say(tr("%1 is open elsewhere: %2. Here you can look and change, but only save under "
+                    "another name.")
+                     .arg(document_->display_name(), holder_text(*holder)),
+                 {}, holder_topic);
+  } else {
+    banner_->be_quiet(holder_topic);
+  }
+  update_title();
 }
 
 void MainWindow::tell_of_outside_change() {
@@ -163,12 +223,17 @@ void MainWindow::tell_of_outside_change() {
           ? tr("%1 was changed by another program, and you have changes that are not saved.")
                 .arg(name)
           : tr("%1 was changed by another program.").arg(name);
-  banner_->say(text, {{tr("Read it again"), QStringLiteral("reload"), [this] { files_->reload(); }},
-                      {tr("Keep what is here"), QStringLiteral("keep"), [] {}}});
+  banner_->say(text,
+               {{tr("Read it again"), QStringLiteral("reload"), [this] { files_->reload(); }},
+                {tr("Keep what is here"), QStringLiteral("keep"), [] {}}},
+               outside_topic);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (document_ == nullptr || files_->may_leave()) {
+    if (document_ != nullptr) {
+      files_->let_go();
+    }
     emit closing();
     event->accept();
   } else {
@@ -181,20 +246,6 @@ void MainWindow::changeEvent(QEvent* event) {
     files_->look();
   }
   QMainWindow::changeEvent(event);
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  const auto urls = event->mimeData()->urls();
-  if (urls.size() == 1 && urls.constFirst().isLocalFile()) {
-    event->acceptProposedAction();
-  }
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-  const auto urls = event->mimeData()->urls();
-  if (urls.size() == 1 && files_->may_leave()) {
-    files_->open(urls.constFirst().toLocalFile());
-  }
 }
 
 } // namespace feedwright

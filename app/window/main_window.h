@@ -6,25 +6,33 @@
 #include "window/style.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include <functional>
 #include <memory>
 
 class QMenu;
+class QMimeData;
+class QStackedWidget;
+class QUndoView;
 
 namespace feedwright {
 
 class Banner;
 class FieldsPanel;
 class LimitsView;
+class StartPage;
 class StudiesView;
 class TrainView;
+class Windows;
 
-/// The one window: axes, drive train, limits, studies, fields, all of one document.
+/// A window: axes, drive train, limits, studies, fields, all of one document.
 class MainWindow : public QMainWindow {
   Q_OBJECT
 public:
+  /// On a document without safekeeping: nothing is put aside, no file is claimed.
   explicit MainWindow(std::unique_ptr<MachineDocument> document, QWidget* parent = nullptr);
+  explicit MainWindow(KeptDocument kept, QWidget* parent = nullptr);
   ~MainWindow() override;
 
   MachineDocument& document() { return *document_; }
@@ -40,7 +48,20 @@ public:
   /// Marks what is chosen in the View menu.
   void mark_settings(Theme theme, const QString& language);
   /// The document, for another window; this one must not be used any more.
-  std::unique_ptr<MachineDocument> release_document();
+  KeptDocument release_document();
+
+  /// The other windows; without them another machine takes the place of the one here.
+  void set_windows(Windows& windows) { windows_ = &windows; }
+  /// Nothing to lose here: a new machine or a sample that nobody has touched.
+  bool is_pristine() const;
+  /// Each in a window of its own; here, if this is pristine. One that is open is shown.
+  void open_files(const QStringList& paths);
+  void open_sample(const QString& path);
+  void show_start_page();
+  bool is_on_start_page() const;
+  void come_forward();
+  /// Puts what was not saved aside now; false if it cannot be.
+  bool keep_now();
 
 signals:
   void theme_chosen(feedwright::Theme theme);
@@ -57,10 +78,23 @@ protected:
 
 private:
   void make_views();
+  void watch_document();
   void make_menus();
   void make_file_menu();
   void make_edit_menu();
   void make_axis_menu();
+  void add_sample_entries(QMenu& menu);
+  void fill_recent_menu(QMenu& menu);
+  void add_clipboard_entries(QMenu& menu);
+  void make_start_page();
+  void refresh_start_page();
+  void leave_start_page();
+  void ask_and_open();
+  void open_recent(const QString& path);
+  void start_new();
+  MainWindow& window_for_another();
+  void paste_axes(const QMimeData& clip);
+  void show_history();
   void make_view_menu();
   void make_help_menu();
   QAction* add_action(QMenu& menu, const QString& name, const QString& text,
@@ -68,11 +102,17 @@ private:
   void update_title();
   void tell_of_outside_change();
   void greet(const QString& path);
+  void tell_of_holder();
   void show_about();
 
   std::unique_ptr<MachineDocument> document_;
+  std::unique_ptr<Safekeeping> safekeeping_;
   std::unique_ptr<MachineFiles> files_;
+  Windows* windows_ = nullptr;
+  QStackedWidget* pages_ = nullptr; ///< the machine, the start page
+  StartPage* start_page_ = nullptr;
   Banner* banner_ = nullptr;
+  QPointer<QUndoView> history_;
   TrainView* train_ = nullptr;
   LimitsView* limits_ = nullptr;
   StudiesView* studies_ = nullptr;

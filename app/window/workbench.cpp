@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/workbench.h"
 
+#include "document/machine_store.h"
 #include "document/new_machine.h"
+#include "document/recent_files.h"
 #include "studies/studies_view.h"
 #include "text/language.h"
+#include "window/banner.h"
 
-#include <QFile>
+#include <QApplication>
+#include <QFileInfo>
 #include <QSettings>
+
+#include <algorithm>
 
 namespace feedwright {
 
@@ -14,9 +20,7 @@ namespace {
 
 constexpr QLatin1String theme_key("theme");
 constexpr QLatin1String language_key("language");
-constexpr QLatin1String last_key("last_machine");
 constexpr QLatin1String geometry_key("geometry");
-constexpr QLatin1String first_sample(":/sample-machines/plank-router.feedwright");
 constexpr QSize first_size(1280, 800);
 
 Theme stored_theme(const QSettings& settings) {
@@ -25,7 +29,18 @@ Theme stored_theme(const QSettings& settings) {
                                                                 : Theme::system;
 }
 
+/// The same file, whichever way its path is written; asks the disk.
+QString true_path(const QString& path) {
+  const QFileInfo file(path);
+  const QString found = file.canonicalFilePath();
+  return found.isEmpty() ? file.absoluteFilePath() : found;
+}
+
 } // namespace
+
+Workbench::Workbench(Autosave::Pace pace) : pace_(pace) {}
+
+Workbench::~Workbench() = default;
 
 bool Workbench::start(const QString& path, const QString& language) {
   const QSettings settings;
@@ -43,37 +58,121 @@ bool Workbench::start(const QString& path, const QString& language) {
   }
   theme_ = stored_theme(settings);
   apply_theme(theme_);
-  make_window(std::make_unique<MachineDocument>(new_machine()));
-  window_->resize(first_size);
-  window_->restoreGeometry(settings.value(geometry_key).toByteArray());
-  window_->show();
+  tidy_unsaved_folder();
+  MainWindow& first = make_window(KeptDocument::of(new_machine(), pace_));
+  first.resize(first_size);
+  first.restoreGeometry(settings.value(geometry_key).toByteArray());
+  first.show();
   open_first(path);
+  offers_.look(first);
   return true;
 }
 
 void Workbench::open_first(const QString& path) {
-  const QString last = QSettings().value(last_key).toString();
-  const QString wanted = !path.isEmpty()                          ? path
-                         : !last.isEmpty() && QFile::exists(last) ? last
-                                                                  : QString(first_sample);
-  if (window_->files().open(wanted) && wanted.startsWith(QLatin1String(":/"))) {
-    window_->suggest_a_change();
+  MainWindow& first = *windows_.front();
+  if (path.startsWith(QLatin1String(":/"))) {
+    first.open_sample(path);
+    return;
+  }
+  if (!path.isEmpty()) {
+    first.open_files({path});
+    if (first.is_pristine()) {
+      first.show_start_page();
+    }
+    return;
+  }
+  const QStringList recent = RecentFiles::paths();
+  if (!recent.isEmpty()) {
+    // Nobody asked for this file by name: if it is gone, the start page says enough.
+    if (auto last = load_machine(recent.constFirst())) {
+      first.files().put(*std::move(last), recent.constFirst());
+      return;
+    }
+  }
+  first.show_start_page();
+}
+
+MainWindow* Workbench::window() const {
+  auto* active = qobject_cast<MainWindow*>(QApplication::activeWindow());
+  const auto is_active = [&](const auto& window) { return window.get() == active; };
+  if (std::ranges::any_of(windows_, is_active)) {
+    return active;
+  }
+  return windows_.empty() ? nullptr : windows_.back().get();
+}
+
+std::vector<MainWindow*> Workbench::windows() const {
+  std::vector<MainWindow*> all;
+  for (const auto& window : windows_) {
+    all.push_back(window.get());
+  }
+  return all;
+}
+
+MainWindow* Workbench::showing(const QString& path) {
+  const QString wanted = true_path(path);
+  for (const auto& window : windows_) {
+    const QString file = window->document().file_path();
+    if (!file.isEmpty() && true_path(file) == wanted) {
+      return window.get();
+    }
+  }
+  return nullptr;
+}
+
+MainWindow& Workbench::another() {
+  const MainWindow* present = window();
+  const QRect place = present != nullptr ? present->geometry() : QRect(QPoint(), first_size);
+  MainWindow& made = make_window(KeptDocument::of(new_machine(), pace_));
+  // Beside the one before, not on top of it.
+  const int step = 2 * made.fontMetrics().height();
+  made.setGeometry(place.translated(step, step));
+  made.show();
+  return made;
+}
+
+void Workbench::close_all() {
+  for (MainWindow* window : windows()) {
+    if (!window->close()) {
+      return;
+    }
   }
 }
 
-void Workbench::make_window(std::unique_ptr<MachineDocument> document) {
-  window_ = std::make_unique<MainWindow>(std::move(document));
-  window_->mark_settings(theme_, language_);
-  connect(window_.get(), &MainWindow::theme_chosen, this, &Workbench::change_theme);
-  connect(window_.get(), &MainWindow::language_chosen, this, &Workbench::change_language,
+MainWindow& Workbench::make_window(KeptDocument kept) {
+  windows_.push_back(std::make_unique<MainWindow>(std::move(kept)));
+  MainWindow& window = *windows_.back();
+  if (prompts_ != nullptr) {
+    window.files().set_prompts(*prompts_);
+  }
+  window.set_windows(*this);
+  window.mark_settings(theme_, language_);
+  connect(&window, &MainWindow::theme_chosen, this, &Workbench::change_theme);
+  connect(&window, &MainWindow::language_chosen, this, &Workbench::change_language,
           Qt::QueuedConnection);
-  connect(window_.get(), &MainWindow::machine_opened, this, [](const QString& path) {
+  connect(&window, &MainWindow::machine_opened, this, [this, &window](const QString& path) {
+    RecentFiles::add(path);
     if (!path.isEmpty()) {
-      QSettings().setValue(last_key, path);
+      offers_.look_for_file(window, path);
     }
   });
-  connect(window_.get(), &MainWindow::closing, this,
-          [this] { QSettings().setValue(geometry_key, window_->saveGeometry()); });
+  connect(&window, &MainWindow::closing, this, [this, &window] { let_go(window); });
+  return window;
+}
+
+void Workbench::let_go(MainWindow& window) {
+  QSettings().setValue(geometry_key, window.saveGeometry());
+  const bool was_offering = window.banner().speaks_of(RecoveryOffers::topic);
+  const auto found =
+      std::ranges::find_if(windows_, [&](const auto& kept) { return kept.get() == &window; });
+  if (found != windows_.end()) {
+    // It is in the middle of its own closing.
+    found->release()->deleteLater();
+    windows_.erase(found);
+  }
+  if (was_offering && !windows_.empty()) {
+    offers_.offer(*windows_.front());
+  }
 }
 
 void Workbench::change_language(const QString& code) {
@@ -82,20 +181,39 @@ void Workbench::change_language(const QString& code) {
   }
   language_ = code;
   QSettings().setValue(language_key, code);
-  // Every word of the window is made in the language: a new window says them all.
-  const QByteArray geometry = window_->saveGeometry();
-  const int study = window_->studies().study();
-  std::unique_ptr<MachineDocument> document = window_->release_document();
-  make_window(std::move(document));
-  window_->restoreGeometry(geometry);
-  window_->show_study(study);
-  window_->show();
+  std::vector<std::unique_ptr<MainWindow>> before;
+  before.swap(windows_);
+  for (const auto& window : before) {
+    make_anew(*window);
+  }
+}
+
+/// Every word of a window is made in the language: a new window says them all.
+void Workbench::make_anew(MainWindow& before) {
+  const QByteArray geometry = before.saveGeometry();
+  const int study = before.studies().study();
+  const bool start_page = before.is_on_start_page();
+  const bool was_offering = before.banner().speaks_of(RecoveryOffers::topic);
+  before.hide();
+  MainWindow& window = make_window(before.release_document());
+  window.restoreGeometry(geometry);
+  window.show_study(study);
+  if (start_page) {
+    window.show_start_page();
+  }
+  if (was_offering) {
+    offers_.offer(window);
+  }
+  window.show();
 }
 
 void Workbench::change_theme(Theme theme) {
   theme_ = theme;
   QSettings().setValue(theme_key, static_cast<int>(theme));
   apply_theme(theme);
+  for (const auto& window : windows_) {
+    window->mark_settings(theme_, language_);
+  }
 }
 
 } // namespace feedwright

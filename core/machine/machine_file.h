@@ -12,9 +12,15 @@ inline constexpr int format_major = 2;
 inline constexpr int format_minor = 0;
 /// The oldest format still read; see read_machine for what is mended on the way.
 inline constexpr int oldest_major = 1;
+/// A file with more is refused.
+inline constexpr std::size_t most_axes = 64;
 
 /// A sound machine, or every fault of the text, each with its path and line.
 tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json);
+
+/// The machine as it stands in the text, sound or not: somebody may have put it aside half done.
+/// Faults only where a member cannot be read at all.
+tl::expected<Machine, std::vector<Fault>> read_machine_as_typed(std::string_view json);
 
 /// Canonical text: members in their declared order, values as typed by the user, unknown members
 /// kept.

@@ -12,13 +12,12 @@ namespace feedwright {
 
 namespace {
 
-constexpr std::size_t most_axes = 64;
-
 class MachineReader {
 public:
   MachineReader(std::string_view source, const JsonNode& root) : source_(source), root_(root) {}
 
-  tl::expected<Machine, std::vector<Fault>> read() {
+  /// With `sound`, what is unsound is a fault too.
+  tl::expected<Machine, std::vector<Fault>> read(bool sound) {
     if (!read_format()) {
       return tl::unexpected(faults_.take());
     }
@@ -31,7 +30,7 @@ public:
     read_axes();
     keep_unknown(root_, {"format", "name", "story", "supply", "controller", "spindle", "axes"},
                  machine_.unknown);
-    if (faults_.list().empty()) {
+    if (sound && faults_.list().empty()) {
       faults_.add_with_lines(faults_of(machine_), root_);
     }
     if (!faults_.list().empty()) {
@@ -288,12 +287,24 @@ private:
 
 } // namespace
 
-tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json) {
+namespace {
+
+tl::expected<Machine, std::vector<Fault>> read(std::string_view json, bool sound) {
   const auto root = read_json(json);
   if (!root) {
     return tl::unexpected(faults_of_json(root.error()));
   }
-  return MachineReader(json, *root).read();
+  return MachineReader(json, *root).read(sound);
+}
+
+} // namespace
+
+tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json) {
+  return read(json, true);
+}
+
+tl::expected<Machine, std::vector<Fault>> read_machine_as_typed(std::string_view json) {
+  return read(json, false);
 }
 
 } // namespace feedwright

@@ -203,7 +203,7 @@ TEST_CASE("every part of the axis can be reached from the drawing by keyboard al
   }
 }
 
-TEST_CASE("axes are added, copied, removed and undone, and the list follows") {
+TEST_CASE("axes are added, duplicated, removed and undone, and the list follows") {
   Shown shown;
   auto& list = shown.find<QListWidget>("axes_list");
   CHECK(list.count() == 2);
@@ -211,7 +211,7 @@ TEST_CASE("axes are added, copied, removed and undone, and the list follows") {
   CHECK(list.count() == 3);
   CHECK(shown.document().selection().axis == 1);
   CHECK(shown.document().faults().empty());
-  shown.trigger("copy_axis");
+  shown.trigger("duplicate_axis");
   CHECK(list.count() == 4);
   shown.trigger("remove_axis");
   shown.trigger("undo");

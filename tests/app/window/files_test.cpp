@@ -128,7 +128,7 @@ TEST_CASE("a file of a newer program is not written over without a question") {
   Shown shown;
   REQUIRE(shown.window->files().open(folder.put("m.feedwright", text)));
   CHECK(shown.window->banner().isVisible());
-  CHECK(shown.window->banner().text().contains(QStringLiteral("1.7")));
+  CHECK(shown.window->banner().text().contains(QStringLiteral("2.7")));
   rename_machine(shown, "mine");
   CHECK_FALSE(shown.window->files().save());
   REQUIRE(shown.answers.reasons.size() == 1);

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheet/write_results.h"
+#include "sizing/size_axis.h"
+#include "support/random_hand.h"
+
+#include <QDir>
+#include <QElapsedTimer>
+
+#include <unistd.h>
+
+#include <fstream>
+#include <iostream>
+
+using namespace feedwright;
+using feedwright::testing::OwnFolders;
+using feedwright::testing::RandomHand;
+using feedwright::testing::Running;
+
+namespace {
+
+QStringList every_machine() {
+  QStringList paths;
+  for (const char* folder : {"/sample-machines", "/tests/machines"}) {
+    const QDir dir(QStringLiteral(FEEDWRIGHT_SOURCE_DIR) + QString::fromUtf8(folder));
+    for (const QFileInfo& file : dir.entryInfoList({QStringLiteral("*.feedwright")})) {
+      paths << file.filePath();
+    }
+  }
+  return paths;
+}
+
+std::string bytes_of(const QString& path) {
+  const auto bytes = read_file(path.toStdString(), std::size_t{1} << 24U);
+  REQUIRE(bytes);
+  return *bytes;
+}
+
+int set_by(const char* variable, int usual) {
+  bool is_set = false;
+  const int value = qEnvironmentVariableIntValue(variable, &is_set);
+  return is_set ? value : usual;
+}
+
+/// What the library complains of while this lives.
+class Complaints {
+public:
+  Complaints() {
+    list().clear();
+    before_ =
+        qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
+          const bool of_platform = text.contains(QLatin1String("This plugin does not support"));
+          if (type != QtDebugMsg && type != QtInfoMsg && !of_platform) {
+            list() << text;
+          }
+        });
+  }
+  ~Complaints() { qInstallMessageHandler(before_); }
+  Complaints(const Complaints&) = delete;
+  Complaints& operator=(const Complaints&) = delete;
+  static QStringList& list() {
+    static QStringList all;
+    return all;
+  }
+
+private:
+  QtMessageHandler before_ = nullptr;
+};
+
+void check_results(const MachineDocument& document) {
+  const Machine& machine = document.machine();
+  REQUIRE(document.faults().size() == faults_of(machine).size());
+  if (!document.faults().empty()) {
+    REQUIRE(document.results().empty());
+    return;
+  }
+  std::vector<AxisResults> fresh;
+  for (const Axis& axis : machine.axes) {
+    fresh.push_back(size_axis(machine, axis));
+  }
+  REQUIRE(write_results(machine, document.results(), {}) == write_results(machine, fresh, {}));
+}
+
+void check_marks(MainWindow& window) {
+  const MachineDocument& document = window.document();
+  const bool modified = document.is_modified();
+  REQUIRE(window.isWindowModified() == modified);
+  if (!modified && !document.file_path().isEmpty()) {
+    REQUIRE(bytes_of(document.file_path()) == write_machine(document.machine()));
+  }
+  REQUIRE(document.selection().axis < document.machine().axes.size());
+}
+
+/// A run of events on a machine; what must hold after each, and when all is undone and redone.
+void check_run(const QString& machine, unsigned seed, int events) {
+  const OwnFolders own;
+  const QString path = own.files().path("m.feedwright");
+  // As this program writes it: a file by hand may be spelt in another way.
+  const Machine before = *read_machine(bytes_of(machine));
+  const std::string first = write_machine(before);
+  own.files().put("m.feedwright", first);
+  const Complaints complaints;
+  std::string deeds;
+  INFO("FEEDWRIGHT_EVENT_SEED=" << seed << " " << machine.toStdString());
+  {
+    Running run(path);
+    RandomHand hand(run, seed);
+    hand.set_path(own.files().path("other.feedwright"));
+    for (int event = 0; event < events; ++event) {
+      deeds += hand.act() + ", ";
+      INFO(event << ": " << deeds);
+      REQUIRE(run.count() == 1);
+      check_results(run.document());
+      check_marks(run.window());
+      if (event % 10 == 0) {
+        REQUIRE_FALSE(run.window().grab().isNull());
+      }
+      INFO(Complaints::list().join(QLatin1Char('\n')).toStdString());
+      REQUIRE(Complaints::list().isEmpty());
+    }
+    INFO(deeds);
+    QUndoStack& stack = *run.document().undo_stack();
+    while (stack.canRedo()) {
+      stack.redo();
+    }
+    const std::string last = write_machine(run.document().machine());
+    while (stack.canUndo()) {
+      stack.undo();
+    }
+    CHECK(write_machine(run.document().machine()) == first);
+    while (stack.canRedo()) {
+      stack.redo();
+    }
+    CHECK(write_machine(run.document().machine()) == last);
+    // Whatever was typed can be read again, sound or not.
+    const auto again = read_machine_as_typed(last);
+    REQUIRE(again);
+    CHECK(write_machine(*again) == last);
+    run.answers.unsaved = UnsavedAnswer::discard;
+    run.trigger("theme_1");
+  }
+  use_language(QStringLiteral("en"));
+}
+
+long resident_kilobytes() {
+  std::ifstream statm("/proc/self/statm");
+  long size = 0;
+  long resident = 0;
+  statm >> size >> resident;
+  return resident * (::sysconf(_SC_PAGESIZE) / 1024);
+}
+
+} // namespace
+
+// FEEDWRIGHT_EVENT_RUNS and FEEDWRIGHT_EVENT_SEED say how many runs a machine and from which seed.
+TEST_CASE("whatever is done in whatever order, results are fresh, marks true and undo exact") {
+  const int runs = set_by("FEEDWRIGHT_EVENT_RUNS", 2);
+  const auto seed = static_cast<unsigned>(set_by("FEEDWRIGHT_EVENT_SEED", 20261126));
+  constexpr int events = 60;
+  for (const QString& machine : every_machine()) {
+    for (int run = 0; run < runs; ++run) {
+      check_run(machine, seed + static_cast<unsigned>(run), events);
+    }
+  }
+}
+
+// FEEDWRIGHT_SOAK_SECONDS says for how long.
+TEST_CASE("memory does not grow while somebody works for long") {
+  const OwnFolders own;
+  const qint64 milliseconds = 1000LL * set_by("FEEDWRIGHT_SOAK_SECONDS", 20);
+  const std::string start = write_machine(*read_machine(
+      bytes_of(QStringLiteral(FEEDWRIGHT_SOURCE_DIR "/sample-machines/plank-router.feedwright"))));
+  const QString path = own.files().put("m.feedwright", start);
+  Running run(path);
+  RandomHand hand(run, 1);
+  hand.set_path(path);
+  QElapsedTimer clock;
+  clock.start();
+  long warm = 0;
+  long events = 0;
+  const auto work = [&](qint64 until) {
+    while (clock.elapsed() < until) {
+      hand.act();
+      if (++events % 100 == 0) {
+        // The machine as at the start, and nothing to be undone: only leaks are left.
+        run.window().files().put_untitled(*read_machine(start));
+      }
+    }
+    run.window().files().put_untitled(*read_machine(start));
+  };
+  work(milliseconds * 2 / 5);
+  warm = resident_kilobytes();
+  const long events_warm = events;
+  work(milliseconds);
+  const long grown = resident_kilobytes() - warm;
+  std::cout << events << " events, " << warm << " KiB after " << events_warm << ", " << grown
+            << " KiB more at the end\n";
+  CHECK(grown < 24'000);
+  run.trigger("theme_1");
+  use_language(QStringLiteral("en"));
+}

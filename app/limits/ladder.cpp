@@ -2,6 +2,8 @@
 #include "limits/ladder.h"
 
 #include "limits/number_text.h"
+#include "sizing/limits.h"
+#include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -17,13 +19,16 @@ class LadderMaker {
   Q_DECLARE_TR_FUNCTIONS(Limits)
 
 public:
-  LadderMaker(const AxisResults& results, LimitScale scale) : results_(results) {
+  LadderMaker(const AxisResults& results, LimitScale scale, const FileUnits& units)
+      : results_(results), units_(units) {
     ladder_.scale = scale;
   }
 
   Ladder made() {
     ladder_.title = title();
     ladder_.unit = unit();
+    ladder_.governs_label = tr("governs");
+    ladder_.open_label = tr("open:");
     for (const LimitDescriptor& about : limit_descriptors()) {
       const Limit& limit = results_.limit(about.id);
       if (about.scale == ladder_.scale && limit.applies) {
@@ -33,6 +38,7 @@ public:
     std::stable_sort(ladder_.rows.begin(), ladder_.rows.end(), [](const auto& a, const auto& b) {
       return a.length.value_or(HUGE_VAL) < b.length.value_or(HUGE_VAL);
     });
+    tell_ties();
     take_common_wanted();
     choose_scale();
     return std::move(ladder_);
@@ -51,16 +57,17 @@ private:
   }
 
   QString unit() const {
-    switch (ladder_.scale) {
-    case LimitScale::feed: return QStringLiteral("m/min");
-    case LimitScale::thrust: return QStringLiteral("N");
-    case LimitScale::other: break;
+    for (const LimitDescriptor& about : limit_descriptors()) {
+      if (about.scale == ladder_.scale && !by_margin()) {
+        return text_of(unit_of(about).symbol);
+      }
     }
     return tr("allowed ÷ wanted");
   }
 
-  std::string unit_symbol(const LimitDescriptor& about) const {
-    return std::string(descriptor(about.result).unit);
+  const Unit& unit_of(const LimitDescriptor& about) const {
+    const ResultDescriptor& result = descriptor(about.result);
+    return units_.unit_of(result.kind, result.unit);
   }
 
   LadderRow row_of(const Limit& limit, const LimitDescriptor& about) const {
@@ -70,7 +77,7 @@ private:
     row.sign = words::verdict_sign(limit.verdict);
     row.name = words::limit_name(limit.id);
     row.governs = results_.governing == limit.id || results_.governing_thrust_limit == limit.id;
-    const std::string unit = unit_symbol(about);
+    const std::string_view unit = unit_of(about).symbol;
     if (by_margin()) {
       fill_margin(row, limit, about, unit);
     } else if (limit.reached) {
@@ -87,7 +94,7 @@ private:
   }
 
   void fill_margin(LadderRow& row, const Limit& limit, const LimitDescriptor& about,
-                   const std::string& unit) const {
+                   std::string_view unit) const {
     if (!limit.reached) {
       row.value = words::open_reason(limit);
       return;
@@ -100,11 +107,12 @@ private:
     }
     row.length = *limit.margin;
     const QString wanted = words::quantity(*limit.wanted, unit, 3);
-    row.value = about.at_most ? tr("%1, wanted ≤ %2").arg(reached, wanted)
-                              : tr("%1, wanted %2").arg(reached, wanted);
+    const QString bare = number_text(number_in(*limit.reached, unit), 3);
+    row.value = about.at_most ? tr("%1, at most %2", "value, wanted with unit").arg(bare, wanted)
+                              : tr("%1 of %2", "value, wanted with unit").arg(bare, wanted);
   }
 
-  QString tooltip(const LadderRow& row, const Limit& limit, const std::string& unit) const {
+  QString tooltip(const LadderRow& row, const Limit& limit, std::string_view unit) const {
     const QString word = words::verdict_word(limit.verdict);
     if (!limit.reached) {
       return tr("%1: %2. %3", "limit, verdict, why open").arg(row.name, word, row.value);
@@ -120,6 +128,30 @@ private:
            governs;
   }
 
+  /// Which limits govern together, as a sentence.
+  void tell_ties() {
+    if (by_margin()) {
+      return;
+    }
+    const NearTie tie = near_tie(results_, ladder_.scale);
+    if (tie.limits.size() < 2) {
+      return;
+    }
+    QStringList names;
+    for (LadderRow& row : ladder_.rows) {
+      row.ties = std::ranges::find(tie.limits, row.id) != tie.limits.end();
+    }
+    for (const LimitId id : tie.limits) {
+      names << words::limit_name(id);
+    }
+    const QString last = names.takeLast();
+    const QString all = tr("%1 and %2", "list of limits, the last").arg(names.join(tr(", ")), last);
+    const double percent = std::max(1.0, std::ceil(100.0 * tie.gap - 1e-6));
+    ladder_.tie = tie.limits.size() == 2
+                      ? tr("%1 are within %2 %: both govern.").arg(all, number_text(percent, 2))
+                      : tr("%1 are within %2 %: all govern.").arg(all, number_text(percent, 2));
+  }
+
   void take_common_wanted() {
     if (by_margin()) {
       ladder_.wanted = 1.0;
@@ -127,9 +159,10 @@ private:
       return;
     }
     std::optional<double> common;
+    ladder_.wanted_label = tr("wanted");
     for (const LadderRow& row : ladder_.rows) {
       if (row.length && (!row.wanted || (common && *common != *row.wanted))) {
-        return;
+        return; // each has its own
       }
       if (row.length) {
         common = row.wanted;
@@ -159,7 +192,7 @@ private:
     if (lowest == HUGE_VAL) {
       lowest = needed;
     }
-    const double sensible = by_margin() ? 2.0 : std::max(5.0 * lowest, 2.5 * needed);
+    const double sensible = by_margin() ? 2.0 : std::max(4.0 * lowest, 2.2 * needed);
     const double end = std::max(std::min(longest * 1.02, sensible), 1e-9);
     ladder_.tick = nice_step(end);
     ladder_.end = by_margin() ? 2.0 : std::ceil(end / ladder_.tick - 1e-9) * ladder_.tick;
@@ -177,13 +210,14 @@ private:
   }
 
   const AxisResults& results_;
+  const FileUnits& units_;
   Ladder ladder_;
 };
 
 } // namespace
 
-Ladder ladder_of(const AxisResults& results, LimitScale scale) {
-  return LadderMaker(results, scale).made();
+Ladder ladder_of(const AxisResults& results, LimitScale scale, const FileUnits& units) {
+  return LadderMaker(results, scale, units).made();
 }
 
 } // namespace feedwright

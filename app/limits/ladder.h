@@ -3,6 +3,7 @@
 
 // Limits as rows of bars on one scale. Words and numbers ready to paint; no colours, no pixels.
 
+#include "sheet/file_units.h"
 #include "sizing/results.h"
 
 #include <QString>
@@ -22,6 +23,7 @@ struct LadderRow {
   std::optional<double> length; ///< on the ladder's scale; nothing for an open limit
   std::optional<double> wanted; ///< on the scale, where it differs from row to row
   bool governs = false;
+  bool ties = false; ///< governs together with another close to it
 };
 
 struct Ladder {
@@ -29,13 +31,17 @@ struct Ladder {
   QString title;
   QString unit;
   std::optional<double> wanted; ///< the same for every row: a line across all
-  QString wanted_label;
+  QString wanted_label;         ///< of the line; of the strokes where each row has its own
+  QString governs_label;        ///< what is written at the row that governs
+  QString open_label;           ///< before the open limits
+  QString tie; ///< sentence on the limits that govern together; empty if one does alone
   std::vector<LadderRow> rows; ///< the lowest first, open ones last
   double end = 1.0;            ///< where the scale ends; longer bars are cut there
   double tick = 0.2;
 };
 
-/// Limits that do not apply are left out. The scale of `other` limits is their margin.
-Ladder ladder_of(const AxisResults& results, LimitScale scale);
+/// Limits that do not apply are left out. The scale of `other` limits is their margin. Values are
+/// in the machine's own units.
+Ladder ladder_of(const AxisResults& results, LimitScale scale, const FileUnits& units);
 
 } // namespace feedwright

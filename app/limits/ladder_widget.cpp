@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QScrollArea>
 #include <QToolTip>
 
 #include <algorithm>
@@ -16,22 +17,32 @@ namespace feedwright {
 LadderWidget::LadderWidget(QWidget* parent) : QWidget(parent) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
 }
 
 void LadderWidget::show_ladder(Ladder ladder) {
-  const bool other_rows = ladder.rows.size() != ladder_.rows.size();
   const auto was =
       current_ < ladder_.rows.size() ? std::optional(ladder_.rows[current_].id) : std::nullopt;
+  const int height = heightForWidth(width());
   ladder_ = std::move(ladder);
   // The keyboard stays on its limit, wherever it has moved to.
   const auto found = std::find_if(ladder_.rows.begin(), ladder_.rows.end(),
                                   [&](const LadderRow& row) { return row.id == was; });
   current_ = found != ladder_.rows.end() ? std::size_t(found - ladder_.rows.begin()) : 0;
-  if (other_rows) {
+  if (hovered_ && *hovered_ >= ladder_.rows.size()) {
     hovered_.reset();
+  }
+  if (heightForWidth(width()) != height) {
     updateGeometry();
   }
+  describe();
+  update();
+}
+
+void LadderWidget::mark_chosen(std::optional<LimitId> id) {
+  chosen_ = id;
   describe();
   update();
 }
@@ -43,6 +54,8 @@ LadderOptions LadderWidget::options() const {
     made.focused = current_;
   }
   made.hovered = hovered_;
+  made.chosen = chosen_;
+  made.mirrored = layoutDirection() == Qt::RightToLeft;
   return made;
 }
 
@@ -55,13 +68,18 @@ QRectF LadderWidget::row_area(std::size_t row) const {
   return row < made.rows.size() ? made.rows[row] : QRectF();
 }
 
+int LadderWidget::heightForWidth(int width) const {
+  return int(std::ceil(ladder_height(ladder_, width, options(), const_cast<LadderWidget*>(this))));
+}
+
 QSize LadderWidget::sizeHint() const {
-  const double height = ladder_height(ladder_, options(), const_cast<LadderWidget*>(this));
-  return {600, int(std::ceil(height))};
+  const int usual = fontMetrics().height() * 40;
+  return {usual, heightForWidth(usual)};
 }
 
 QSize LadderWidget::minimumSizeHint() const {
-  return {360, sizeHint().height()};
+  const int least = fontMetrics().height() * 14;
+  return {least, fontMetrics().height()};
 }
 
 void LadderWidget::paintEvent(QPaintEvent*) {
@@ -87,6 +105,7 @@ void LadderWidget::mousePressEvent(QMouseEvent* event) {
   }
   current_ = *row;
   describe();
+  point_out();
   update();
   emit row_chosen(ladder_.rows[*row].id);
 }
@@ -96,18 +115,40 @@ void LadderWidget::mouseMoveEvent(QMouseEvent* event) {
   setCursor(row ? Qt::PointingHandCursor : Qt::ArrowCursor);
   if (row != hovered_) {
     hovered_ = row;
+    point_out();
     update();
   }
 }
 
 void LadderWidget::leaveEvent(QEvent*) {
   hovered_.reset();
+  point_out();
   update();
+}
+
+void LadderWidget::point_out() {
+  const auto row = hovered_ ? hovered_ : hasFocus() ? std::optional(current_) : std::nullopt;
+  emit row_pointed_at(row && *row < ladder_.rows.size() ? ladder_.rows[*row].tooltip : QString());
+}
+
+void LadderWidget::keep_in_view() {
+  for (QWidget* outer = parentWidget(); outer != nullptr; outer = outer->parentWidget()) {
+    if (auto* area = qobject_cast<QScrollArea*>(outer)) {
+      const QRect row = row_area(current_).toRect();
+      const QPoint middle = mapTo(area->widget(), row.center());
+      area->ensureVisible(middle.x(), middle.y(), 0, row.height());
+      return;
+    }
+  }
 }
 
 void LadderWidget::keyPressEvent(QKeyEvent* event) {
   const std::size_t count = ladder_.rows.size();
-  const int key = event->key();
+  // Open limits stand side by side, so that both pairs of arrows walk.
+  const bool mirrored = layoutDirection() == Qt::RightToLeft;
+  const int key = event->key() == (mirrored ? Qt::Key_Left : Qt::Key_Right)   ? int(Qt::Key_Down)
+                  : event->key() == (mirrored ? Qt::Key_Right : Qt::Key_Left) ? int(Qt::Key_Up)
+                                                                              : event->key();
   if (count > 0 && key == Qt::Key_Down && current_ + 1 < count) {
     ++current_;
   } else if (key == Qt::Key_Up && current_ > 0) {
@@ -120,14 +161,25 @@ void LadderWidget::keyPressEvent(QKeyEvent* event) {
     emit row_chosen(ladder_.rows[current_].id);
   } else {
     QWidget::keyPressEvent(event);
+    return;
   }
   describe();
+  keep_in_view();
+  point_out();
   update();
 }
 
 void LadderWidget::describe() {
-  setAccessibleDescription(current_ < ladder_.rows.size() ? ladder_.rows[current_].tooltip
-                                                          : QString());
+  QString text;
+  if (current_ < ladder_.rows.size()) {
+    const LadderRow& row = ladder_.rows[current_];
+    text =
+        row.id == chosen_ ? tr("%1 Chosen.", "sentence on a limit").arg(row.tooltip) : row.tooltip;
+  }
+  if (row_ties()) {
+    text += QLatin1Char(' ') + ladder_.tie;
+  }
+  setAccessibleDescription(text);
   setAccessibleName(ladder_.title);
   if (hasFocus()) {
     QAccessibleEvent event(this, QAccessible::DescriptionChanged);
@@ -135,12 +187,19 @@ void LadderWidget::describe() {
   }
 }
 
+bool LadderWidget::row_ties() const {
+  return current_ < ladder_.rows.size() && ladder_.rows[current_].ties;
+}
+
 void LadderWidget::focusInEvent(QFocusEvent*) {
   describe();
+  keep_in_view();
+  point_out();
   update();
 }
 
 void LadderWidget::focusOutEvent(QFocusEvent*) {
+  point_out();
   update();
 }
 
@@ -152,8 +211,9 @@ bool LadderWidget::event(QEvent* event) {
     QToolTip::showText(help->globalPos(), text.toHtmlEscaped(), this);
     return true;
   }
-  if (event->type() == QEvent::FontChange) {
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::LayoutDirectionChange) {
     updateGeometry();
+    update();
   }
   return QWidget::event(event);
 }

@@ -14,15 +14,22 @@ public:
   explicit LadderWidget(QWidget* parent = nullptr);
 
   void show_ladder(Ladder ladder);
+  /// The row whose part and working are shown; none if the ladder has no such limit.
+  void mark_chosen(std::optional<LimitId> id);
+  std::optional<LimitId> chosen() const { return chosen_; }
   const Ladder& ladder() const { return ladder_; }
   /// Where a row stands, in the widget's coordinates.
   QRectF row_area(std::size_t row) const;
 
+  bool hasHeightForWidth() const override { return true; }
+  int heightForWidth(int width) const override;
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
 
 signals:
   void row_chosen(feedwright::LimitId id);
+  /// The sentence on the row that pointer or keyboard stands on; empty if on none.
+  void row_pointed_at(const QString& sentence);
 
 protected:
   void paintEvent(QPaintEvent* event) override;
@@ -38,9 +45,13 @@ private:
   std::optional<std::size_t> row_at(const QPointF& point) const;
   LadderPlan plan() const;
   LadderOptions options() const;
+  bool row_ties() const;
   void describe();
+  void point_out();
+  void keep_in_view();
 
   Ladder ladder_;
+  std::optional<LimitId> chosen_;
   std::size_t current_ = 0;
   std::optional<std::size_t> hovered_;
 };

@@ -2,16 +2,26 @@
 #include "limits/limits_view.h"
 
 #include "limits/cautions.h"
+#include "limits/grave_cautions.h"
 #include "limits/ladder_widget.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "window/plain_label.h"
-#include "window/style.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
 namespace feedwright {
+
+namespace {
+
+constexpr int edge = 8;
+constexpr int gap = 4;
+constexpr int between_ladders = 18;
+constexpr LimitScale scales[] = {LimitScale::feed, LimitScale::thrust, LimitScale::other};
+
+} // namespace
 
 LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
@@ -19,36 +29,56 @@ LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
   setAccessibleName(tr("Limits"));
   setBackgroundRole(QPalette::Base);
   setAutoFillBackground(true);
+  lay_out();
+  connect(&document_, &MachineDocument::changed, this, &LimitsView::refresh);
+  connect(&document_, &MachineDocument::selection_changed, this, &LimitsView::refresh);
+  refresh();
+}
+
+void LimitsView::lay_out() {
   auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(8, 4, 8, 8);
-  layout->setSpacing(8);
+  layout->setContentsMargins(edge, gap, edge, gap);
+  layout->setSpacing(gap);
   not_computed_ = plain_label({}, this);
   not_computed_->setObjectName(QStringLiteral("limits_not_computed"));
   not_computed_->setAccessibleName(tr("Limits are not computed"));
   layout->addWidget(not_computed_);
   const auto add_notes = [layout](Notes& notes) {
     notes.layout = new QVBoxLayout;
-    notes.layout->setSpacing(4);
+    notes.layout->setSpacing(gap);
     layout->addLayout(notes.layout);
   };
-  add_notes(grave_);
+  add_notes(faults_);
+  grave_ = new GraveCautions(this);
+  grave_->setObjectName(QStringLiteral("grave_cautions"));
+  layout->addWidget(grave_);
   const char* names[] = {"feed_ladder", "thrust_ladder", "margin_ladder"};
   for (std::size_t i = 0; i < ladders_.size(); ++i) {
     ladders_[i] = new LadderWidget(this);
     ladders_[i]->setObjectName(QString::fromLatin1(names[i]));
     connect(ladders_[i], &LadderWidget::row_chosen, this, &LimitsView::choose);
-    layout->addWidget(ladders_[i]);
+    connect(ladders_[i], &LadderWidget::row_pointed_at, this, &LimitsView::say);
   }
+  pair_ = new QBoxLayout(QBoxLayout::TopToBottom);
+  pair_->addWidget(ladders_[0], 1);
+  pair_->addWidget(ladders_[1], 1);
+  layout->addLayout(pair_);
+  sentence_ = new QLabel(this);
+  sentence_->setObjectName(QStringLiteral("limit_sentence"));
+  sentence_->setTextFormat(Qt::PlainText);
+  sentence_->setForegroundRole(QPalette::PlaceholderText);
+  sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  layout->addWidget(sentence_);
+  layout->addWidget(ladders_[2]);
   add_notes(ordinary_);
-  layout->addStretch();
-  connect(&document_, &MachineDocument::changed, this, &LimitsView::refresh);
-  connect(&document_, &MachineDocument::selection_changed, this, &LimitsView::refresh);
-  refresh();
+  layout->addStretch(1);
 }
 
 void LimitsView::refresh() {
   const AxisResults* results = document_.current();
   not_computed_->setVisible(results == nullptr);
+  grave_->setVisible(results != nullptr);
+  sentence_->setVisible(results != nullptr);
   for (LadderWidget* ladder : ladders_) {
     ladder->setVisible(results != nullptr);
   }
@@ -65,15 +95,26 @@ void LimitsView::show_faults() {
   for (const Fault& fault : faults) {
     texts.append(QStringLiteral("– ") + words::fault_text(fault));
   }
-  show_notes(grave_, texts);
+  show_notes(faults_, texts);
   show_notes(ordinary_, {});
 }
 
 void LimitsView::show_results(const AxisResults& results) {
-  constexpr LimitScale scales[] = {LimitScale::feed, LimitScale::thrust, LimitScale::other};
+  usual_sentence_.clear();
   for (std::size_t i = 0; i < ladders_.size(); ++i) {
-    ladders_[i]->show_ladder(ladder_of(results, scales[i]));
+    Ladder ladder = ladder_of(results, scales[i], document_.units());
+    for (const LadderRow& row : ladder.rows) {
+      const bool governs_feed = row.governs && ladder.scale == LimitScale::feed;
+      if (row.id == chosen_ || (governs_feed && usual_sentence_.isEmpty())) {
+        usual_sentence_ = row.tooltip;
+      }
+    }
+    ladders_[i]->mark_chosen(chosen_);
+    ladders_[i]->setVisible(!ladder.rows.empty());
+    ladders_[i]->show_ladder(std::move(ladder));
   }
+  say({});
+  show_notes(faults_, {});
   QStringList grave;
   QStringList ordinary;
   for (const Caution& caution : cautions_of(results.findings)) {
@@ -81,40 +122,62 @@ void LimitsView::show_results(const AxisResults& results) {
     (caution.grave ? grave : ordinary)
         .append(tr("%1 %2: %3", "sign, part, sentence").arg(sign, caution.subjects, caution.text));
   }
-  show_notes(grave_, grave);
+  grave_->show_texts(grave);
+  grave_->setVisible(!grave.isEmpty());
   show_notes(ordinary_, ordinary);
 }
 
 void LimitsView::show_notes(Notes& notes, const QStringList& texts) {
   std::vector<QLabel*>& labels = notes.labels;
-  const QString name =
-      &notes == &grave_ ? QStringLiteral("grave_finding_%1") : QStringLiteral("finding_%1");
   while (qsizetype(labels.size()) < texts.size()) {
     QLabel* label = plain_label({}, this);
-    label->setObjectName(name.arg(labels.size()));
+    label->setObjectName(notes.name.arg(labels.size()));
     notes.layout->addWidget(label);
     labels.push_back(label);
   }
-  const Look look = Look::of(palette());
   for (std::size_t i = 0; i < labels.size(); ++i) {
     const bool used = qsizetype(i) < texts.size();
     if (used && labels[i]->text() != texts[qsizetype(i)]) {
       labels[i]->setText(texts[qsizetype(i)]);
       labels[i]->setAccessibleName(texts[qsizetype(i)]);
     }
-    if (&notes == &grave_ && labels[i]->palette().color(QPalette::Text) != look.over) {
-      QPalette strong = labels[i]->palette();
-      strong.setColor(QPalette::WindowText, look.over);
-      strong.setColor(QPalette::Text, look.over);
-      labels[i]->setPalette(strong);
-    }
     labels[i]->setVisible(used);
   }
+}
+
+/// On one line, so that nothing moves when the pointer does; in full for those who hover over it.
+void LimitsView::say(const QString& sentence) {
+  said_ = sentence.isEmpty() ? usual_sentence_ : sentence;
+  const int room = width() - 2 * edge;
+  sentence_->setText(sentence_->fontMetrics().elidedText(said_, Qt::ElideRight, room));
+  sentence_->setAccessibleName(said_);
+  sentence_->setToolTip(said_.toHtmlEscaped());
+}
+
+void LimitsView::fit_to_width() {
+  constexpr int lines_wide = 38;
+  const bool wide = width() >= lines_wide * fontMetrics().height();
+  pair_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  pair_->setSpacing(wide ? between_ladders : gap);
+  say(said_);
+}
+
+void LimitsView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit_to_width();
+}
+
+void LimitsView::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::FontChange) {
+    fit_to_width();
+  }
+  QWidget::changeEvent(event);
 }
 
 void LimitsView::choose(LimitId id) {
   const LimitDescriptor& about = descriptor(id);
   const AxisResults* results = document_.current();
+  chosen_ = id;
   // An open limit leads to the input it wants.
   if (results != nullptr && results->limit(id).verdict == Verdict::open &&
       !results->limit(id).missing.member.empty()) {
@@ -124,6 +187,8 @@ void LimitsView::choose(LimitId id) {
   } else {
     document_.select({document_.selection().axis, about.part, text_of(about.member)});
   }
+  // The same field may have been open before: then nothing else says that this was chosen.
+  refresh();
   emit limit_chosen(id);
 }
 

@@ -7,17 +7,21 @@
 #include <QWidget>
 
 #include <array>
+#include <optional>
 #include <vector>
 
+class QBoxLayout;
 class QLabel;
 class QVBoxLayout;
 
 namespace feedwright {
 
+class GraveCautions;
 class LadderWidget;
 
-/// Every limit of the selected axis on its scale, and what deserves care. A bar is a door to the
-/// part and field it comes from, and to its working.
+/// Every limit of the selected axis on its scale, and what deserves care. Feed and force stand side
+/// by side where there is room. A bar is a door to the part and field it comes from, and to its
+/// working; the one gone through stays marked.
 class LimitsView : public QWidget {
   Q_OBJECT
 public:
@@ -26,14 +30,22 @@ public:
 signals:
   void limit_chosen(feedwright::LimitId id);
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
 private:
+  void lay_out();
   void refresh();
   void show_faults();
   void show_results(const AxisResults& results);
   void choose(LimitId id);
+  void say(const QString& sentence);
+  void fit_to_width();
 
   /// Plain sentences one below the other; labels are kept and used again.
   struct Notes {
+    QString name;
     QVBoxLayout* layout = nullptr;
     std::vector<QLabel*> labels = {};
   };
@@ -41,9 +53,14 @@ private:
 
   MachineDocument& document_;
   std::array<LadderWidget*, 3> ladders_{};
+  QBoxLayout* pair_ = nullptr; ///< feed and force
   QLabel* not_computed_ = nullptr;
-  Notes grave_;    ///< above the ladders: not to be missed
-  Notes ordinary_; ///< below them
+  QLabel* sentence_ = nullptr; ///< on the row pointed at, chosen or governing
+  QString usual_sentence_, said_;
+  std::optional<LimitId> chosen_;
+  GraveCautions* grave_ = nullptr; ///< above the ladders: not to be missed
+  Notes faults_{QStringLiteral("fault_%1")};
+  Notes ordinary_{QStringLiteral("finding_%1")}; ///< below the ladders
 };
 
 } // namespace feedwright

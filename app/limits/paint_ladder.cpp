@@ -15,9 +15,9 @@ namespace {
 
 class LadderPainter {
 public:
-  LadderPainter(QPainter& painter, const Ladder& ladder, const LadderPlan& plan, const Look& look,
-                const LadderOptions& options)
-      : p_(painter), ladder_(ladder), plan_(plan), look_(look), options_(options),
+  LadderPainter(QPainter& painter, const Ladder& ladder, const QRectF& rect, const LadderPlan& plan,
+                const Look& look, const LadderOptions& options)
+      : p_(painter), ladder_(ladder), rect_(rect), plan_(plan), look_(look), options_(options),
         metrics_(options.font, painter.device()) {}
 
   void paint() {
@@ -25,13 +25,15 @@ public:
     p_.setRenderHint(QPainter::Antialiasing);
     p_.setFont(options_.font);
     paint_title();
-    if (has_bars()) {
+    if (bars() > 0) {
       paint_scale();
     }
     for (std::size_t i = 0; i < ladder_.rows.size(); ++i) {
       paint_row(i);
     }
     paint_wanted_line();
+    paint_ties();
+    write(plan_.open_label, start(), ladder_.open_label, look_.faint_ink);
     p_.restore();
   }
 
@@ -42,20 +44,26 @@ private:
     return plan_.scale_left + value / ladder_.end * (plan_.scale_right - plan_.scale_left);
   }
 
-  bool has_bars() const {
-    return std::any_of(ladder_.rows.begin(), ladder_.rows.end(),
-                       [](const LadderRow& row) { return row.length.has_value(); });
+  // All is reckoned as if it ran from left to right; these three turn it round where it does not.
+  double turned(double x) const { return options_.mirrored ? rect_.left() + rect_.right() - x : x; }
+  QRectF turned(const QRectF& area) const {
+    return options_.mirrored ? QRectF(turned(area.right()), area.top(), area.width(), area.height())
+                             : area;
+  }
+  int start() const { return options_.mirrored ? Qt::AlignRight : Qt::AlignLeft; }
+  int end() const { return options_.mirrored ? Qt::AlignLeft : Qt::AlignRight; }
+
+  void write(const QRectF& area, int alignment, const QString& text, const QColor& colour) {
+    p_.setPen(colour);
+    p_.drawText(area, alignment | Qt::AlignVCenter | Qt::AlignAbsolute | Qt::TextDontClip, text);
   }
 
-  QRectF last_bar_row() const {
-    QRectF last = plan_.rows.front();
-    for (std::size_t i = 0; i < ladder_.rows.size(); ++i) {
-      if (ladder_.rows[i].length) {
-        last = plan_.rows[i];
-      }
-    }
-    return last;
+  std::size_t bars() const {
+    return std::size_t(std::count_if(ladder_.rows.begin(), ladder_.rows.end(),
+                                     [](const LadderRow& row) { return row.length.has_value(); }));
   }
+
+  QRectF last_bar_row() const { return plan_.rows[bars() - 1]; }
 
   QColor colour_of(Verdict verdict) const {
     switch (verdict) {
@@ -75,32 +83,62 @@ private:
     }
   }
 
+  bool rows_have_their_own_wanted() const {
+    return std::any_of(ladder_.rows.begin(), ladder_.rows.end(),
+                       [](const LadderRow& row) { return row.length && row.wanted; });
+  }
+
+  /// Title, what is wanted over its line, unit: the title gives way.
   void paint_title() {
-    if (!options_.title) {
-      return;
+    const double unit = metrics_.horizontalAdvance(ladder_.unit);
+    double room = plan_.title.width() - unit - u(8);
+    const bool line = ladder_.wanted && bars() > 0;
+    if (line || rows_have_their_own_wanted()) {
+      const QString label =
+          line ? ladder_.wanted_label : QStringLiteral("│ ") + ladder_.wanted_label;
+      const double width = metrics_.horizontalAdvance(label) + u(2);
+      const double most = plan_.title.right() - unit - u(10) - width;
+      const double title = metrics_.horizontalAdvance(ladder_.title) + u(10);
+      const double beside = line ? x_of(*ladder_.wanted) + u(3) : most;
+      const double left = std::min(std::max(beside, plan_.title.left() + title), most);
+      room = left - plan_.title.left() - u(8);
+      write(turned(QRectF(left, plan_.title.top(), width, plan_.title.height())), start(), label,
+            look_.accent);
     }
-    p_.setPen(look_.faint_ink);
-    p_.drawText(plan_.title, Qt::AlignLeft | Qt::AlignVCenter, ladder_.title);
-    p_.drawText(plan_.title, Qt::AlignRight | Qt::AlignVCenter, ladder_.unit);
+    write(turned(plan_.title), start(),
+          metrics_.elidedText(ladder_.title, Qt::ElideMiddle, std::max(room, 0.0)),
+          look_.faint_ink);
+    write(turned(plan_.title), end(), ladder_.unit, look_.faint_ink);
+  }
+
+  /// Every so many ticks get a number: all of them, or evenly fewer.
+  int labelled_every(int ticks) const {
+    double widest = 0.0;
+    for (int tick = 0; tick <= ticks; ++tick) {
+      widest = std::max(widest, metrics_.horizontalAdvance(number_text(tick * ladder_.tick, 3)));
+    }
+    const double apart = x_of(ladder_.tick) - x_of(0.0);
+    for (const int every : {1, 2, 5}) {
+      if (every * apart >= widest + u(8)) {
+        return every;
+      }
+    }
+    return std::max(ticks, 1);
   }
 
   void paint_scale() {
     const double top = plan_.rows.front().top();
     const double bottom = last_bar_row().bottom();
-    double last_right = plan_.scale_left - u(40);
     const int ticks = int(std::floor(ladder_.end / ladder_.tick + 1e-6));
+    const int every = labelled_every(ticks);
     for (int tick = 0; tick <= ticks; ++tick) {
       const double value = tick * ladder_.tick;
-      const double x = x_of(value);
+      const double x = turned(x_of(value));
       p_.setPen(QPen(look_.rule, u(tick == 0 ? 1.2 : 0.7)));
-      p_.drawLine(QPointF(x, top), QPointF(x, bottom + u(3)));
-      const QString text = number_text(value, 3);
-      const double half = metrics_.horizontalAdvance(text) / 2.0;
-      if (x - half > last_right) {
-        p_.setPen(look_.faint_ink);
-        p_.drawText(QRectF(x - half - u(2), plan_.ticks_top, 2.0 * half + u(4), plan_.line),
-                    Qt::AlignCenter, text);
-        last_right = x + half + u(8);
+      p_.drawLine(QPointF(x, top), QPointF(x, bottom + u(2)));
+      if (tick % every == 0) {
+        write(QRectF(x - u(40), plan_.ticks_top, u(80), plan_.line), Qt::AlignHCenter,
+              number_text(value, 3), look_.faint_ink);
       }
     }
   }
@@ -109,25 +147,16 @@ private:
     const LadderRow& row = ladder_.rows[i];
     const QRectF area = plan_.rows[i];
     paint_row_marks(i, area);
-    const bool trouble = row.verdict == Verdict::over || row.verdict == Verdict::close;
-    p_.setPen(colour_of(row.verdict));
-    p_.drawText(QRectF(area.left(), area.top(), u(20), area.height()), Qt::AlignCenter, row.sign);
-    QFont font = options_.font;
-    font.setBold(row.governs || trouble);
-    p_.setFont(font);
-    p_.setPen(row.length ? look_.ink : look_.faint_ink);
-    const double name_room = plan_.scale_left - area.left() - u(34);
-    const QFontMetricsF metrics(font, p_.device());
-    p_.drawText(QRectF(area.left() + u(24), area.top(), name_room, area.height()),
-                Qt::AlignLeft | Qt::AlignVCenter,
-                metrics.elidedText(row.name, Qt::ElideRight, name_room));
-    row.length ? paint_bar(row, area, metrics) : paint_open(row, area);
+    row.length ? paint_bar_row(row, area) : paint_open(row, area);
     p_.setFont(options_.font);
   }
 
   void paint_row_marks(std::size_t i, const QRectF& area) {
     if (options_.hovered == i) {
       p_.fillRect(area, look_.panel);
+    }
+    if (options_.chosen == ladder_.rows[i].id) {
+      paint_chosen(area);
     }
     if (options_.focused == i) {
       p_.setPen(QPen(look_.ink, u(1.0), Qt::DotLine));
@@ -136,12 +165,49 @@ private:
     }
   }
 
+  /// A frame with a wedge at its start that points at the row.
+  void paint_chosen(const QRectF& area) {
+    p_.fillRect(area, look_.panel);
+    p_.setPen(QPen(look_.accent, u(1.2)));
+    p_.setBrush(Qt::NoBrush);
+    p_.drawRect(area.adjusted(u(0.6), u(0.6), -u(0.6), -u(0.6)));
+    const double edge = options_.mirrored ? area.right() : area.left();
+    const double inward = options_.mirrored ? -u(6) : u(6);
+    const double middle = area.center().y();
+    p_.setPen(Qt::NoPen);
+    p_.setBrush(look_.accent);
+    p_.drawPolygon(QPolygonF{{QPointF(edge, middle - u(5)), QPointF(edge + inward, middle),
+                              QPointF(edge, middle + u(5))}});
+    p_.setBrush(Qt::NoBrush);
+  }
+
   void paint_open(const LadderRow& row, const QRectF& area) {
-    p_.setPen(look_.accent);
-    const double left = plan_.scale_left + u(6);
-    const QRectF room(left, area.top(), area.right() - left - u(4), area.height());
-    p_.drawText(room, Qt::AlignLeft | Qt::AlignVCenter,
-                metrics_.elidedText(row.value, Qt::ElideRight, room.width()));
+    QFont font = options_.font;
+    p_.setFont(font);
+    const QString sign = row.sign + QLatin1Char(' ');
+    const double width = metrics_.horizontalAdvance(sign);
+    const QRectF inner = area.adjusted(u(3), 0, -u(3), 0);
+    write(inner, start(), sign, look_.faint_ink);
+    font.setUnderline(true);
+    p_.setFont(font);
+    const QRectF name =
+        options_.mirrored ? inner.adjusted(0, 0, -width, 0) : inner.adjusted(width, 0, 0, 0);
+    write(name, start(), metrics_.elidedText(row.name, Qt::ElideMiddle, name.width() + u(3)),
+          look_.accent);
+  }
+
+  void paint_bar_row(const LadderRow& row, const QRectF& area) {
+    const bool trouble = row.verdict == Verdict::over || row.verdict == Verdict::close;
+    write(turned(QRectF(rect_.left() + u(9), area.top(), u(17), area.height())), Qt::AlignHCenter,
+          row.sign, colour_of(row.verdict));
+    QFont font = options_.font;
+    font.setBold(row.governs || trouble);
+    p_.setFont(font);
+    const QFontMetricsF metrics(font, p_.device());
+    const double room = plan_.scale_left - plan_.name_left - u(4);
+    write(turned(QRectF(plan_.name_left, area.top(), room, area.height())), start(),
+          metrics.elidedText(row.name, Qt::ElideMiddle, room + u(1)), look_.ink);
+    paint_bar(row, area, metrics);
   }
 
   void paint_bar(const LadderRow& row, const QRectF& area, const QFontMetricsF& metrics) {
@@ -149,12 +215,12 @@ private:
     const double right = x_of(std::min(*row.length, ladder_.end));
     const QRectF bar(plan_.scale_left, area.top() + area.height() * 0.18,
                      std::max(right - plan_.scale_left, u(1)), area.height() * 0.64);
-    p_.fillRect(bar, bar_colour_of(row));
+    p_.fillRect(turned(bar), bar_colour_of(row));
     if (cut) {
       paint_break(bar);
     }
     if (row.wanted) {
-      const double x = x_of(std::min(*row.wanted, ladder_.end));
+      const double x = turned(x_of(std::min(*row.wanted, ladder_.end)));
       p_.setPen(QPen(look_.accent, u(2.2)));
       p_.drawLine(QPointF(x, area.top() + u(1)), QPointF(x, area.bottom() - u(1)));
     }
@@ -166,54 +232,79 @@ private:
     p_.setPen(QPen(look_.paper, u(2)));
     for (const double back : {14.0, 9.0}) {
       const double x = bar.right() - u(back);
-      p_.drawLine(QPointF(x, bar.bottom() + u(2)), QPointF(x + u(5), bar.top() - u(2)));
+      p_.drawLine(QPointF(turned(x), bar.bottom() + u(2)),
+                  QPointF(turned(x + u(5)), bar.top() - u(2)));
     }
   }
 
   void paint_value(const LadderRow& row, const QRectF& bar, const QRectF& area,
                    const QFontMetricsF& metrics) {
+    const QString text =
+        row.governs ? row.value + QStringLiteral("  ") + ladder_.governs_label : row.value;
     double left = bar.right() + u(6);
     const double wanted = row.wanted.value_or(ladder_.wanted.value_or(-1.0));
-    const double width = metrics.horizontalAdvance(row.value);
+    const double width = metrics.horizontalAdvance(text);
     if (wanted >= 0.0) {
       const double line = x_of(std::min(wanted, ladder_.end));
       if (line > left - u(4) && line < left + width + u(4)) {
         left = line + u(5);
       }
     }
-    const double most = area.right() - width - u(2);
-    p_.setPen(look_.ink);
+    const double most = rect_.right() - width - u(3);
     if (left <= most) {
-      p_.drawText(QRectF(left, area.top(), width + u(2), area.height()),
-                  Qt::AlignLeft | Qt::AlignVCenter, row.value);
+      write(turned(QRectF(left, area.top(), width + u(2), area.height())), start(), text,
+            look_.ink);
       return;
     }
     // No room beyond the bar: on a patch of paper at its end.
-    const QRectF patch(most - u(4), area.top() + u(2), width + u(6), area.height() - u(4));
+    const QRectF patch =
+        turned(QRectF(most - u(4), area.top() + u(2), width + u(6), area.height() - u(4)));
     p_.fillRect(patch, look_.paper);
-    p_.drawText(patch, Qt::AlignCenter, row.value);
+    write(patch, Qt::AlignHCenter, text, look_.ink);
   }
 
   void paint_wanted_line() {
-    if (!ladder_.wanted || !has_bars()) {
+    if (!ladder_.wanted || bars() == 0) {
       return;
     }
-    const double x = x_of(*ladder_.wanted);
-    const double top = plan_.rows.front().top();
+    const double x = turned(x_of(*ladder_.wanted));
     p_.setPen(QPen(look_.accent, u(1.8)));
-    p_.drawLine(QPointF(x, top - u(4)), QPointF(x, last_bar_row().bottom() + u(3)));
-    const double width = metrics_.horizontalAdvance(ladder_.wanted_label) + u(4);
-    const double unit_width = metrics_.horizontalAdvance(ladder_.unit) + u(10);
-    const double most = plan_.title.right() - unit_width - width;
-    const double least = plan_.title.left() + metrics_.horizontalAdvance(ladder_.title) + u(16);
-    const double left = std::max(std::min(x + u(4), most), least);
-    p_.setPen(look_.accent);
-    p_.drawText(QRectF(left, plan_.title.top(), width, plan_.title.height()),
-                Qt::AlignLeft | Qt::AlignVCenter, ladder_.wanted_label);
+    p_.drawLine(QPointF(x, plan_.rows.front().top() - u(3)),
+                QPointF(x, last_bar_row().bottom() + u(2)));
+  }
+
+  /// A bracket before the rows that govern together, broken where another stands between them.
+  void paint_ties() {
+    if (ladder_.tie.isEmpty()) {
+      return;
+    }
+    p_.setPen(look_.ink);
+    p_.drawText(plan_.tie, int(start() | Qt::AlignTop | Qt::AlignAbsolute | Qt::TextWordWrap),
+                ladder_.tie);
+    const double spine = turned(rect_.left() + u(8));
+    const double tip = turned(rect_.left() + u(11));
+    p_.setPen(QPen(look_.ink, u(1.4)));
+    for (std::size_t i = 0; i < bars(); ++i) {
+      if (!ladder_.rows[i].ties) {
+        continue;
+      }
+      const bool first = i == 0 || !ladder_.rows[i - 1].ties;
+      const bool last = i + 1 >= bars() || !ladder_.rows[i + 1].ties;
+      const double top = plan_.rows[i].top() + (first ? u(3) : 0.0);
+      const double bottom = plan_.rows[i].bottom() - (last ? u(3) : 0.0);
+      p_.drawLine(QPointF(spine, top), QPointF(spine, bottom));
+      if (first) {
+        p_.drawLine(QPointF(spine, top), QPointF(tip, top));
+      }
+      if (last) {
+        p_.drawLine(QPointF(spine, bottom), QPointF(tip, bottom));
+      }
+    }
   }
 
   QPainter& p_;
   const Ladder& ladder_;
+  const QRectF& rect_;
   const LadderPlan& plan_;
   const Look& look_;
   const LadderOptions& options_;
@@ -222,58 +313,10 @@ private:
 
 } // namespace
 
-LadderPlan plan_ladder(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
-                       QPaintDevice* device) {
-  QFont bold = options.font;
-  bold.setBold(true);
-  const QFontMetricsF metrics(options.font, device);
-  const QFontMetricsF bold_metrics(bold, device);
-  LadderPlan plan;
-  plan.line = metrics.height();
-  plan.unit = plan.line / 15.0;
-  plan.row_height = plan.line + 7.0 * plan.unit;
-  plan.title = QRectF(rect.left(), rect.top(), rect.width(), plan.line + 6.0 * plan.unit);
-  double names = 0.0;
-  double values = 0.0;
-  for (const LadderRow& row : ladder.rows) {
-    names = std::max(names, bold_metrics.horizontalAdvance(row.name));
-    if (row.length) {
-      values = std::max(values, bold_metrics.horizontalAdvance(row.value));
-    }
-  }
-  plan.scale_left = rect.left() + std::min(names + 38.0 * plan.unit, rect.width() * 0.36);
-  const double room = rect.right() - plan.scale_left;
-  plan.scale_right = rect.right() - std::min(values + 10.0 * plan.unit, room * 0.45);
-  double y = plan.title.bottom() + 2.0 * plan.unit;
-  bool scale_done = false;
-  for (const LadderRow& row : ladder.rows) {
-    if (!row.length && !scale_done) {
-      scale_done = true;
-      if (!plan.rows.empty()) { // open limits stand below the scale's numbers
-        plan.ticks_top = y + 4.0 * plan.unit;
-        y = plan.ticks_top + plan.line + 4.0 * plan.unit;
-      }
-    }
-    plan.rows.emplace_back(rect.left(), y, rect.width(), plan.row_height);
-    y += plan.row_height;
-  }
-  if (!scale_done) {
-    plan.ticks_top = y + 4.0 * plan.unit;
-  }
-  return plan;
-}
-
-double ladder_height(const Ladder& ladder, const LadderOptions& options, QPaintDevice* device) {
-  constexpr double any_width = 600.0;
-  const LadderPlan plan = plan_ladder(ladder, QRectF(0, 0, any_width, 0), options, device);
-  const double below_rows = plan.rows.empty() ? plan.title.bottom() : plan.rows.back().bottom();
-  return std::max(below_rows, plan.ticks_top + plan.line) + 2.0 * plan.unit;
-}
-
 void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect, const Look& look,
                   const LadderOptions& options) {
   const LadderPlan plan = plan_ladder(ladder, rect, options, painter.device());
-  LadderPainter(painter, ladder, plan, look, options).paint();
+  LadderPainter(painter, ladder, rect, plan, look, options).paint();
 }
 
 } // namespace feedwright

@@ -16,29 +16,35 @@ struct LadderOptions {
   QFont font;
   std::optional<std::size_t> focused; ///< row the keyboard stands on
   std::optional<std::size_t> hovered;
-  bool title = true;
+  std::optional<LimitId> chosen; ///< row whose part and working are shown
+  bool mirrored = false;         ///< runs from right to left
 };
 
 /// Where each row stands. What is painted and what a click finds are both read from here.
 struct LadderPlan {
   double line = 15.0; ///< height of a line of text
   double unit = 1.0;
-  double row_height = 22.0;
+  double row_height = 18.0;
+  double name_left = 0.0;   ///< x where names begin; as if it ran from left to right
   double scale_left = 0.0;  ///< x of 0
   double scale_right = 0.0; ///< x of the scale's end
   QRectF title;
-  double ticks_top = 0.0; ///< top of the scale's numbers
-  std::vector<QRectF> rows;
+  double ticks_top = 0.0;   ///< top of the scale's numbers
+  QRectF tie;               ///< of the sentence on limits that govern together; empty without one
+  QRectF open_label;        ///< before the open limits; empty without any
+  std::vector<QRectF> rows; ///< an open limit's is only as wide as its name
+  double bottom = 0.0;
 };
 
 LadderPlan plan_ladder(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
                        QPaintDevice* device);
 
-/// The height the ladder takes at that font.
-double ladder_height(const Ladder& ladder, const LadderOptions& options, QPaintDevice* device);
+/// The height the ladder takes at that font and width.
+double ladder_height(const Ladder& ladder, double width, const LadderOptions& options,
+                     QPaintDevice* device);
 
-/// Paints the ladder on a window or on paper. Sign and number say what colour says. The background
-/// is left as it is.
+/// Paints the ladder on a window or on paper. Sign and word say what colour says. The background is
+/// left as it is.
 void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect, const Look& look,
                   const LadderOptions& options);
 

@@ -1,183 +1,387 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/working_view.h"
 
-#include "fields/wheel_guard.h"
+#include "limits/number_text.h"
 #include "sizing/size_axis.h"
 #include "studies/formula_label.h"
+#include "studies/result_picker.h"
+#include "studies/terms_table.h"
+#include "studies/working_trail.h"
+#include "text/symbol_text.h"
 #include "text/text_of.h"
 #include "text/words.h"
+#include "text/working_words.h"
 #include "window/plain_label.h"
+#include "working/sensitivity.h"
 
-#include <QComboBox>
+#include <QApplication>
+#include <QClipboard>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QTableWidget>
-#include <QVBoxLayout>
+#include <QMimeData>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QToolButton>
+
+#include <algorithm>
 
 namespace feedwright {
+
+namespace {
+
+QLabel* faint_label(QWidget* parent, const char* name) {
+  QLabel* label = plain_label({}, parent);
+  label->setObjectName(QString::fromLatin1(name));
+  label->setForegroundRole(QPalette::PlaceholderText);
+  return label;
+}
+
+void say(QLabel* label, const QString& text) {
+  label->setText(text);
+  label->setVisible(!text.isEmpty());
+}
+
+/// "−2 %": by how much a result moves when a figure grows by one per cent.
+QString percent(double share) {
+  const QString size = number_text(std::abs(share), 2);
+  if (size == QLatin1String("0") || std::abs(share) < 0.005) {
+    return QStringLiteral("0 %");
+  }
+  return (share < 0.0 ? QStringLiteral("−") : QStringLiteral("+")) + size + QStringLiteral(" %");
+}
+
+} // namespace
 
 WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
   setObjectName(QStringLiteral("working_view"));
-  results_ = new QComboBox(this);
-  results_->setObjectName(QStringLiteral("working_result"));
-  results_->setAccessibleName(tr("Result"));
-  results_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  new WheelGuard(results_);
-  connect(results_, &QComboBox::activated, this, [this](int index) {
-    chosen_ = static_cast<ResultId>(results_->itemData(index).toInt());
-    refresh();
+  setAccessibleName(tr("Working"));
+  lay_out();
+  connect(trail_, &WorkingTrail::moved, this, [this] {
+    if (isVisible()) {
+      refresh();
+      area_->ensureVisible(0, 0);
+    }
   });
-  meaning_ = plain_label({}, this);
-  formula_ = new FormulaLabel(this);
+  connect(results_, &ResultPicker::picked, trail_, &WorkingTrail::start_at);
+  connect(copy_, &QToolButton::clicked, this, &WorkingView::copy);
+  connect(formula_, &FormulaLabel::term_chosen, this,
+          [this](std::size_t term) { follow(terms_->rows()[term]); });
+  connect(terms_, &TermsTable::followed, this,
+          [this](int row) { follow(terms_->rows()[std::size_t(row)]); });
+  connect(terms_, &TermsTable::row_pointed_at, this, [this](int row) {
+    formula_->mark_term(row >= 0 ? std::optional(std::size_t(row)) : std::nullopt);
+  });
+  connect(terms_, &QTableWidget::currentCellChanged, this, [this](int row) {
+    formula_->mark_term(row >= 0 ? std::optional(std::size_t(row)) : std::nullopt);
+  });
+  connect(movers_, &TermsTable::followed, this,
+          [this](int row) { follow(movers_->rows()[std::size_t(row)]); });
+  const auto shortcut = [this](const QKeySequence& keys, void (WorkingView::*act)()) {
+    auto* made = new QShortcut(keys, this);
+    made->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(made, &QShortcut::activated, this, act);
+  };
+  shortcut(QKeySequence::Copy, &WorkingView::copy);
+  shortcut(QKeySequence(Qt::ALT | Qt::Key_Left), &WorkingView::go_back);
+  shortcut(QKeySequence(Qt::ALT | Qt::Key_Right), &WorkingView::go_forward);
+}
+
+QWidget* WorkingView::make_bar() {
+  auto* bar = new QWidget(this);
+  auto* across = new QHBoxLayout(bar);
+  across->setContentsMargins(0, 0, 0, 0);
+  across->setSpacing(4);
+  trail_ = new WorkingTrail(this);
+  results_ = new ResultPicker(this);
+  results_->setObjectName(QStringLiteral("working_result"));
+  copy_ = new QToolButton(this);
+  copy_->setObjectName(QStringLiteral("working_copy"));
+  copy_->setText(tr("Copy"));
+  copy_->setAccessibleName(tr("Copy the equation"));
+  copy_->setToolTip(tr("Copies the equation as a line of text and as MathML (Ctrl+C)"));
+  copy_->setFocusPolicy(Qt::StrongFocus);
+  across->addWidget(trail_->back_button());
+  across->addWidget(trail_->forward_button());
+  across->addWidget(results_, 1);
+  across->addWidget(copy_);
+  return bar;
+}
+
+void WorkingView::make_content(QWidget* content) {
+  meaning_ = plain_label({}, content);
+  meaning_->setObjectName(QStringLiteral("working_meaning"));
+  formula_ = new FormulaLabel(content);
   formula_->setObjectName(QStringLiteral("working_formula"));
-  solved_ = plain_label({}, this);
-  solved_->setForegroundRole(QPalette::PlaceholderText);
-  terms_ = new QTableWidget(0, 4, this);
+  solved_ = faint_label(content, "working_solved");
+  shares_ = plain_label({}, content);
+  shares_->setObjectName(QStringLiteral("working_shares"));
+  terms_ = new TermsTable(content);
   terms_->setObjectName(QStringLiteral("working_terms"));
   terms_->setAccessibleName(tr("Symbols of the equation"));
-  terms_->setHorizontalHeaderLabels({tr("symbol"), tr("value"), tr("what it is"), tr("origin")});
-  terms_->verticalHeader()->hide();
-  terms_->verticalHeader()->setDefaultSectionSize(terms_->fontMetrics().height() + 8);
-  terms_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  terms_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  terms_->setSelectionMode(QAbstractItemView::SingleSelection);
-  terms_->setTabKeyNavigation(false);
-  terms_->setItemDelegateForColumn(0, new SymbolDelegate(terms_));
-  terms_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  terms_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
-  terms_->setToolTip(tr("Enter or a double click goes to the field or to the working of the row."));
-  connect(terms_, &QTableWidget::cellActivated, this, [this](int row, int) { follow(row); });
-  source_ = plain_label({}, this);
-  source_->setForegroundRole(QPalette::PlaceholderText);
+  movers_title_ = plain_label(tr("Figures behind it that move it most:"), content);
+  movers_ = new TermsTable(content);
+  movers_->setObjectName(QStringLiteral("working_movers"));
+  movers_->setAccessibleName(tr("Figures that move the result most"));
+  movers_->horizontalHeader()->hide();
+  validity_ = faint_label(content, "working_validity");
+  source_ = faint_label(content, "working_source");
+  auto* down = new QVBoxLayout(content);
+  down->setContentsMargins(0, 0, 4, 0);
+  down->setSpacing(4);
+  for (QWidget* one : std::initializer_list<QWidget*>{meaning_, formula_, solved_, shares_, terms_,
+                                                      movers_title_, movers_, validity_, source_}) {
+    down->addWidget(one);
+  }
+  down->addStretch(1);
+}
+
+void WorkingView::lay_out() {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 2, 0, 0);
-  layout->setSpacing(4);
-  layout->addWidget(results_, 0, Qt::AlignLeft);
-  layout->addWidget(meaning_);
-  layout->addWidget(formula_);
-  layout->addWidget(solved_);
-  layout->addWidget(terms_, 1);
-  layout->addWidget(source_);
+  layout->setSpacing(3);
+  layout->addWidget(make_bar());
+  layout->addWidget(trail_);
+  area_ = new QScrollArea(this);
+  area_->setObjectName(QStringLiteral("working_scroll"));
+  area_->setFrameShape(QFrame::NoFrame);
+  area_->setWidgetResizable(true);
+  area_->setFocusPolicy(Qt::NoFocus);
+  area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* content = new QWidget(area_);
+  content->setBackgroundRole(QPalette::Base);
+  make_content(content);
+  area_->setWidget(content);
+  layout->addWidget(area_, 1);
+}
+
+ResultId WorkingView::chosen() const {
+  return trail_->chosen();
 }
 
 void WorkingView::choose(ResultId result) {
-  chosen_ = result;
-  if (isVisible()) {
-    refresh();
-  }
+  trail_->start_at(result);
+}
+
+void WorkingView::go_back() {
+  trail_->back();
+}
+
+void WorkingView::go_forward() {
+  trail_->forward();
 }
 
 void WorkingView::refresh() {
   const AxisResults* results = document_.current();
+  results_->setEnabled(results != nullptr);
+  copy_->setEnabled(results != nullptr);
   if (results == nullptr) {
-    results_->setEnabled(false);
     show_nothing(tr("Not computed: the machine has faults, listed with the limits."));
     return;
   }
-  results_->setEnabled(true);
-  fill_results(*results);
+  results_->show_results(*results, chosen());
   Working working;
   size_axis(document_.machine(), *document_.current_axis(), working);
-  if (const WorkingStep* step = working.find(chosen_)) {
+  if (const WorkingStep* step = working.find(chosen())) {
     show_step(
-        write_step(*step, document_.machine(), document_.selection().axis, words::decimal_mark()));
+        write_step(*step, document_.machine(), document_.selection().axis, words::decimal_mark()),
+        *results);
   } else {
-    // Taken from others without an equation of its own: which limit is lowest.
-    const auto value = descriptor(chosen_).get(*results);
-    show_nothing(value ? words::result_meaning(chosen_) + QStringLiteral(" = ") +
-                             words::result_value(chosen_, *results)
-                       : tr("This result is open: an input or target it needs is missing."));
+    show_without_step(*results);
   }
-}
-
-void WorkingView::fill_results(const AxisResults& results) {
-  results_->clear();
-  for (const ResultDescriptor& result : result_descriptors()) {
-    if (result.get(results)) {
-      results_->addItem(words::result_name(result.id), static_cast<int>(result.id));
-    }
-  }
-  int at = results_->findData(static_cast<int>(chosen_));
-  if (at < 0) {
-    results_->addItem(words::result_name(chosen_), static_cast<int>(chosen_));
-    at = results_->count() - 1;
-  }
-  results_->setCurrentIndex(at);
 }
 
 void WorkingView::show_nothing(const QString& why) {
   meaning_->setText(why);
-  formula_->show_lines({});
-  solved_->hide();
-  source_->hide();
-  terms_->hide();
+  formula_->clear();
+  terms_->show_rows({});
+  for (QWidget* part : std::initializer_list<QWidget*>{
+           formula_, solved_, shares_, terms_, movers_title_, movers_, validity_, source_}) {
+    part->hide();
+  }
 }
 
-void WorkingView::show_step(const WrittenStep& step) {
+/// Taken from others without an equation of its own, such as the limit that governs; or open.
+void WorkingView::show_without_step(const AxisResults& results) {
+  const ResultId id = chosen();
+  const auto value = descriptor(id).get(results);
+  std::vector<TermRow> rows;
+  if (value) {
+    const Unit& unit = document_.units().unit_of(value->kind, descriptor(id).unit);
+    show_nothing(tr("%1 It is %2.", "meaning of a result, its value")
+                     .arg(words::result_meaning(id), words::quantity(*value, unit.symbol)));
+    const auto limit = id == ResultId::governing_feed     ? results.governing
+                       : id == ResultId::governing_thrust ? results.governing_thrust_limit
+                                                          : std::nullopt;
+    if (limit) {
+      rows.push_back(row_of(descriptor(*limit).result, results));
+    }
+  } else {
+    QString why = tr("This result is open: an input or target it needs is missing.");
+    for (const LimitDescriptor& about : limit_descriptors()) {
+      const Limit& limit = results.limit(about.id);
+      if (about.result == id && !limit.reached && !limit.missing.member.empty()) {
+        why = tr("This result is open. %1", "what is missing").arg(words::open_reason(limit));
+        rows.push_back(row_of(limit.missing, 0.0));
+        rows.back().passed_on.clear();
+        break;
+      }
+    }
+    show_nothing(why);
+  }
+  terms_->setVisible(!rows.empty());
+  terms_->show_rows(std::move(rows));
+}
+
+void WorkingView::show_step(const WrittenStep& step, const AxisResults& results) {
   meaning_->setText(words::result_meaning(step.result));
-  const QString symbol = QString::fromStdString(step.symbol);
-  const QString equals = QStringLiteral(" = ");
-  QStringList lines{symbol + equals + QString::fromStdString(step.formula)};
-  if (step.with_numbers != step.formula && step.with_numbers != step.value) {
-    lines << equals.mid(1) + QString::fromStdString(step.with_numbers);
-  }
-  lines << equals.mid(1) + QString::fromStdString(step.value);
-  formula_->show_lines(lines);
-  solved_->setText(words::solved_by(step.solved));
-  solved_->setVisible(!step.solved.empty());
-  const QString source = words::result_source(step.result);
-  source_->setText(tr("Source: %1").arg(source));
-  source_->setVisible(!source.isEmpty());
-  terms_->setRowCount(0);
-  shown_terms_.clear();
+  QStringList about;
+  std::vector<TermRow> rows;
   for (const WrittenTerm& term : step.terms) {
-    add_term(term);
+    rows.push_back(row_of(term));
+    about << tr("%1 = %2, %3", "symbol, value, what it is")
+                 .arg(plain_symbols(rows.back().symbol), rows.back().value, rows.back().about);
   }
-  terms_->setVisible(!step.terms.empty());
+  formula_->show_step(step, about);
+  formula_->show();
+  say(solved_, words::solved_by(step.solved));
+  terms_->setVisible(!rows.empty());
+  terms_->show_rows(std::move(rows));
+  show_shares(step);
+  show_movers(step, results);
+  show_notes(step.result);
 }
 
-void WorkingView::add_term(const WrittenTerm& term) {
-  QString about;
-  QString origin;
+/// The largest part of a sum, and the next.
+void WorkingView::show_shares(const WrittenStep& step) {
+  std::vector<const WrittenPart*> parts;
+  for (const WrittenPart& part : step.parts) {
+    parts.push_back(&part);
+  }
+  std::stable_sort(parts.begin(), parts.end(),
+                   [](const WrittenPart* a, const WrittenPart* b) { return a->share > b->share; });
+  constexpr std::size_t most = 3;
+  constexpr double least = 0.01;
+  QStringList texts;
+  for (std::size_t i = 0; i < parts.size() && i < most; ++i) {
+    if (parts[i]->share < least) {
+      break;
+    }
+    const QString name = parts[i]->term ? terms_->rows()[*parts[i]->term].about
+                                        : plain_symbols(text_of(write_line(parts[i]->what)));
+    texts << tr("%1 %2 %", "part of a sum, its per cent")
+                 .arg(name, number_text(std::round(100.0 * parts[i]->share), 3));
+  }
+  say(shares_, parts.size() < 2 || texts.isEmpty()
+                   ? QString()
+                   : tr("The largest part: %1.").arg(texts.join(QStringLiteral(", "))));
+}
+
+void WorkingView::show_movers(const WrittenStep& step, const AxisResults&) {
+  constexpr std::size_t most = 4;
+  std::vector<TermRow> rows;
+  for (const Sensitivity& one :
+       sensitivities(document_.machine(), document_.selection().axis, step.result)) {
+    const bool named = std::ranges::any_of(step.terms, [&](const WrittenTerm& term) {
+      return term.input == one.input && term.share &&
+             std::abs(*term.share - one.share) < 0.05 * std::abs(one.share);
+    });
+    // What the equation itself says needs no second line.
+    if (!named && rows.size() < most) {
+      rows.push_back(row_of(one.input, one.share));
+    }
+  }
+  movers_title_->setVisible(!rows.empty());
+  movers_->setVisible(!rows.empty());
+  movers_->show_rows(std::move(rows));
+}
+
+void WorkingView::show_notes(ResultId id) {
+  say(validity_, words::result_validity(id));
+  const QString source = words::result_source(id);
+  say(source_, source.isEmpty() ? QString() : tr("Source: %1").arg(source));
+}
+
+TermRow WorkingView::row_of(const WrittenTerm& term) const {
+  TermRow row;
+  row.symbol = text_of(term.symbol);
+  row.value = text_of(term.value);
+  row.input = term.input;
+  row.result = term.result;
   if (term.input) {
     const auto slot = static_cast<PartSlot>(term.input->slot);
-    about = tr("%1 (%2)", "field (part)")
-                .arg(words::field_name(slot, term.input->member), words::part_name(slot));
-    origin = words::origin_name(term.origin);
+    row.about = tr("%1 (%2)", "field (part)")
+                    .arg(words::field_name(slot, term.input->member), words::part_name(slot));
+    row.origin = words::origin_name(term.origin);
   } else if (term.result) {
-    about = words::result_name(*term.result);
-    origin = tr("computed");
+    row.about = words::result_name(*term.result);
+    row.origin = tr("computed");
   } else {
-    about = words::constant_name(term.symbol);
-    origin = tr("fixed");
+    row.about = words::constant_name(term.symbol);
+    row.origin = tr("fixed");
   }
-  const int row = terms_->rowCount();
-  terms_->insertRow(row);
-  const QString cells[] = {QString::fromStdString(term.symbol), QString::fromStdString(term.value),
-                           about, origin};
-  for (int column = 0; column < 4; ++column) {
-    auto* item = new QTableWidgetItem(cells[column]);
-    if (column == 1) {
-      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    }
-    terms_->setItem(row, column, item);
+  if (term.share) {
+    row.passed_on = percent(*term.share);
   }
-  shown_terms_.push_back(term);
+  return row;
 }
 
-void WorkingView::follow(int row) {
-  if (row < 0 || row >= static_cast<int>(shown_terms_.size())) {
+TermRow WorkingView::row_of(ResultId id, const AxisResults& results) const {
+  TermRow row;
+  const ResultDescriptor& about = descriptor(id);
+  row.symbol = text_of(about.symbol);
+  if (const auto value = about.get(results)) {
+    row.value = words::quantity(*value, document_.units().unit_of(value->kind, about.unit).symbol);
+  }
+  row.about = words::result_name(id);
+  row.origin = tr("computed");
+  row.result = id;
+  return row;
+}
+
+TermRow WorkingView::row_of(const InputRef& input, double share) const {
+  TermRow row;
+  const auto slot = static_cast<PartSlot>(input.slot);
+  row.input = input;
+  row.about = tr("%1 (%2)", "field (part)")
+                  .arg(words::field_name(slot, input.member), words::part_name(slot));
+  if (const auto field =
+          field_of(document_.machine(), document_.selection().axis, slot, input.member)) {
+    row.symbol = text_of(field->info.symbol);
+    row.value = words::field_text(*field);
+    row.origin = words::origin_name(field->note.origin);
+  }
+  row.passed_on = percent(share);
+  return row;
+}
+
+void WorkingView::follow(const TermRow& row) {
+  if (row.input) {
+    document_.select({document_.selection().axis, static_cast<PartSlot>(row.input->slot),
+                      text_of(row.input->member)});
+  } else if (row.result) {
+    trail_->go_on_to(*row.result);
+  }
+}
+
+void WorkingView::copy() {
+  auto* copied = new QMimeData;
+  const QWidget* at = QApplication::focusWidget();
+  for (const TermsTable* table : {terms_, movers_}) {
+    if (at == table) {
+      copied->setText(table->as_text());
+      QApplication::clipboard()->setMimeData(copied);
+      return;
+    }
+  }
+  if (formula_->plain_text().isEmpty()) {
+    delete copied;
     return;
   }
-  const WrittenTerm term = shown_terms_[static_cast<std::size_t>(row)];
-  if (term.input) {
-    document_.select({document_.selection().axis, static_cast<PartSlot>(term.input->slot),
-                      text_of(term.input->member)});
-  } else if (term.result) {
-    chosen_ = *term.result;
-    refresh();
-  }
+  copied->setText(formula_->plain_text());
+  copied->setData(QStringLiteral("application/mathml+xml"), formula_->mathml().toUtf8());
+  QApplication::clipboard()->setMimeData(copied);
 }
 
 } // namespace feedwright

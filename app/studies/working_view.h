@@ -6,42 +6,67 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
-class QTableWidget;
-class QTableWidgetItem;
+class QScrollArea;
+class QToolButton;
 
 namespace feedwright {
 
 class FormulaLabel;
+class ResultPicker;
+class TermsTable;
+class WorkingTrail;
+struct TermRow;
 
-/// How one result of the selected axis came about: the equation in symbols and in numbers, and each
-/// symbol with its value and origin. A row is a door to the field or the result it names.
+/// How one result of the selected axis came about, as a textbook's margin would have it: the
+/// equation in symbols, in numbers and worked out; what weighs most; each symbol with its value and
+/// origin; where the equation is from and where it holds. A symbol is a door to the field or the
+/// result it names; the way back is kept.
 class WorkingView : public QWidget {
   Q_OBJECT
 public:
   explicit WorkingView(MachineDocument& document, QWidget* parent = nullptr);
 
+  /// Another result, come upon from elsewhere.
   void choose(ResultId result);
-  ResultId chosen() const { return chosen_; }
+  ResultId chosen() const;
   void refresh();
 
+public slots:
+  void go_back();
+  void go_forward();
+  /// Equation and MathML, or the table's rows if the keyboard is there.
+  void copy();
+
 private:
-  void fill_results(const AxisResults& results);
-  void show_step(const WrittenStep& step);
+  void lay_out();
+  QWidget* make_bar();
+  void make_content(QWidget* content);
+  void show_step(const WrittenStep& step, const AxisResults& results);
+  void show_without_step(const AxisResults& results);
   void show_nothing(const QString& why);
-  void add_term(const WrittenTerm& term);
-  void follow(int row);
+  void show_shares(const WrittenStep& step);
+  void show_movers(const WrittenStep& step, const AxisResults& results);
+  void show_notes(ResultId id);
+  void follow(const TermRow& row);
+  TermRow row_of(const WrittenTerm& term) const;
+  TermRow row_of(ResultId id, const AxisResults& results) const;
+  TermRow row_of(const InputRef& input, double share) const;
 
   MachineDocument& document_;
-  ResultId chosen_ = ResultId::whip_feed;
-  QComboBox* results_ = nullptr;
+  WorkingTrail* trail_ = nullptr;
+  ResultPicker* results_ = nullptr;
+  QToolButton* copy_ = nullptr;
+  QScrollArea* area_ = nullptr;
   QLabel* meaning_ = nullptr;
   FormulaLabel* formula_ = nullptr;
   QLabel* solved_ = nullptr;
-  QTableWidget* terms_ = nullptr;
+  QLabel* shares_ = nullptr;
+  TermsTable* terms_ = nullptr;
+  QLabel* movers_title_ = nullptr;
+  TermsTable* movers_ = nullptr;
+  QLabel* validity_ = nullptr;
   QLabel* source_ = nullptr;
-  std::vector<WrittenTerm> shown_terms_;
 };
 
 } // namespace feedwright

@@ -235,6 +235,35 @@ Verdict verdict_of(double margin) {
   return margin >= 1.0 - rounding ? Verdict::close : Verdict::over;
 }
 
+NearTie near_tie(const AxisResults& results, LimitScale scale) {
+  constexpr double close_by = 0.05;
+  NearTie tie;
+  const auto governing = lowest(results, scale);
+  if (!governing) {
+    return tie;
+  }
+  const Limit& first = results.limit(*governing);
+  std::vector<std::pair<double, LimitId>> near;
+  for (const LimitDescriptor& about : limit_descriptors()) {
+    const Limit& other = results.limit(about.id);
+    if (about.scale != scale || !other.applies || !other.reached) {
+      continue;
+    }
+    const double gap = first.margin && other.margin ? *other.margin / *first.margin - 1.0
+                                                    : other.reached->si / first.reached->si - 1.0;
+    if (about.id == *governing || gap <= close_by) {
+      near.emplace_back(about.id == *governing ? -1.0 : gap, about.id);
+    }
+  }
+  std::stable_sort(near.begin(), near.end(),
+                   [](const auto& a, const auto& b) { return a.first < b.first; });
+  for (const auto& [gap, id] : near) {
+    tie.limits.push_back(id);
+    tie.gap = std::max(gap, 0.0);
+  }
+  return tie;
+}
+
 void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                   AxisResults& out) {
   for (const LimitDescriptor& limit : limit_descriptors()) {

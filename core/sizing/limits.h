@@ -13,6 +13,16 @@ void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparatio
 /// From 1.2 clear, from 1 close, below 1 over. Common practice, no source.
 Verdict verdict_of(double margin);
 
+/// Limits of a scale that govern together.
+struct NearTie {
+  std::vector<LimitId> limits; ///< the governing one and those close above it, closest first
+  double gap = 0.0;            ///< of the farthest of them, as a share of the governing one
+};
+
+/// Those within a twentieth of what governs on the scale (within what the figures of parts are good
+/// for: common practice, no source); fewer than two limits if nothing is so close.
+NearTie near_tie(const AxisResults& results, LimitScale scale);
+
 /// What was computed but deserves care.
 void find_cautions(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                    AxisResults& out);

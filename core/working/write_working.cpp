@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "working/write_working.h"
 
+#include "sheet/file_units.h"
+#include "units/read_quantity.h"
+#include "working/elasticity.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 
 namespace feedwright {
 
@@ -11,20 +16,6 @@ namespace {
 
 constexpr int digits_of_terms = 6;
 constexpr int digits_of_results = 4;
-
-/// How tightly a written part holds together; brackets go where a looser part stands in a tighter.
-enum class Grip : std::uint8_t { sum, product, power, whole };
-
-struct Piece {
-  std::string symbols;
-  std::string numbers;
-  Grip symbols_grip = Grip::whole;
-  Grip numbers_grip = Grip::whole;
-};
-
-std::string bracketed(const std::string& text, Grip grip, Grip least) {
-  return grip < least ? "(" + text + ")" : text;
-}
 
 /// "2π", "π/4", "π²" for what is a small multiple of a power of π; nothing for other numbers.
 std::optional<std::string> multiple_of_pi(double value) {
@@ -42,26 +33,65 @@ std::optional<std::string> multiple_of_pi(double value) {
   return std::nullopt;
 }
 
+using Form = Notation::Form;
+
+Notation leaf(Form form, std::string text, std::string unit = {}) {
+  Notation made;
+  made.form = form;
+  made.text = std::move(text);
+  made.unit = std::move(unit);
+  return made;
+}
+
+Notation around(Form form, Notation inner, std::string text = {}) {
+  Notation made = leaf(form, std::move(text));
+  made.parts.push_back(std::move(inner));
+  return made;
+}
+
+/// A symbol's value as it was written, taken apart into digits and unit.
+Notation written_number(const std::string& value, std::string_view unit) {
+  if (!unit.empty() && value.ends_with(unit)) {
+    std::string digits = value.substr(0, value.size() - unit.size());
+    if (digits.ends_with(' ')) {
+      digits.pop_back();
+    }
+    return leaf(Form::number, std::move(digits), std::string(unit));
+  }
+  return leaf(Form::number, value);
+}
+
 class StepWriter {
 public:
   StepWriter(const Machine& machine, std::size_t axis, DecimalMark mark)
-      : machine_(machine), axis_(axis), mark_(mark) {}
+      : machine_(machine), axis_(axis), mark_(mark), units_(machine) {}
 
   WrittenStep write(const WorkingStep& step) {
     const ResultDescriptor& about = descriptor(step.result);
-    const Piece whole = piece(*step.how);
     out_.result = step.result;
     out_.symbol = about.symbol;
-    out_.formula = whole.symbols;
-    out_.with_numbers = whole.numbers;
-    out_.value = in_unit(step.value, about.unit, digits_of_results);
+    out_.symbol_notation = leaf(Form::symbol, out_.symbol);
+    out_.formula_notation = notation_of(*step.how);
+    out_.formula = write_line(out_.formula_notation);
+    out_.numbers_notation = in_numbers(out_.formula_notation);
+    out_.with_numbers = write_line(out_.numbers_notation);
+    write_value(about, step.value);
+    share_out(*step.how);
     return std::move(out_);
   }
 
 private:
-  std::string in_unit(const AnyQuantity& value, std::string_view unit, int digits) const {
-    const Unit* found = find_unit(value.kind, unit);
-    return write_quantity(value, found != nullptr ? *found : usual_unit(value.kind), digits, mark_);
+  void write_value(const ResultDescriptor& about, const AnyQuantity& value) {
+    // The kind is the result's own: an expression knows only the dimension.
+    const AnyQuantity named{about.kind, value.si};
+    const Unit& unit = units_.unit_of(about.kind, about.unit);
+    out_.value = write_quantity(named, unit, digits_of_results, mark_);
+    out_.value_notation = written_number(out_.value, unit.symbol);
+    const Unit& coherent = si_unit(about.kind);
+    if (coherent.factor != unit.factor || coherent.offset != unit.offset) {
+      out_.si_value = write_quantity(named, coherent, digits_of_results, mark_);
+      out_.si_notation = written_number(out_.si_value, coherent.symbol);
+    }
   }
 
   static const Unit& usual_unit(Kind kind) {
@@ -69,37 +99,42 @@ private:
     return units.empty() ? si_unit(kind) : units.front();
   }
 
-  Piece literal(double value) const {
+  Notation literal(double value) const {
     const auto of_pi = multiple_of_pi(value);
-    const std::string text = of_pi ? *of_pi : write_number(value, digits_of_terms, mark_);
-    // "2π" below a stroke wants brackets; "π" alone does not.
-    const bool product = of_pi && of_pi->front() >= '0' && of_pi->front() <= '9';
-    const Grip grip = value < 0.0 ? Grip::sum : product ? Grip::product : Grip::whole;
-    return {text, text, grip, grip};
+    return leaf(Form::number, of_pi ? *of_pi : write_number(value, digits_of_terms, mark_));
   }
 
-  Piece term(WrittenTerm term) {
-    // A value with a unit is written as a product would be: "5 mm" squared wants brackets.
-    const bool spaced = term.value.find(' ') != std::string::npos || term.value.starts_with('-');
-    Piece written{term.symbol, term.value, Grip::whole, spaced ? Grip::product : Grip::whole};
-    const auto same = [&](const WrittenTerm& other) { return other.symbol == term.symbol; };
-    if (std::ranges::none_of(out_.terms, same)) {
+  /// Keeps a term the first time it is met.
+  Notation term(const Expression& how, WrittenTerm term, Notation value, Form form = Form::symbol) {
+    const auto same = [&](const WrittenTerm& other) {
+      return other.symbol == term.symbol && other.value == term.value &&
+             other.input == term.input && other.result == term.result;
+    };
+    const auto found = std::ranges::find_if(out_.terms, same);
+    const auto index = static_cast<std::size_t>(found - out_.terms.begin());
+    Notation made = form == Form::symbol ? leaf(form, term.symbol) : value;
+    made.term = index;
+    if (found == out_.terms.end()) {
+      value.term = index;
+      values_.push_back(std::move(value));
       out_.terms.push_back(std::move(term));
     }
-    return written;
+    term_of_[&how] = index;
+    return made;
   }
 
-  std::string input_value(const FieldView& field) const {
-    if (const auto* quantity = std::get_if<AnyQuantity>(&field.value)) {
-      return in_unit(*quantity, field.info.unit, digits_of_terms);
+  /// An input in the unit it was typed in.
+  const Unit& unit_of_field(const FieldView& field) const {
+    if (!field.note.text.empty()) {
+      const auto read = read_quantity(field.note.text, field.info.kind);
+      if (read && read->unit != nullptr && !read->bare) {
+        return *read->unit;
+      }
     }
-    if (const auto* count = std::get_if<std::int64_t>(&field.value)) {
-      return write_number(static_cast<double>(*count), 12);
-    }
-    return {};
+    return units_.unit_of(field.info.kind, field.info.unit);
   }
 
-  Piece input(const Expression& how) {
+  Notation input(const Expression& how) {
     const auto slot = static_cast<PartSlot>(how.subject);
     const auto field = field_of(machine_, axis_, slot, how.name);
     if (!field) {
@@ -107,108 +142,137 @@ private:
     }
     WrittenTerm made;
     made.symbol = field->info.symbol;
-    made.value = input_value(*field);
+    std::string_view unit;
+    if (const auto* quantity = std::get_if<AnyQuantity>(&field->value)) {
+      const Unit& shown = unit_of_field(*field);
+      unit = shown.symbol;
+      made.value = write_quantity(*quantity, shown, digits_of_terms, mark_);
+    } else if (const auto* count = std::get_if<std::int64_t>(&field->value)) {
+      made.value = write_number(static_cast<double>(*count), 12);
+    }
     made.input = InputRef{how.subject, field->info.member};
     made.origin = field->note.origin;
-    return term(std::move(made));
+    Notation value = written_number(made.value, unit);
+    return term(how, std::move(made), std::move(value));
   }
 
-  Piece constant(const Expression& how) {
+  Notation constant(const Expression& how) {
     const bool bare_number = how.name == "0" || how.name == "1";
     if (bare_number) {
-      return {std::string(how.name), std::string(how.name)};
+      return leaf(Form::number, std::string(how.name));
     }
+    const Unit& unit = units_.unit_of(how.value.kind, usual_unit(how.value.kind).symbol);
     WrittenTerm made;
     made.symbol = how.name;
-    made.value = in_unit(how.value, {}, digits_of_terms);
-    return term(std::move(made));
+    made.value = write_quantity(how.value, unit, digits_of_terms, mark_);
+    Notation value = written_number(made.value, unit.symbol);
+    if (how.name.front() < '0' || how.name.front() > '9') {
+      return term(how, std::move(made), std::move(value));
+    }
+    // "100 km" is its own symbol.
+    const std::size_t space = how.name.find(' ');
+    Notation itself = leaf(Form::number, std::string(how.name.substr(0, space)));
+    if (space != how.name.npos) {
+      itself.unit = how.name.substr(space + 1);
+    }
+    return term(how, std::move(made), std::move(itself), Form::number);
   }
 
-  Piece earlier(const Expression& how) {
+  Notation earlier(const Expression& how) {
     const ResultDescriptor& about = descriptor(static_cast<ResultId>(how.subject));
+    const Unit& unit = units_.unit_of(about.kind, about.unit);
     WrittenTerm made;
     made.symbol = about.symbol;
-    made.value = in_unit({about.kind, how.value.si}, about.unit, digits_of_terms);
+    made.value = write_quantity({about.kind, how.value.si}, unit, digits_of_terms, mark_);
     made.result = about.id;
-    return term(std::move(made));
+    Notation value = written_number(made.value, unit.symbol);
+    return term(how, std::move(made), std::move(value));
   }
 
-  Piece joined(const Expression& how, const char* sign, Grip grip) {
-    const Piece left = piece(*how.operands[0]);
-    const Piece right = piece(*how.operands[1]);
-    // a − (b + c), a/(b·c): the right side must hold tighter than the sign does.
-    const bool strict =
-        how.form == Expression::Form::subtract || how.form == Expression::Form::divide;
-    const auto next = static_cast<Grip>(static_cast<int>(grip) + 1);
-    const Grip right_least = strict ? next : grip;
-    return {bracketed(left.symbols, left.symbols_grip, grip) + sign +
-                bracketed(right.symbols, right.symbols_grip, right_least),
-            bracketed(left.numbers, left.numbers_grip, grip) + sign +
-                bracketed(right.numbers, right.numbers_grip, right_least),
-            grip, grip};
-  }
-
-  Piece negated(const Expression& how) {
-    const Piece inner = piece(*how.operands[0]);
-    return {"−" + bracketed(inner.symbols, inner.symbols_grip, Grip::product),
-            "−" + bracketed(inner.numbers, inner.numbers_grip, Grip::product), Grip::sum,
-            Grip::sum};
-  }
-
-  Piece squared(const Expression& how) {
-    const Piece inner = piece(*how.operands[0]);
-    return {bracketed(inner.symbols, inner.symbols_grip, Grip::whole) + "²",
-            bracketed(inner.numbers, inner.numbers_grip, Grip::whole) + "²", Grip::power,
-            Grip::power};
-  }
-
-  Piece called(const Expression& how) {
-    const std::string name = how.name == "sqrt" ? "√" : std::string(how.name);
-    const Piece inner = piece(*how.operands[0]);
-    return {name + "(" + inner.symbols + ")", name + "(" + inner.numbers + ")"};
-  }
-
-  Piece solved(const Expression& how) {
+  Notation solved(const Expression& how) {
     out_.solved = how.name;
-    Piece made{"f(", "f("};
-    const char* between = "";
+    Notation made = leaf(Form::solved, "f");
     for (const ExpressionPtr& operand : how.operands) {
-      const Piece inner = piece(*operand);
-      made.symbols += between + inner.symbols;
-      made.numbers += between + inner.numbers;
-      between = "; ";
+      made.parts.push_back(notation_of(*operand));
     }
-    made.symbols += ")";
-    made.numbers += ")";
     return made;
   }
 
-  Piece piece(const Expression& how) {
-    using enum Expression::Form;
+  Notation notation_of(const Expression& how) {
+    using Recorded = Expression::Form;
+    const auto operand = [&](std::size_t i) { return notation_of(*how.operands[i]); };
     switch (how.form) {
-    case literal: return this->literal(how.value.si);
-    case constant: return this->constant(how);
-    case input: return this->input(how);
-    case result: return earlier(how);
-    case add: return joined(how, " + ", Grip::sum);
-    case subtract: return joined(how, " − ", Grip::sum);
-    case multiply: return joined(how, " · ", Grip::product);
-    case divide: return joined(how, " / ", Grip::product);
-    case negate: return negated(how);
-    case square: return squared(how);
-    case function: return called(how);
-    case solved: break;
+    case Recorded::literal: return literal(how.value.si);
+    case Recorded::constant: return constant(how);
+    case Recorded::input: return input(how);
+    case Recorded::result: return earlier(how);
+    case Recorded::function: {
+      Notation inner = operand(0);
+      return how.name == "sqrt" ? around(Form::root, std::move(inner))
+                                : around(Form::function, std::move(inner), std::string(how.name));
     }
-    return this->solved(how);
+    case Recorded::negate: return around(Form::negative, operand(0));
+    case Recorded::square: return around(Form::square, operand(0));
+    case Recorded::solved: return solved(how);
+    default: break;
+    }
+    // In order: a term is listed where it is first read.
+    Notation left = operand(0);
+    Notation right = operand(1);
+    switch (how.form) {
+    case Recorded::add: return notation::sum(std::move(left), std::move(right));
+    case Recorded::subtract: return notation::difference(std::move(left), std::move(right));
+    case Recorded::divide: return notation::fraction(std::move(left), std::move(right));
+    default: return notation::product(std::move(left), std::move(right));
+    }
+  }
+
+  /// The same tree with each symbol's value in its place.
+  Notation in_numbers(const Notation& symbols) const {
+    if (symbols.term) {
+      return values_[*symbols.term];
+    }
+    Notation made = symbols;
+    for (Notation& part : made.parts) {
+      part = in_numbers(part);
+    }
+    return made;
+  }
+
+  void share_out(const Expression& how) {
+    for (const LeafShare& leaf : leaf_shares(how)) {
+      if (const auto found = term_of_.find(leaf.leaf); found != term_of_.end()) {
+        std::optional<double>& share = out_.terms[found->second].share;
+        share = share.value_or(0.0) + leaf.share;
+      }
+    }
+    for (const Expression* leaf : hidden_leaves(how)) {
+      if (const auto found = term_of_.find(leaf); found != term_of_.end()) {
+        out_.terms[found->second].share.reset();
+      }
+    }
+    for (const SumShare& part : sum_shares(how)) {
+      const auto found = term_of_.find(part.part);
+      out_.parts.push_back({notation_of(*part.part),
+                            found != term_of_.end() ? std::optional(found->second) : std::nullopt,
+                            part.share});
+    }
   }
 
   const Machine& machine_;
   std::size_t axis_;
   DecimalMark mark_;
+  FileUnits units_;
   WrittenStep out_;
+  std::vector<Notation> values_; ///< of each term
+  std::map<const Expression*, std::size_t> term_of_;
 };
 
 } // namespace
+
+bool numbers_say_more(const WrittenStep& step) {
+  return step.with_numbers != step.formula && step.with_numbers != step.value;
+}
 
 WrittenStep write_step(const WorkingStep& step, const Machine& machine, std::size_t axis,
                        DecimalMark mark) {

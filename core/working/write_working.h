@@ -6,6 +6,7 @@
 
 #include "sizing/results.h"
 #include "units/write_quantity.h"
+#include "working/notation.h"
 
 #include <optional>
 #include <string>
@@ -21,6 +22,15 @@ struct WrittenTerm {
   std::optional<InputRef> input;
   std::optional<ResultId> result;  ///< computed before; neither: a constant
   Origin origin = Origin::entered; ///< of an input
+  /// One per cent on it, all other symbols as they are, moves the value by so many per cent.
+  std::optional<double> share;
+};
+
+/// One part of the sum a value is, or is but for factors.
+struct WrittenPart {
+  Notation what;
+  std::optional<std::size_t> term; ///< if it is a symbol alone
+  double share;                    ///< of the sum of all parts' magnitudes
 };
 
 struct WrittenStep {
@@ -29,12 +39,20 @@ struct WrittenStep {
   std::string formula;      ///< "l/(2π)"
   std::string with_numbers; ///< "5 mm/(2π)"
   std::string value;        ///< "0.7958 mm"
+  std::string si_value;     ///< in the coherent SI unit, where that is another; else empty
+  /// The same as trees.
+  Notation symbol_notation, formula_notation, numbers_notation, value_notation, si_notation;
   /// Where the formula is f(…), a value found by solving: which equation.
   std::string_view solved;
   std::vector<WrittenTerm> terms; ///< each once, in the order met
+  std::vector<WrittenPart> parts; ///< as they stand; empty if it is no sum
 };
 
-/// `machine` and `axis` must be those the step was recorded for.
+/// Whether the line with numbers says something that the formula and the value do not.
+bool numbers_say_more(const WrittenStep& step);
+
+/// `machine` and `axis` must be those the step was recorded for. Values are in the units the
+/// machine is typed in.
 WrittenStep write_step(const WorkingStep& step, const Machine& machine, std::size_t axis,
                        DecimalMark mark);
 

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "working/elasticity.h"
+
+#include <cmath>
+
+namespace feedwright {
+
+namespace {
+
+using Form = Expression::Form;
+
+bool is_leaf(const Expression& e) {
+  return e.form == Form::constant || e.form == Form::input || e.form == Form::result;
+}
+
+/// d f(x)/dx of the recorded functions.
+double derivative(std::string_view function, double x, double y) {
+  if (function == "sqrt") {
+    return 0.5 / y;
+  }
+  if (function == "tan") {
+    return 1.0 + y * y;
+  }
+  if (function == "atan") {
+    return 1.0 / (1.0 + x * x);
+  }
+  return function == "sin" ? std::cos(x) : -std::sin(x);
+}
+
+/// Walks from the whole down, carrying dy/d(node).
+class Walk {
+public:
+  explicit Walk(double whole) : whole_(whole) {}
+
+  void down(const Expression& e, double slope) {
+    const auto operand = [&](std::size_t i) -> const Expression& { return *e.operands[i]; };
+    const auto value = [&](std::size_t i) { return operand(i).value.si; };
+    switch (e.form) {
+    case Form::literal:
+    case Form::solved: return;
+    case Form::constant:
+    case Form::input:
+    case Form::result: add(e, slope * e.value.si / whole_); return;
+    case Form::add:
+    case Form::subtract:
+      down(operand(0), slope);
+      down(operand(1), e.form == Form::add ? slope : -slope);
+      return;
+    case Form::multiply:
+      down(operand(0), slope * value(1));
+      down(operand(1), slope * value(0));
+      return;
+    case Form::divide:
+      down(operand(0), slope / value(1));
+      down(operand(1), -slope * value(0) / (value(1) * value(1)));
+      return;
+    case Form::negate: down(operand(0), -slope); return;
+    case Form::square: down(operand(0), slope * 2.0 * value(0)); return;
+    case Form::function: down(operand(0), slope * derivative(e.name, value(0), e.value.si)); return;
+    }
+  }
+
+  std::vector<LeafShare> found;
+
+private:
+  void add(const Expression& leaf, double share) {
+    for (LeafShare& known : found) {
+      if (known.leaf == &leaf) {
+        known.share += share;
+        return;
+      }
+    }
+    found.push_back({&leaf, share});
+  }
+
+  double whole_;
+};
+
+void collect_leaves(const Expression& e, bool hidden, std::vector<const Expression*>& leaves) {
+  if (is_leaf(e) && hidden) {
+    leaves.push_back(&e);
+  }
+  for (const ExpressionPtr& operand : e.operands) {
+    collect_leaves(*operand, hidden || e.form == Form::solved, leaves);
+  }
+}
+
+/// The sum inside factors and divisors that stand outside it; nothing if two factors are sums.
+const Expression* sum_inside(const Expression& e) {
+  switch (e.form) {
+  case Form::add:
+  case Form::subtract: return &e;
+  case Form::negate: return sum_inside(*e.operands[0]);
+  case Form::divide: return sum_inside(*e.operands[0]);
+  case Form::multiply: {
+    const Expression* left = sum_inside(*e.operands[0]);
+    const Expression* right = sum_inside(*e.operands[1]);
+    return left != nullptr && right != nullptr ? nullptr : left != nullptr ? left : right;
+  }
+  default: return nullptr;
+  }
+}
+
+void collect_parts(const Expression& e, std::vector<SumShare>& parts) {
+  if (e.form == Form::add || e.form == Form::subtract) {
+    collect_parts(*e.operands[0], parts);
+    collect_parts(*e.operands[1], parts);
+    return;
+  }
+  parts.push_back({&e, std::abs(e.value.si)});
+}
+
+} // namespace
+
+std::vector<LeafShare> leaf_shares(const Expression& whole) {
+  if (whole.value.si == 0.0) {
+    return {};
+  }
+  Walk walk(whole.value.si);
+  walk.down(whole, 1.0);
+  return std::move(walk.found);
+}
+
+std::vector<const Expression*> hidden_leaves(const Expression& whole) {
+  std::vector<const Expression*> leaves;
+  collect_leaves(whole, false, leaves);
+  return leaves;
+}
+
+std::vector<SumShare> sum_shares(const Expression& whole) {
+  const bool of_squares = whole.form == Form::solved && whole.name == "root_sum";
+  const Expression* sum = of_squares ? sum_inside(*whole.operands[0]) : sum_inside(whole);
+  if (sum == nullptr) {
+    return {};
+  }
+  std::vector<SumShare> parts;
+  collect_parts(*sum, parts);
+  double all = 0.0;
+  for (SumShare& part : parts) {
+    part.share = of_squares ? part.share * part.share : part.share;
+    all += part.share;
+  }
+  if (all == 0.0) {
+    return {};
+  }
+  for (SumShare& part : parts) {
+    part.share /= all;
+  }
+  return parts;
+}
+
+} // namespace feedwright

@@ -21,7 +21,7 @@ public:
   using FigureMaker::FigureMaker;
 
   StudyFigure make() {
-    set_y(tr("error at the carriage"), small());
+    set_y(tr("error"), small());
     double most = 0.0;
     for (const ErrorColumn& column : error_budget(axis_, results_)) {
       out_.stacks.push_back(stack(column));
@@ -57,7 +57,7 @@ private:
         made.parts.push_back(
             {words::result_name(term.id), in_unit(*term.size, small()), hatching++});
       } else {
-        made.notes << open_term(term);
+        add_note(made, open_term(term));
       }
     }
     if (column.sum) {
@@ -88,14 +88,27 @@ private:
     }
   }
 
-  static QString open_term(const ErrorTerm& term) {
+  static StackNote open_term(const ErrorTerm& term) {
     const QString name = words::result_name(term.id);
     if (term.missing.member.empty()) {
-      return tr("%1: open, past the motor's pull-out torque").arg(name);
+      return {tr("open: %1").arg(name), tr("%1: open, past the motor's pull-out torque").arg(name)};
     }
     const auto slot = static_cast<PartSlot>(term.missing.slot);
-    return tr("%1: missing %2 (%3)", "what is open, the field it wants, the part it belongs to")
-        .arg(name, words::field_name(slot, term.missing.member), words::part_name(slot));
+    const QString field = words::field_name(slot, term.missing.member);
+    return {tr("missing: %1", "a field").arg(field),
+            tr("%1: missing %2 (%3)", "what is open, the field it wants, the part it belongs to")
+                .arg(name, field, words::part_name(slot))};
+  }
+
+  /// Several terms may want the same field: it is named once.
+  static void add_note(StudyStack& stack, StackNote note) {
+    for (StackNote& there : stack.notes) {
+      if (there.label == note.label) {
+        there.full = tr("%1; %2", "two sentences").arg(there.full, note.full);
+        return;
+      }
+    }
+    stack.notes.push_back(std::move(note));
   }
 
   QString summary() const {

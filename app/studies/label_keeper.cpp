@@ -36,6 +36,15 @@ QPolygonF anchors_on(const QPolygonF& pixels, const QRectF& room) {
   return anchors;
 }
 
+/// A point, and places over and under it where others crowd it.
+QPolygonF about(const QPointF& at, double line) {
+  QPolygonF anchors{at};
+  for (const double lines : {1.0, 2.0, 3.0}) {
+    anchors << at - QPointF(0.0, lines * line) << at + QPointF(0.0, lines * line);
+  }
+  return anchors;
+}
+
 } // namespace
 
 template <class Item>
@@ -187,7 +196,7 @@ void LabelKeeper::want_all(Placing& placing) const {
   for (const auto& [item, point] : marks_) {
     const QPointF at = pixel(point);
     placing.taken.emplace_back(at - QPointF(5, 5), QSizeF(10, 10));
-    placing.want(item, {at});
+    placing.want(item, room.contains(at) ? about(at, size_of(*item).height()) : QPolygonF());
   }
   for (const auto& [item, line] : lines_) {
     placing.take(cover(ends_of(line, room), room));

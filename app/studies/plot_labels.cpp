@@ -61,6 +61,10 @@ std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<Plo
   std::vector<QPointF> places;
   for (const PlotLabel& label : labels) {
     QRectF best(room.topLeft(), label.size);
+    if (label.anchors.isEmpty()) { // nowhere in view: takes no room
+      places.push_back(best.topLeft());
+      continue;
+    }
     std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
     for (const QRectF& rect : candidates(label)) {
       // Free inside the room first; else what covers least, pushed inside.

@@ -15,6 +15,8 @@ namespace feedwright {
 
 /// Property of a word in a plot that holds it whole where it may be shortened.
 inline constexpr char full_text_property[] = "full_text";
+/// Property of a word in a plot that says more than it.
+inline constexpr char hint_property[] = "hint";
 
 /// Empties the plot and fills it with a study, on a window or for paper. Words find their places
 /// whenever the plot is laid out, in the fonts its items then have.

@@ -32,7 +32,8 @@ void draw(QCPItemLine& line, const QPointF& from, const QPointF& to) {
 
 StackKeeper::StackKeeper(QCustomPlot& plot, QCPAxisRect& rect, const StudyFigure& figure,
                          const Look& look, const QFont& font)
-    : QObject(&plot), plot_(plot), rect_(rect), look_(look), font_(font) {
+    : QObject(&plot), plot_(plot), rect_(rect), look_(look), font_(font),
+      top_(figure.panels.front().y_end) {
   setObjectName(QStringLiteral("label_keeper"));
   for (const StudyStack& stack : figure.stacks) {
     add(stack, figure.panels.front().y_unit);
@@ -52,6 +53,11 @@ StackKeeper::Word StackKeeper::word(const QString& text, double at, double weigh
   QCPItemText* item = plain_text(plot_, rect_, text, colour, font);
   item->setProperty(full_text_property, text);
   return {item, leader, at, weight};
+}
+
+/// With an arrow where the level lies above the scale.
+QString StackKeeper::beyond(double at, const QString& text) const {
+  return at > top_ ? tr("↑ %1", "a level above the scale").arg(text) : text;
 }
 
 void StackKeeper::add(const StudyStack& stack, const QString& unit) {
@@ -82,10 +88,12 @@ void StackKeeper::add(const StudyStack& stack, const QString& unit) {
     item->start->setType(QCPItemPosition::ptAbsolute);
     item->end->setType(QCPItemPosition::ptAbsolute);
     column.levels.push_back({item, tick.at});
-    column.words.push_back(word(tick_text(tick, unit), tick.at, always, colour, true));
+    column.words.push_back(
+        word(beyond(tick.at, tick_text(tick, unit)), tick.at, always, colour, true));
   }
-  for (const QString& note : stack.notes) {
-    column.notes.push_back(word(note, 0.0, always, look_.accent, false));
+  for (const StackNote& note : stack.notes) {
+    column.notes.push_back(word(note.label, 0.0, always, look_.accent, false));
+    column.notes.back().item->setProperty(hint_property, note.full);
     column.notes.back().leader->setVisible(false);
   }
   columns_.push_back(std::move(column));
@@ -109,8 +117,8 @@ void StackKeeper::arrange() {
 void StackKeeper::arrange(Column& column, double left, double width) {
   const QRectF room(rect_.rect());
   const QFontMetricsF metrics(font_);
-  const double bar = std::clamp(width * 0.16, 12.0, 64.0);
-  const double start = left + 0.05 * width;
+  const double bar = std::clamp(width * 0.13, 12.0, 64.0);
+  const double start = left + 0.03 * width;
   QCPAxis& across = *rect_.axis(QCPAxis::atBottom);
   for (const Part& part : column.parts) {
     part.item->topLeft->setCoords(across.pixelToCoord(start), part.high);
@@ -120,7 +128,7 @@ void StackKeeper::arrange(Column& column, double left, double width) {
     const double y = height_of(level.at);
     draw(*level.item, {start - 4.0, y}, {start + bar + 6.0, y});
   }
-  arrange_words(column, start + bar, start + bar + 1.6 * metrics.averageCharWidth() + 8.0,
+  arrange_words(column, start + bar, start + bar + 1.6 * metrics.averageCharWidth() + 6.0,
                 left + width - 4.0);
   const QString full = column.name->property(full_text_property).toString();
   column.name->setText(metrics.elidedText(full, Qt::ElideRight, width - 4.0));

@@ -51,6 +51,7 @@ private:
 
   void add(const StudyStack& stack, const QString& unit);
   Word word(const QString& text, double at, double weight, const QColor& colour, bool strong);
+  QString beyond(double at, const QString& text) const;
   void arrange();
   void arrange(Column& column, double left, double width);
   void arrange_words(Column& column, double bar_end, double left, double right);
@@ -60,6 +61,7 @@ private:
   QCPAxisRect& rect_;
   Look look_;
   QFont font_;
+  double top_; ///< of the scale as the figure gives it
   std::vector<Column> columns_;
 };
 

@@ -138,7 +138,6 @@ void StudyCanvas::make_actions() {
     auto* made = new QToolButton(this);
     made->setObjectName(QString::fromLatin1(name));
     made->setDefaultAction(action);
-    made->setAutoRaise(true);
     made->setFocusPolicy(Qt::TabFocus);
     made->setAccessibleName(action->text());
     return made;
@@ -255,15 +254,23 @@ QString StudyCanvas::reading() const {
   return read_out_->text();
 }
 
-/// The line below grows for a long text and does not shrink again, lest the plot jumps about while
-/// it is read.
 void StudyCanvas::say(const QString& text) {
   read_out_->setText(text);
   read_out_->setAccessibleDescription(text);
+}
+
+/// The line below grows for a long text and does not shrink again, lest the plot jumps about while
+/// it is read.
+void StudyCanvas::keep_room_for_reading() {
   const int needed = read_out_->heightForWidth(read_out_->width());
-  if (read_out_->width() > 0 && needed > read_out_->minimumHeight()) {
+  if (read_out_->isVisible() && needed > read_out_->minimumHeight()) {
     read_out_->setMinimumHeight(needed);
   }
+}
+
+void StudyCanvas::resizeEvent(QResizeEvent* event) {
+  read_out_->setMinimumHeight(0);
+  QWidget::resizeEvent(event);
 }
 
 void StudyCanvas::read_off(double x) {
@@ -271,6 +278,7 @@ void StudyCanvas::read_off(double x) {
   const bool stacks = !figure_.stacks.empty();
   cursor_ = std::clamp(x, shown.lower, shown.upper);
   say(read_out(figure_, *cursor_));
+  keep_room_for_reading();
   if (!stacks) {
     draw_cursor();
   }
@@ -371,9 +379,12 @@ bool StudyCanvas::take_key(int key, bool shift) {
 void StudyCanvas::show_full_text(const QPoint& at, const QPoint& on_screen) const {
   for (int i = 0; i < plot_->itemCount(); ++i) {
     const auto* text = qobject_cast<const QCPItemText*>(plot_->item(i));
-    const QString full =
-        text != nullptr ? text->property(full_text_property).toString() : QString();
-    if (full.isEmpty() || !text->visible() || full == text->text()) {
+    if (text == nullptr || !text->visible()) {
+      continue;
+    }
+    const QString hint = text->property(hint_property).toString();
+    const QString full = hint.isEmpty() ? text->property(full_text_property).toString() : hint;
+    if (full.isEmpty() || full == text->text()) {
       continue;
     }
     const QRectF place(text->topLeft->pixelPosition(), text->bottomRight->pixelPosition());

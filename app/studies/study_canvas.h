@@ -43,6 +43,7 @@ signals:
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
 private:
   void make_plot();
@@ -58,6 +59,7 @@ private:
   void read_off(double x);
   void draw_cursor();
   void say(const QString& text);
+  void keep_room_for_reading();
   void show_full_text(const QPoint& at, const QPoint& on_screen) const;
   void reset_zoom();
   void zoom(double factor);

@@ -87,12 +87,17 @@ struct StackTick {
   Verdict verdict = Verdict::open;
 };
 
+/// What is not in a column: in few words for the plot, and whole.
+struct StackNote {
+  QString label, full;
+};
+
 /// One column of parts that add up.
 struct StudyStack {
   QString name;
   std::vector<StackPart> parts = {};
   std::vector<StackTick> ticks = {};
-  QStringList notes = {}; ///< what is not in it
+  std::vector<StackNote> notes = {};
 };
 
 /// A second scale along the top.
@@ -119,6 +124,8 @@ StudyFigure study_figure(Study study, const StudySubject& subject);
 QString study_name(Study study);
 QString x_axis_label(const StudyFigure& figure); ///< "feed, m/min"
 QString top_axis_label(const StudyFigure& figure);
+/// One line for both, for along the bottom there is room.
+QString both_axes_label(const StudyFigure& figure);
 QString y_axis_label(const StudyPanel& panel);
 /// "△ wanted 150 N at 1.5 m/min"
 QString mark_text(const StudyMark& mark);

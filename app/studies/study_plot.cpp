@@ -51,7 +51,7 @@ QList<QCPAxisRect*> make_rects(QCustomPlot& plot, int panels, int abreast) {
   }
   qDeleteAll(plot.findChildren<QCPMarginGroup*>(QString(), Qt::FindDirectChildrenOnly));
   plot.plotLayout()->clear();
-  plot.plotLayout()->setRowSpacing(2);
+  plot.plotLayout()->setRowSpacing(6);
   QList<QCPAxisRect*> rects;
   QList<QCPMarginGroup*> groups;
   for (int i = 0; i < abreast; ++i) {
@@ -150,7 +150,7 @@ private:
   void set_scales(const StudyPanel& panel, bool lowest) {
     QCPAxis& across = *rect_->axis(QCPAxis::atBottom);
     QCPAxis& up = *rect_->axis(QCPAxis::atLeft);
-    set_axis(across, lowest ? x_axis_label(figure_) : QString());
+    set_axis(across, lowest ? both_axes_label(figure_) : QString());
     set_axis(up, many() ? QString() : y_axis_label(panel));
     across.setTickLabels(lowest && figure_.stacks.empty());
     across.setTicks(figure_.stacks.empty());
@@ -175,11 +175,10 @@ private:
   void set_top(QCPAxis& top) {
     const bool shown = figure_.top.has_value();
     if (shown) {
-      set_axis(top, top_axis_label(figure_));
+      set_axis(top, QString());
       top.grid()->setVisible(false);
-    } else {
-      top.setLabel(QString());
     }
+    top.setLabel(QString());
     top.setTicks(shown);
     top.setTickLabels(shown);
   }
@@ -257,14 +256,14 @@ private:
   void add_band(const StudyBand& band) {
     QCPGraph* low = graph(QString(), band.x, band.low);
     QCPGraph* high = graph(band.label, band.x, band.high);
-    low->setPen(Qt::NoPen);
     const bool hatched = band.ground == StudyBand::Ground::hatched;
-    high->setPen(Qt::NoPen);
-    high->setBrush(hatched ? QBrush(look_.rule, Qt::BDiagPattern) : QBrush(look_.panel));
+    // A hatched one lies between a plain one and a curve, which have edges of their own.
+    const QPen edge = hatched ? QPen(Qt::NoPen) : QPen(look_.faint_ink, 0.7);
+    low->setPen(edge);
+    high->setPen(edge);
+    high->setBrush(hatched ? QBrush(look_.bar, Qt::BDiagPattern) : QBrush(look_.panel));
     high->setChannelFillGraph(low);
-    StudyCurve edge{QString(), band.x, hatched ? band.low : band.high};
-    low->setPen(hatched ? QPen(look_.faint_ink, 0.7) : QPen(Qt::NoPen));
-    keeper_->keep_off(edge);
+    keeper_->keep_off({QString(), band.x, band.high});
     keeper_->inside(keeper_->label(band.label, look_.faint_ink, font_), band);
   }
 

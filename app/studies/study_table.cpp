@@ -116,8 +116,8 @@ private:
             {stack.name, tick.label, number_text(tick.at, digits),
              tick.verdict == Verdict::open ? QString() : tick_text(tick, panel.y_unit)});
       }
-      for (const QString& note : stack.notes) {
-        out_.rows.push_back({stack.name, {}, {}, note});
+      for (const StackNote& note : stack.notes) {
+        out_.rows.push_back({stack.name, {}, {}, note.full});
       }
     }
   }

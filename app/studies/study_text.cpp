@@ -35,8 +35,16 @@ public:
     return unit.isEmpty() ? name : tr("%1, %2", "what an axis shows, its unit").arg(name, unit);
   }
 
+  static QString along_both(const QString& bottom, const QString& top) {
+    return tr("%1; along the top %2", "what the two scales show").arg(bottom, top);
+  }
+
   static QString value(const QString& name, double value, const QString& unit) {
     return tr("%1 %2 %3", "what it is, number, unit").arg(name, number_text(value, 3), unit);
+  }
+
+  static QString value_first(const QString& name, double value, const QString& unit) {
+    return tr("%1 %2 %3", "number, unit, what it is").arg(number_text(value, 3), unit, name);
   }
 
   static QString up_to(const QString& name, double value, const QString& unit) {
@@ -77,7 +85,10 @@ QString read_stack(const StudyFigure& figure, double x) {
   for (const StackTick& tick : stack.ticks) {
     parts << tick_text(tick, unit);
   }
-  return (parts + stack.notes).join(QStringLiteral("  ·  "));
+  for (const StackNote& note : stack.notes) {
+    parts << note.full;
+  }
+  return parts.join(QStringLiteral("  ·  "));
 }
 
 } // namespace
@@ -94,6 +105,11 @@ QString top_axis_label(const StudyFigure& figure) {
   return figure.top ? Words::with_unit(figure.top->name, figure.top->unit) : QString();
 }
 
+QString both_axes_label(const StudyFigure& figure) {
+  return figure.top ? Words::along_both(x_axis_label(figure), top_axis_label(figure))
+                    : x_axis_label(figure);
+}
+
 QString y_axis_label(const StudyPanel& panel) {
   return Words::with_unit(panel.y_name, panel.y_unit);
 }
@@ -103,11 +119,11 @@ QString mark_text(const StudyMark& mark) {
 }
 
 QString tick_text(const StackTick& tick, const QString& unit) {
-  return Words::signed_text(tick.verdict, Words::value(tick.label, tick.at, unit));
+  return Words::signed_text(tick.verdict, Words::value_first(tick.label, tick.at, unit));
 }
 
 QString part_text(const StackPart& part, const QString& unit) {
-  return Words::value(part.label, part.size, unit);
+  return Words::value_first(part.label, part.size, unit);
 }
 
 std::optional<double> value_at(const std::vector<double>& x, const std::vector<double>& y,

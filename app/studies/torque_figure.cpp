@@ -21,7 +21,7 @@ public:
   using FigureMaker::FigureMaker;
 
   StudyFigure make() {
-    set_y(tr("torque at the motor"), torque_unit());
+    set_y(tr("torque"), torque_unit());
     double most = 0.0;
     const auto needs = motor_needs(subject_.machine, axis_);
     for (const MotorNeed& need : needs) {
@@ -54,7 +54,8 @@ private:
       made.ticks.push_back({need.state == MotorState::holding ? tr("held at rest") : tr("usable"),
                             in_unit(*need.has, torque_unit()), true, need.verdict});
     } else {
-      made.notes << tr("▲ past the end of the motor's curve");
+      const QString why = tr("▲ past the end of the motor's curve");
+      made.notes.push_back({why, why});
     }
     return made;
   }
@@ -68,7 +69,7 @@ private:
 
   /// Holds what is asked whole; what is usable stands at the top where it is far beyond.
   void scale(double most) {
-    constexpr double far_beyond = 3.0;
+    constexpr double far_beyond = 2.0;
     double has = 0.0;
     for (const StudyStack& each : out_.stacks) {
       for (const StackTick& tick : each.ticks) {

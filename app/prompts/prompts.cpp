@@ -36,6 +36,9 @@ public:
   static QString save_title() { return tr("Save the machine as"); }
   static QString pdf_title() { return tr("Sheet as PDF"); }
   static QString tables() { return tr("Tables as text (*.csv *.tsv *.txt)"); }
+  static QString pictures() { return tr("Pictures (*.png)"); }
+  static QString numbers() { return tr("Numbers (*.csv)"); }
+  static QString study_title() { return tr("Save the study as"); }
   static QString table_title() { return tr("Import a table"); }
 };
 
@@ -113,6 +116,14 @@ QString DialogPrompts::pdf_to_save(QWidget* parent, const QString& suggested) {
 QString DialogPrompts::table_to_import(QWidget* parent) {
   return QFileDialog::getOpenFileName(parent, Words::table_title(), {},
                                       Words::tables() + QStringLiteral(";;") + Words::any_file());
+}
+
+QString DialogPrompts::study_to_save(QWidget* parent, const QString& suggested) {
+  const QString picture = QStringLiteral(".png");
+  return suggested.endsWith(picture)
+             ? asked_save_path(parent, Words::study_title(), suggested, Words::pictures(), picture)
+             : asked_save_path(parent, Words::study_title(), suggested, Words::numbers(),
+                               QStringLiteral(".csv"));
 }
 
 void DialogPrompts::tell(QWidget* parent, const QString& sentence, const QStringList& details) {

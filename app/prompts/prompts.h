@@ -34,6 +34,8 @@ public:
   virtual QString machine_to_save(QWidget* parent, const QString& suggested) = 0;
   virtual QString pdf_to_save(QWidget* parent, const QString& suggested) = 0;
   virtual QString table_to_import(QWidget* parent) = 0;
+  /// For a study's picture (.png) or numbers (.csv), as the suggested path ends.
+  virtual QString study_to_save(QWidget* parent, const QString& suggested) = 0;
   /// Says what went wrong; `details` are further sentences.
   virtual void tell(QWidget* parent, const QString& sentence, const QStringList& details) = 0;
 };
@@ -47,6 +49,7 @@ public:
   QString machine_to_save(QWidget* parent, const QString& suggested) override;
   QString pdf_to_save(QWidget* parent, const QString& suggested) override;
   QString table_to_import(QWidget* parent) override;
+  QString study_to_save(QWidget* parent, const QString& suggested) override;
   void tell(QWidget* parent, const QString& sentence, const QStringList& details) override;
 };
 

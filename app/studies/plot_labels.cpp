@@ -15,7 +15,11 @@ std::vector<QRectF> candidates(const PlotLabel& label) {
   const double h = label.size.height();
   std::vector<QRectF> found;
   for (const QPointF& at : label.anchors) {
-    if (label.level) {
+    if (label.stand == PlotLabel::Stand::on) {
+      found.emplace_back(at.x() - w / 2.0, at.y() - h / 2.0, w, h);
+      continue;
+    }
+    if (label.stand == PlotLabel::Stand::level) {
       found.emplace_back(at.x() - w, at.y() - h - 2.0, w, h);
       found.emplace_back(at.x() - w, at.y() + 2.0, w, h);
       continue;
@@ -57,6 +61,10 @@ std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<Plo
   std::vector<QPointF> places;
   for (const PlotLabel& label : labels) {
     QRectF best(room.topLeft(), label.size);
+    if (label.anchors.isEmpty()) { // nowhere in view: takes no room
+      places.push_back(best.topLeft());
+      continue;
+    }
     std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
     for (const QRectF& rect : candidates(label)) {
       // Free inside the room first; else what covers least, pushed inside.
@@ -74,6 +82,22 @@ std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<Plo
     places.push_back(best.topLeft());
   }
   return places;
+}
+
+std::vector<double> spread_labels(const std::vector<double>& middles, double height, double top,
+                                  double bottom) {
+  std::vector<double> tops;
+  double free_from = top;
+  for (const double middle : middles) {
+    tops.push_back(std::max(free_from, middle - height / 2.0));
+    free_from = tops.back() + height;
+  }
+  double free_to = bottom;
+  for (std::size_t i = tops.size(); i-- > 0;) {
+    tops[i] = std::max(std::min(tops[i], free_to - height), top);
+    free_to = tops[i];
+  }
+  return tops;
 }
 
 std::vector<QRectF> cover(const QPolygonF& curve, const QRectF& room) {

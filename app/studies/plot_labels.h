@@ -12,15 +12,25 @@
 namespace feedwright {
 
 struct PlotLabel {
+  enum class Stand : std::uint8_t {
+    beside, ///< to the side of its point, or above or below it
+    level,  ///< above or below a level line, ending at its point
+    on,     ///< with its middle on its point
+  };
   QSizeF size;
-  QPolygonF anchors;  ///< points to stand beside, the best first
-  bool level = false; ///< above or below a level line rather than to the side
+  QPolygonF anchors; ///< where it may stand, the best first
+  Stand stand = Stand::beside;
 };
 
 /// The top left corner of each label. Labels keep inside `room`; where nothing is free, the place
 /// that covers no other word if there is one, and then the fewest of what is taken.
 std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<PlotLabel>& labels,
                                        std::vector<QRectF> taken);
+
+/// Tops of labels one under another, each as near as can be to the middle it wants, in the order of
+/// `middles`, which rise. They keep between `top` and `bottom` while they fit.
+std::vector<double> spread_labels(const std::vector<double>& middles, double height, double top,
+                                  double bottom);
 
 /// Small rectangles that cover a curve, inside `room`.
 std::vector<QRectF> cover(const QPolygonF& curve, const QRectF& room);

@@ -4,9 +4,19 @@
 #include "studies/study_figure.h"
 #include "window/style.h"
 
+#include <QList>
+
+class QCPAxisRect;
 class QCustomPlot;
+class QFont;
+class QSize;
 
 namespace feedwright {
+
+/// Property of a word in a plot that holds it whole where it may be shortened.
+inline constexpr char full_text_property[] = "full_text";
+/// Property of a word in a plot that says more than it.
+inline constexpr char hint_property[] = "hint";
 
 /// Empties the plot and fills it with a study, on a window or for paper. Words find their places
 /// whenever the plot is laid out, in the fonts its items then have.
@@ -14,5 +24,14 @@ void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size
                const AxisResults& results, const Look& look, double point_size);
 
 void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const QFont& font);
+
+/// Panels abreast that a figure is drawn with in that size: two where it is wide and low.
+int panels_abreast(const StudyFigure& figure, const QSize& size);
+
+/// The axes of a filled plot in the order of the figure's panels.
+QList<QCPAxisRect*> panel_rects(const QCustomPlot& plot);
+
+/// Scales as the figure gives them.
+void reset_scales(QCustomPlot& plot, const StudyFigure& figure);
 
 } // namespace feedwright

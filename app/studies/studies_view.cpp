@@ -1,9 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/studies_view.h"
 
+#include "files/write_file.h"
+#include "prompts/prompts.h"
+#include "studies/move_distance.h"
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
+#include "text/file_words.h"
+#include "text/text_of.h"
 
+#include <QBuffer>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
 #include <QStackedLayout>
 #include <QTabBar>
 #include <QVBoxLayout>
@@ -33,17 +42,27 @@ StudiesView::StudiesView(MachineDocument& document, QWidget* parent)
     tabs_->addTab(study_name(study));
   }
   tabs_->addTab(tr("Working"));
-  canvas_ = new StudyCanvas(this);
+  auto* plot = new QWidget(this);
+  distance_ = new MoveDistance(plot);
+  canvas_ = new StudyCanvas(plot);
+  auto* plot_layout = new QVBoxLayout(plot);
+  plot_layout->setContentsMargins(0, 0, 0, 0);
+  plot_layout->setSpacing(4);
+  plot_layout->addWidget(distance_);
+  plot_layout->addWidget(canvas_, 1);
   working_ = new WorkingView(document_, this);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 4, 8, 8);
   layout->setSpacing(4);
   layout->addWidget(tabs_);
   stack_ = new QStackedLayout;
-  stack_->addWidget(canvas_);
+  stack_->addWidget(plot);
   stack_->addWidget(working_);
   layout->addLayout(stack_, 1);
   connect(tabs_, &QTabBar::currentChanged, this, &StudiesView::refresh);
+  connect(distance_, &MoveDistance::changed, this, &StudiesView::refresh);
+  connect(canvas_, &StudyCanvas::picture_to_save, this, &StudiesView::save_picture);
+  connect(canvas_, &StudyCanvas::numbers_to_save, this, &StudiesView::save_numbers);
   connect(&document_, &MachineDocument::changed, this, &StudiesView::refresh);
   connect(&document_, &MachineDocument::selection_changed, this, &StudiesView::refresh);
   refresh();
@@ -87,14 +106,61 @@ void StudiesView::refresh() {
     working_->refresh();
     return;
   }
+  show_plot(shown);
+}
+
+void StudiesView::show_plot(int study) {
+  const Study chosen = all_studies[study];
   const AxisResults* results = document_.current();
+  distance_->setVisible(chosen == Study::move && results != nullptr);
   if (results == nullptr) {
     canvas_->show_nothing(tr("Not computed: the machine has faults, listed with the limits."));
     return;
   }
-  const Study chosen = all_studies[shown];
-  canvas_->show_figure(
-      chosen, study_figure(chosen, document_.machine(), document_.selection().axis, *results));
+  const std::size_t axis = document_.selection().axis;
+  StudySubject subject{document_.machine(), axis, *results, document_.units()};
+  if (chosen == Study::move) {
+    distance_->show_axis(QStringLiteral("%1 %2").arg(axis).arg(document_.file_path()),
+                         *document_.machine().axes.at(axis).basics.travel, document_.units());
+    subject.move = distance_->distance();
+  }
+  canvas_->show_figure(chosen, study_figure(chosen, subject));
+}
+
+void StudiesView::save_picture() {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  canvas_->picture().save(&buffer, "PNG");
+  save(QStringLiteral("png"), bytes);
+}
+
+void StudiesView::save_numbers() {
+  save(QStringLiteral("csv"), as_comma_separated(as_table(canvas_->figure())).toUtf8());
+}
+
+void StudiesView::save(const QString& ending, const QByteArray& bytes) {
+  const Axis* axis = document_.current_axis();
+  if (!prompts_ || axis == nullptr || canvas_->figure().is_empty()) {
+    return;
+  }
+  const QFileInfo file(document_.file_path());
+  const QString base =
+      document_.file_path().isEmpty() ? document_.display_name() : file.completeBaseName();
+  QString name = QStringLiteral("%1 %2 %3.%4")
+                     .arg(base, text_of(axis->basics.letter), canvas_->figure().title, ending);
+  name.replace(QLatin1Char('/'), QLatin1Char('-'));
+  const QDir folder = document_.file_path().isEmpty() ? QDir::home() : file.dir();
+  const QString path = prompts_().study_to_save(this, folder.filePath(name));
+  if (path.isEmpty()) {
+    return;
+  }
+  const auto written = write_file(std::filesystem::path(QFile::encodeName(path).toStdString()),
+                                  std::string_view(bytes.constData(), std::size_t(bytes.size())));
+  if (!written) {
+    prompts_().tell(this, tr("%1 is not written.").arg(QFileInfo(path).fileName()),
+                    {words::file_error_text(written.error())});
+  }
 }
 
 } // namespace feedwright

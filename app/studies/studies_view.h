@@ -6,16 +6,20 @@
 
 #include <QWidget>
 
+#include <functional>
+
 class QStackedLayout;
 class QTabBar;
 
 namespace feedwright {
 
+class MoveDistance;
+class Prompts;
 class StudyCanvas;
 class WorkingView;
 
-/// One study at a time behind a row of tabs: the four plots, then the working of a result. Only
-/// the one shown is computed.
+/// One study at a time behind a row of tabs: the plots, then the working of a result. Only the one
+/// shown is computed.
 class StudiesView : public QWidget {
   Q_OBJECT
 public:
@@ -27,6 +31,8 @@ public:
   QString study_title(int study) const;
   StudyCanvas& canvas() { return *canvas_; }
   WorkingView& working() { return *working_; }
+  /// Who asks for the path of a picture or of numbers, and says what went wrong.
+  void set_prompts(std::function<Prompts&()> prompts) { prompts_ = std::move(prompts); }
 
 public slots:
   void show_working(feedwright::ResultId result);
@@ -38,12 +44,18 @@ protected:
 
 private:
   void refresh();
+  void show_plot(int study);
+  void save_picture();
+  void save_numbers();
+  void save(const QString& ending, const QByteArray& bytes);
 
   MachineDocument& document_;
   QTabBar* tabs_ = nullptr;
   QStackedLayout* stack_ = nullptr;
   StudyCanvas* canvas_ = nullptr;
+  MoveDistance* distance_ = nullptr;
   WorkingView* working_ = nullptr;
+  std::function<Prompts&()> prompts_;
 };
 
 } // namespace feedwright

@@ -2,12 +2,18 @@
 #include "studies/study_canvas.h"
 
 #include "limits/number_text.h"
+#include "studies/label_keeper.h"
 #include "studies/plots.h"
 
+#include <QAction>
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QHeaderView>
 #include <QLabel>
 #include <QMimeData>
+#include <QTableWidget>
+#include <QToolButton>
+#include <QToolTip>
 #include <QVBoxLayout>
 #include <qcustomplot.h>
 
@@ -21,31 +27,66 @@ constexpr char cursor_layer[] = "cursor";
 
 QString empty_hint() {
   return QCoreApplication::translate(
-      "Studies", "Point at the plot, or press the arrow keys, to read it off. The wheel zooms, a "
-                 "double click resets, Ctrl+C copies picture and numbers.");
+      "Studies",
+      "Point at the plot, or press the arrow keys, to read it off. The wheel zooms while "
+      "the plot has the keyboard or Ctrl is held, dragging pans, a double click or 0 "
+      "resets, Ctrl+C copies picture and numbers.");
 }
 
-/// On the straight between the two points about x; nothing outside the curve.
-std::optional<double> value_at(const StudyCurve& curve, double x) {
-  const auto above = std::lower_bound(curve.x.begin(), curve.x.end(), x);
-  if (above == curve.x.end() || (above == curve.x.begin() && x < *above)) {
-    return std::nullopt;
+/// The cells of the selection's rectangle, or of the whole table with its heading.
+QString selected_cells(const QTableWidget& table, const StudyFigure& figure) {
+  const auto ranges = table.selectedRanges();
+  if (ranges.isEmpty()) {
+    return as_tab_separated(as_table(figure));
   }
-  if (above == curve.x.begin()) {
-    return curve.y.front();
+  QString text;
+  for (const QTableWidgetSelectionRange& range : ranges) {
+    for (int row = range.topRow(); row <= range.bottomRow(); ++row) {
+      QStringList cells;
+      for (int column = range.leftColumn(); column <= range.rightColumn(); ++column) {
+        const QTableWidgetItem* item = table.item(row, column);
+        cells << (item != nullptr ? item->text() : QString());
+      }
+      text += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    }
   }
-  const auto i = std::size_t(above - curve.x.begin());
-  const double share = (x - curve.x[i - 1]) / (curve.x[i] - curve.x[i - 1]);
-  return curve.y[i - 1] + share * (curve.y[i] - curve.y[i - 1]);
+  return text;
 }
 
 } // namespace
 
 StudyCanvas::StudyCanvas(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("study_canvas"));
+  make_plot();
+  make_table();
+  read_out_ = new QLabel(this);
+  read_out_->setObjectName(QStringLiteral("study_read_out"));
+  read_out_->setAccessibleName(tr("Read-out under the cursor"));
+  read_out_->setTextFormat(Qt::PlainText);
+  read_out_->setWordWrap(true);
+  read_out_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
+  read_out_->setForegroundRole(QPalette::PlaceholderText);
+  nothing_ = new QLabel(this);
+  nothing_->setObjectName(QStringLiteral("study_nothing"));
+  nothing_->setTextFormat(Qt::PlainText);
+  nothing_->setWordWrap(true);
+  nothing_->setAlignment(Qt::AlignCenter);
+  make_actions();
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(2);
+  layout->addWidget(plot_, 1);
+  layout->addWidget(table_, 1);
+  auto* below = new QHBoxLayout;
+  below->addWidget(read_out_, 1);
+  below->addWidget(whole_, 0, Qt::AlignTop);
+  below->addWidget(as_table_, 0, Qt::AlignTop);
+  layout->addLayout(below);
+  layout->addWidget(nothing_, 1);
+  show_nothing(QString());
+}
+
+void StudyCanvas::make_plot() {
   plot_ = new QCustomPlot(this);
   plot_->setObjectName(QStringLiteral("study_plot"));
   plot_->setFocusPolicy(Qt::StrongFocus);
@@ -54,110 +95,280 @@ StudyCanvas::StudyCanvas(QWidget* parent) : QWidget(parent) {
   // Painted with the rest of the window, once, not at once by itself.
   plot_->setPlottingHint(QCP::phImmediateRefresh, false);
   plot_->addLayer(QString::fromLatin1(cursor_layer), nullptr, QCustomPlot::limAbove);
+  plot_->setContextMenuPolicy(Qt::ActionsContextMenu);
   plot_->installEventFilter(this);
   setFocusProxy(plot_);
-  read_out_ = new QLabel(this);
-  read_out_->setObjectName(QStringLiteral("study_read_out"));
-  read_out_->setAccessibleName(tr("Read-out under the cursor"));
-  read_out_->setTextFormat(Qt::PlainText);
-  read_out_->setWordWrap(true);
-  read_out_->setForegroundRole(QPalette::PlaceholderText);
-  nothing_ = new QLabel(this);
-  nothing_->setObjectName(QStringLiteral("study_nothing"));
-  nothing_->setTextFormat(Qt::PlainText);
-  nothing_->setWordWrap(true);
-  nothing_->setAlignment(Qt::AlignCenter);
-  layout->addWidget(plot_, 1);
-  layout->addWidget(read_out_);
-  layout->addWidget(nothing_, 1);
-  show_nothing(QString());
+}
+
+void StudyCanvas::make_table() {
+  table_ = new QTableWidget(this);
+  table_->setObjectName(QStringLiteral("study_table"));
+  table_->setAccessibleName(tr("The study as a table"));
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->setSelectionMode(QAbstractItemView::ContiguousSelection);
+  table_->verticalHeader()->hide();
+  table_->setTabKeyNavigation(false);
+  table_->setContextMenuPolicy(Qt::ActionsContextMenu);
+  table_->installEventFilter(this);
+  table_->hide();
+}
+
+QAction* StudyCanvas::add_action(const char* name, const QString& text) {
+  auto* action = new QAction(text, this);
+  action->setObjectName(QString::fromLatin1(name));
+  plot_->addAction(action);
+  table_->addAction(action);
+  return action;
+}
+
+void StudyCanvas::make_actions() {
+  connect(add_action("study_copy", tr("Copy")), &QAction::triggered, this, &StudyCanvas::copy);
+  connect(add_action("study_save_picture", tr("Save picture…")), &QAction::triggered, this,
+          &StudyCanvas::picture_to_save);
+  connect(add_action("study_save_numbers", tr("Save numbers…")), &QAction::triggered, this,
+          &StudyCanvas::numbers_to_save);
+  auto* whole = add_action("study_whole", tr("Whole plot"));
+  whole->setToolTip(tr("Back to the scales that show everything (0)"));
+  connect(whole, &QAction::triggered, this, &StudyCanvas::reset_zoom);
+  auto* table = add_action("study_as_table", tr("Table"));
+  table->setCheckable(true);
+  table->setToolTip(tr("The same as a table of numbers"));
+  connect(table, &QAction::toggled, this, &StudyCanvas::show_plot_or_table);
+  const auto button = [this](QAction* action, const char* name) {
+    auto* made = new QToolButton(this);
+    made->setObjectName(QString::fromLatin1(name));
+    made->setDefaultAction(action);
+    made->setFocusPolicy(Qt::TabFocus);
+    made->setAccessibleName(action->text());
+    return made;
+  };
+  whole_ = button(whole, "study_whole_button");
+  as_table_ = button(table, "study_table_button");
 }
 
 void StudyCanvas::show_figure(Study study, StudyFigure figure) {
-  zoomed_ = zoomed_ && study_ == study;
   if (study_ != study) {
+    set_zoomed(false);
     cursor_.reset();
+    read_out_->setMinimumHeight(0);
   }
   study_ = study;
   figure_ = std::move(figure);
+  if (figure_.is_empty()) {
+    const QString why = figure_.summary;
+    show_nothing(why);
+    study_ = study;
+    return;
+  }
   plot_->setAccessibleName(tr("Plot: %1").arg(figure_.title));
   plot_->setAccessibleDescription(figure_.summary);
   nothing_->hide();
-  plot_->show();
   read_out_->show();
+  as_table_->show();
   fill();
+  show_plot_or_table();
 }
 
 void StudyCanvas::show_nothing(const QString& why) {
   study_.reset();
   figure_ = {};
-  plot_->hide();
-  read_out_->hide();
+  for (QWidget* each : {static_cast<QWidget*>(plot_), static_cast<QWidget*>(table_),
+                        static_cast<QWidget*>(read_out_), static_cast<QWidget*>(as_table_),
+                        static_cast<QWidget*>(whole_)}) {
+    each->hide();
+  }
   nothing_->setText(why);
+  nothing_->setAccessibleName(why);
   nothing_->show();
 }
 
+void StudyCanvas::show_plot_or_table() {
+  if (figure_.is_empty()) {
+    return;
+  }
+  const bool table = as_table_->isChecked();
+  const bool focused = plot_->hasFocus() || table_->hasFocus();
+  plot_->setVisible(!table);
+  table_->setVisible(table);
+  whole_->setVisible(zoomed_ && !table);
+  setFocusProxy(table ? static_cast<QWidget*>(table_) : plot_);
+  if (table) {
+    fill_table();
+  }
+  if (focused) {
+    setFocus();
+  }
+}
+
 void StudyCanvas::fill() {
-  const QCPRange x = plot_->xAxis->range();
-  const QCPRange y = plot_->yAxis->range();
-  fill_plot(*plot_, figure_, Look::of(palette()), font());
+  if (figure_.is_empty()) {
+    return;
+  }
+  std::vector<std::pair<QCPRange, QCPRange>> scales;
   if (zoomed_) {
-    plot_->xAxis->setRange(x);
-    plot_->yAxis->setRange(y);
+    for (QCPAxisRect* rect : panel_rects(*plot_)) {
+      scales.emplace_back(rect->axis(QCPAxis::atBottom)->range(),
+                          rect->axis(QCPAxis::atLeft)->range());
+    }
+  }
+  fill_plot(*plot_, figure_, Look::of(palette()), font());
+  abreast_ = panels_abreast(figure_, plot_->size());
+  const auto rects = panel_rects(*plot_);
+  for (qsizetype i = 0; i < rects.size() && i < qsizetype(scales.size()); ++i) {
+    rects[i]->axis(QCPAxis::atBottom)->setRange(scales[std::size_t(i)].first);
+    rects[i]->axis(QCPAxis::atLeft)->setRange(scales[std::size_t(i)].second);
   }
   if (cursor_) {
     read_off(*cursor_);
   } else {
-    read_out_->setText(figure_.summary);
+    say(figure_.summary);
     read_out_->setToolTip(empty_hint());
   }
   plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-void StudyCanvas::read_off(double x) {
-  cursor_ = std::clamp(x, plot_->xAxis->range().lower, plot_->xAxis->range().upper);
-  QStringList parts{tr("%1 %2 %3", "what the axis shows, number, unit")
-                        .arg(figure_.x_name, number_text(*cursor_, 3), figure_.x_unit)};
-  for (const StudyCurve& curve : figure_.curves) {
-    if (const auto y = value_at(curve, *cursor_)) {
-      parts << tr("%1: %2 %3", "curve: number, unit")
-                   .arg(curve.label, number_text(*y, 3), figure_.y_unit);
+void StudyCanvas::fill_table() {
+  const StudyTable made = as_table(figure_);
+  table_->setUpdatesEnabled(false);
+  table_->clear();
+  table_->setColumnCount(int(made.head.size()));
+  table_->setRowCount(int(made.rows.size()));
+  table_->setHorizontalHeaderLabels(made.head);
+  for (std::size_t row = 0; row < made.rows.size(); ++row) {
+    for (qsizetype column = 0; column < made.rows[row].size(); ++column) {
+      const QString& text = made.rows[row][column];
+      auto* item = new QTableWidgetItem(text);
+      const bool number = !text.isEmpty() && (text.back().isDigit() || text.front().isDigit());
+      item->setTextAlignment(
+          (number && column + 1 < made.head.size() ? Qt::AlignTrailing : Qt::AlignLeading) |
+          Qt::AlignVCenter);
+      table_->setItem(int(row), int(column), item);
     }
   }
-  read_out_->setText(parts.join(QStringLiteral("  ·  ")));
-  auto* line = plot_->findChild<QCPItemStraightLine*>(QStringLiteral("cursor_line"));
-  if (line == nullptr) {
-    line = new QCPItemStraightLine(plot_);
-    line->setObjectName(QStringLiteral("cursor_line"));
-    line->setLayer(QString::fromLatin1(cursor_layer));
-    line->setPen(QPen(Look::of(palette()).faint_ink, 1.0));
+  table_->setAccessibleDescription(figure_.summary);
+  table_->resizeColumnsToContents();
+  table_->setUpdatesEnabled(true);
+}
+
+QString StudyCanvas::reading() const {
+  return read_out_->text();
+}
+
+void StudyCanvas::say(const QString& text) {
+  read_out_->setText(text);
+  read_out_->setAccessibleDescription(text);
+}
+
+/// The line below grows for a long text and does not shrink again, lest the plot jumps about while
+/// it is read.
+void StudyCanvas::keep_room_for_reading() {
+  const int needed = read_out_->heightForWidth(read_out_->width());
+  if (read_out_->isVisible() && needed > read_out_->minimumHeight()) {
+    read_out_->setMinimumHeight(needed);
   }
-  line->point1->setCoords(*cursor_, 0.0);
-  line->point2->setCoords(*cursor_, 1.0);
+}
+
+void StudyCanvas::resizeEvent(QResizeEvent* event) {
+  read_out_->setMinimumHeight(0);
+  QWidget::resizeEvent(event);
+}
+
+void StudyCanvas::read_off(double x) {
+  const QCPRange shown = panel_rects(*plot_).front()->axis(QCPAxis::atBottom)->range();
+  const bool stacks = !figure_.stacks.empty();
+  cursor_ = std::clamp(x, shown.lower, shown.upper);
+  say(read_out(figure_, *cursor_));
+  keep_room_for_reading();
+  if (!stacks) {
+    draw_cursor();
+  }
+}
+
+void StudyCanvas::draw_cursor() {
+  auto lines = plot_->findChildren<QCPItemStraightLine*>(QStringLiteral("cursor_line"));
+  if (lines.isEmpty()) {
+    for (QCPAxisRect* rect : panel_rects(*plot_)) {
+      auto* line = item_on<QCPItemStraightLine>(*plot_, *rect);
+      line->setObjectName(QStringLiteral("cursor_line"));
+      line->setLayer(QString::fromLatin1(cursor_layer));
+      line->setPen(QPen(Look::of(palette()).faint_ink, 1.0));
+      lines << line;
+    }
+  }
+  for (QCPItemStraightLine* line : lines) {
+    line->point1->setCoords(*cursor_, 0.0);
+    line->point2->setCoords(*cursor_, 1.0);
+  }
   plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
+void StudyCanvas::set_zoomed(bool zoomed) {
+  zoomed_ = zoomed;
+  whole_->setVisible(zoomed && !figure_.is_empty() && !as_table_->isChecked());
+}
+
 void StudyCanvas::reset_zoom() {
-  zoomed_ = false;
-  plot_->xAxis->setRange(figure_.x_start, figure_.x_end);
-  plot_->yAxis->setRange(0.0, figure_.y_end);
+  set_zoomed(false);
+  reset_scales(*plot_, figure_);
   plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
 void StudyCanvas::zoom(double factor) {
-  zoomed_ = true;
-  for (QCPAxis* axis : {plot_->xAxis, plot_->yAxis}) {
-    axis->scaleRange(factor, axis->range().center());
+  set_zoomed(true);
+  const auto rects = panel_rects(*plot_);
+  for (QCPAxisRect* rect : rects) {
+    const auto scale = [&](QCPAxis::AxisType type, Qt::Orientation way) {
+      if ((rect->rangeZoom() & way) != 0) {
+        rect->axis(type)->scaleRange(factor, rect->axis(type)->range().center());
+      }
+    };
+    scale(QCPAxis::atLeft, Qt::Vertical);
+    // Across, the others follow the first.
+    if (rect == rects.front()) {
+      scale(QCPAxis::atBottom, Qt::Horizontal);
+    }
   }
   plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
-bool StudyCanvas::take_key(int key) {
-  const QCPRange range = plot_->xAxis->range();
-  const double step = range.size() / 50.0;
+void StudyCanvas::pan(double across, double up) {
+  set_zoomed(true);
+  QCPAxisRect* rect = panel_rects(*plot_).front();
+  const auto move = [&](QCPAxis::AxisType type, Qt::Orientation way, double share) {
+    if ((rect->rangeDrag() & way) != 0) {
+      rect->axis(type)->moveRange(share * rect->axis(type)->range().size());
+    }
+  };
+  move(QCPAxis::atBottom, Qt::Horizontal, across);
+  move(QCPAxis::atLeft, Qt::Vertical, up);
+  plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+/// From the middle, or on from where it is; in columns, from one to the next.
+void StudyCanvas::start_cursor(int steps) {
+  const QCPRange range = panel_rects(*plot_).front()->axis(QCPAxis::atBottom)->range();
+  if (!figure_.stacks.empty()) {
+    const double last = double(figure_.stacks.size()) - 0.5;
+    read_off(cursor_ ? std::clamp(std::floor(*cursor_) + 0.5 + steps, 0.5, last) : 0.5);
+    return;
+  }
+  read_off(cursor_.value_or(range.center()) + steps * range.size() / 50.0);
+}
+
+bool StudyCanvas::take_key(int key, bool shift) {
+  constexpr double pan_step = 0.1;
+  const QCPRange range = panel_rects(*plot_).front()->axis(QCPAxis::atBottom)->range();
   switch (key) {
-  case Qt::Key_Left: read_off(cursor_.value_or(range.center()) - step); return true;
-  case Qt::Key_Right: read_off(cursor_.value_or(range.center()) + step); return true;
+  case Qt::Key_Left: shift ? pan(-pan_step, 0.0) : start_cursor(-1); return true;
+  case Qt::Key_Right: shift ? pan(pan_step, 0.0) : start_cursor(1); return true;
+  case Qt::Key_Up:
+  case Qt::Key_Down:
+    if (shift) {
+      pan(0.0, key == Qt::Key_Up ? pan_step : -pan_step);
+    }
+    return shift;
+  case Qt::Key_Home: read_off(range.lower); return true;
+  case Qt::Key_End: read_off(range.upper); return true;
   case Qt::Key_Plus: zoom(0.8); return true;
   case Qt::Key_Minus: zoom(1.25); return true;
   case Qt::Key_0: reset_zoom(); return true;
@@ -165,59 +376,109 @@ bool StudyCanvas::take_key(int key) {
   }
 }
 
+void StudyCanvas::show_full_text(const QPoint& at, const QPoint& on_screen) const {
+  for (int i = 0; i < plot_->itemCount(); ++i) {
+    const auto* text = qobject_cast<const QCPItemText*>(plot_->item(i));
+    if (text == nullptr || !text->visible()) {
+      continue;
+    }
+    const QString hint = text->property(hint_property).toString();
+    const QString full = hint.isEmpty() ? text->property(full_text_property).toString() : hint;
+    if (full.isEmpty() || full == text->text()) {
+      continue;
+    }
+    const QRectF place(text->topLeft->pixelPosition(), text->bottomRight->pixelPosition());
+    if (place.contains(at)) {
+      QToolTip::showText(on_screen, full.toHtmlEscaped(), plot_);
+      return;
+    }
+  }
+  QToolTip::hideText();
+}
+
 bool StudyCanvas::eventFilter(QObject* watched, QEvent* event) {
-  if (watched != plot_ || !study_) {
+  const bool ours = watched == plot_ || watched == table_;
+  if (!ours || figure_.is_empty()) {
     return QWidget::eventFilter(watched, event);
   }
-  switch (event->type()) {
-  case QEvent::Wheel:
-    // Without the focus the wheel scrolls what the plot stands in.
-    if (!plot_->hasFocus()) {
-      event->ignore();
-      return true;
-    }
-    zoomed_ = true;
-    break;
-  case QEvent::MouseButtonDblClick: reset_zoom(); return true;
-  case QEvent::MouseMove: {
-    const auto* mouse = static_cast<QMouseEvent*>(event);
-    zoomed_ = zoomed_ || (mouse->buttons() & Qt::LeftButton) != 0;
-    read_off(plot_->xAxis->pixelToCoord(mouse->position().x()));
-    break;
-  }
-  case QEvent::KeyPress: {
-    auto* key = static_cast<QKeyEvent*>(event);
-    if (key->matches(QKeySequence::Copy)) {
-      copy();
-      return true;
-    }
-    return take_key(key->key());
-  }
-  case QEvent::ShortcutOverride: {
+  if (event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress) {
     auto* key = static_cast<QKeyEvent*>(event);
     if (key->matches(QKeySequence::Copy)) {
       event->accept();
+      if (event->type() == QEvent::KeyPress) {
+        copy();
+        return true;
+      }
     }
-    break;
   }
-  default: break;
+  return (watched == plot_ && take_plot_event(*event)) || QWidget::eventFilter(watched, event);
+}
+
+bool StudyCanvas::take_plot_event(QEvent& event) {
+  switch (event.type()) {
+  case QEvent::Wheel: {
+    const auto& wheel = static_cast<QWheelEvent&>(event);
+    // Without the focus the wheel scrolls what the plot stands in.
+    if (!plot_->hasFocus() && !wheel.modifiers().testFlag(Qt::ControlModifier)) {
+      event.ignore();
+      return true;
+    }
+    set_zoomed(true);
+    return false;
   }
-  return QWidget::eventFilter(watched, event);
+  case QEvent::MouseButtonDblClick: reset_zoom(); return true;
+  case QEvent::MouseMove: {
+    const auto& mouse = static_cast<QMouseEvent&>(event);
+    if ((mouse.buttons() & Qt::LeftButton) != 0) {
+      set_zoomed(true);
+    }
+    QCPAxisRect* rect = plot_->axisRectAt(mouse.position());
+    if (rect != nullptr) {
+      read_off(rect->axis(QCPAxis::atBottom)->pixelToCoord(mouse.position().x()));
+    }
+    return false;
+  }
+  case QEvent::KeyPress: {
+    const auto& key = static_cast<QKeyEvent&>(event);
+    return take_key(key.key(), key.modifiers().testFlag(Qt::ShiftModifier));
+  }
+  case QEvent::ToolTip: {
+    const auto& help = static_cast<QHelpEvent&>(event);
+    show_full_text(help.pos(), help.globalPos());
+    return true;
+  }
+  case QEvent::Resize:
+    if (panels_abreast(figure_, static_cast<QResizeEvent&>(event).size()) != abreast_) {
+      QMetaObject::invokeMethod(
+          this, [this] { fill(); }, Qt::QueuedConnection);
+    }
+    return false;
+  default: return false;
+  }
+}
+
+QImage StudyCanvas::picture() const {
+  constexpr double fineness = 2.0;
+  return plot_->toPixmap(plot_->width(), plot_->height(), fineness).toImage();
 }
 
 void StudyCanvas::copy() {
-  if (!study_) {
+  if (figure_.is_empty()) {
     return;
   }
   auto* copied = new QMimeData;
-  copied->setImageData(plot_->toPixmap().toImage());
-  copied->setText(as_table(figure_));
+  if (as_table_->isChecked()) {
+    copied->setText(selected_cells(*table_, figure_));
+  } else {
+    copied->setImageData(picture());
+    copied->setText(as_tab_separated(as_table(figure_)));
+  }
   QGuiApplication::clipboard()->setMimeData(copied);
 }
 
 void StudyCanvas::changeEvent(QEvent* event) {
   const bool looks = event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange;
-  if (looks && study_) {
+  if (looks && !figure_.is_empty()) {
     fill();
   }
   QWidget::changeEvent(event);

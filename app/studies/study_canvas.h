@@ -6,16 +6,19 @@
 #include <QWidget>
 
 #include <optional>
+#include <vector>
 
-class QCPItemStraightLine;
+class QAction;
 class QCustomPlot;
 class QLabel;
+class QTableWidget;
+class QToolButton;
 
 namespace feedwright {
 
-/// One study as a plot with a line of text that reads it off under the cursor. Wheel (when it has
-/// the focus) and + − zoom, double click and 0 reset, arrow keys move the cursor, Ctrl+C copies
-/// picture and numbers.
+/// One study as a plot, or as a table of the same, with a line of text that reads it off under the
+/// cursor. Wheel (with the focus or Ctrl) and + − zoom, dragging and Shift with the arrows pan,
+/// double click and 0 reset, arrow keys, Home and End move the cursor, Ctrl+C copies.
 class StudyCanvas : public QWidget {
   Q_OBJECT
 public:
@@ -27,25 +30,52 @@ public:
 
   const StudyFigure& figure() const { return figure_; }
   QCustomPlot& plot() { return *plot_; }
+  QString reading() const;
+  /// Picture and numbers of the plot; of the table, its selected cells or all.
   void copy();
+  /// Twice as fine as on the screen.
+  QImage picture() const;
+
+signals:
+  void picture_to_save();
+  void numbers_to_save();
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
 private:
+  void make_plot();
+  void make_table();
+  void make_actions();
+  QAction* add_action(const char* name, const QString& text);
+  void show_plot_or_table();
   void fill();
-  bool take_key(int key);
+  void fill_table();
+  bool take_plot_event(QEvent& event);
+  bool take_key(int key, bool shift);
+  void start_cursor(int steps);
   void read_off(double x);
+  void draw_cursor();
+  void say(const QString& text);
+  void keep_room_for_reading();
+  void show_full_text(const QPoint& at, const QPoint& on_screen) const;
   void reset_zoom();
   void zoom(double factor);
+  void pan(double across, double up);
+  void set_zoomed(bool zoomed);
 
   QCustomPlot* plot_ = nullptr;
+  QTableWidget* table_ = nullptr;
   QLabel* read_out_ = nullptr;
   QLabel* nothing_ = nullptr;
+  QToolButton* as_table_ = nullptr;
+  QToolButton* whole_ = nullptr;
   std::optional<Study> study_;
   StudyFigure figure_;
   std::optional<double> cursor_;
+  int abreast_ = 1;
   bool zoomed_ = false;
 };
 

@@ -2,17 +2,19 @@
 #include "studies/plots.h"
 
 #include "limits/number_text.h"
-#include "studies/plot_labels.h"
-#include "text/words.h"
+#include "studies/label_keeper.h"
+#include "studies/stack_keeper.h"
 
 #include <QApplication>
 #include <qcustomplot.h>
 
-#include <array>
+#include <algorithm>
 
 namespace feedwright {
 
 namespace {
+
+constexpr char panel_property[] = "panel";
 
 /// Strokes and gaps, in line widths; each number its own.
 QList<qreal> dash_pattern(int number) {
@@ -20,138 +22,12 @@ QList<qreal> dash_pattern(int number) {
   case 1: return {6.0, 3.0};
   case 2: return {2.0, 2.5};
   case 3: return {8.0, 3.0, 2.0, 3.0};
-  default: return {12.0, 4.0};
+  case 4: return {12.0, 4.0};
+  case 5: return {12.0, 3.0, 2.0, 3.0, 2.0, 3.0};
+  case 6: return {4.0, 6.0};
+  default: return {16.0, 3.0, 4.0, 3.0};
   }
 }
-
-/// Knows where each word may stand and puts it there at every layout.
-class LabelKeeper : public QObject {
-public:
-  LabelKeeper(QCustomPlot& plot, const QColor& paper) : QObject(&plot), plot_(plot), paper_(paper) {
-    setObjectName(QStringLiteral("label_keeper"));
-    connect(&plot, &QCustomPlot::afterLayout, this, [this] { arrange(); });
-  }
-
-  QCPItemText* label(const QString& text, const QColor& colour, const QFont& font) {
-    auto* item = new QCPItemText(&plot_);
-    item->setText(text);
-    item->setColor(colour);
-    item->setFont(font);
-    item->setPadding(QMargins());
-    // Where a word must lie on a line, the line gives way to it.
-    item->setBrush(paper_);
-    item->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
-    item->position->setType(QCPItemPosition::ptAbsolute);
-    item->setClipToAxisRect(false);
-    return item;
-  }
-
-  void along(QCPItemText* item, const StudyCurve& curve) {
-    curves_.push_back({item, polygon(curve)});
-  }
-  void along(QCPItemText* item, const StudyLine& line) { lines_.push_back({item, line}); }
-  void beside(QCPItemText* item, const QPointF& point) { marks_.push_back({item, point}); }
-
-private:
-  static QPolygonF polygon(const StudyCurve& curve) {
-    QPolygonF points;
-    for (std::size_t i = 0; i < curve.x.size(); ++i) {
-      points << QPointF(curve.x[i], curve.y[i]);
-    }
-    return points;
-  }
-
-  QPointF pixel(const QPointF& point) const {
-    return {plot_.xAxis->coordToPixel(point.x()), plot_.yAxis->coordToPixel(point.y())};
-  }
-
-  static QSizeF size_of(const QCPItemText& item) {
-    const QFontMetricsF metrics(item.font());
-    return {metrics.horizontalAdvance(item.text()) + 3.0, metrics.height()};
-  }
-
-  /// Points of a curve a label may stand beside: those in view, from two thirds on, then about.
-  static QPolygonF anchors_on(const QPolygonF& pixels, const QRectF& room) {
-    QPolygonF seen;
-    for (const QPointF& point : pixels) {
-      if (room.contains(point)) {
-        seen << point;
-      }
-    }
-    QPolygonF anchors;
-    for (const double share : {0.68, 0.55, 0.8, 0.42, 0.9, 0.3, 0.2, 0.1, 0.97, 0.03}) {
-      if (!seen.isEmpty()) {
-        anchors << seen[qsizetype(share * double(seen.size() - 1))];
-      }
-    }
-    return anchors;
-  }
-
-  QPolygonF anchors_on(const StudyLine& line, const QRectF& room) const {
-    QPolygonF anchors;
-    for (const double share : {0.99, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15}) {
-      anchors << (line.upright ? QPointF(plot_.xAxis->coordToPixel(line.value),
-                                         room.bottom() - share * room.height() + 14.0)
-                               : QPointF(room.left() + share * room.width(),
-                                         plot_.yAxis->coordToPixel(line.value)));
-    }
-    return anchors;
-  }
-
-  QPolygonF ends_of(const StudyLine& line, const QRectF& room) const {
-    if (line.upright) {
-      const double x = plot_.xAxis->coordToPixel(line.value);
-      return {QPointF(x, room.top()), QPointF(x, room.bottom())};
-    }
-    const double y = plot_.yAxis->coordToPixel(line.value);
-    return {QPointF(room.left(), y), QPointF(room.right(), y)};
-  }
-
-  void arrange() {
-    const QRectF room = QRectF(plot_.axisRect()->rect()).adjusted(2, 2, -2, -2);
-    std::vector<QRectF> taken;
-    std::vector<PlotLabel> labels;
-    std::vector<QCPItemText*> items;
-    const auto take = [&](const std::vector<QRectF>& rects) {
-      taken.insert(taken.end(), rects.begin(), rects.end());
-    };
-    const auto want = [&](QCPItemText* item, const QPolygonF& anchors, bool level = false) {
-      items.push_back(item);
-      labels.push_back({size_of(*item), anchors, level});
-    };
-    for (const auto& [item, point] : marks_) {
-      const QPointF at = pixel(point);
-      taken.emplace_back(at - QPointF(5, 5), QSizeF(10, 10));
-      want(item, {at});
-    }
-    for (const auto& [item, line] : lines_) {
-      take(cover(ends_of(line, room), room));
-      want(item, anchors_on(line, room), !line.upright);
-    }
-    for (const auto& [item, points] : curves_) {
-      QPolygonF pixels;
-      for (const QPointF& point : points) {
-        pixels << pixel(point);
-      }
-      take(cover(pixels, room));
-      want(item, anchors_on(pixels, room));
-    }
-    const std::vector<QPointF> places = place_plot_labels(room, labels, taken);
-    for (std::size_t i = 0; i < items.size(); ++i) {
-      const bool in_view = !labels[i].anchors.isEmpty() &&
-                           std::any_of(labels[i].anchors.begin(), labels[i].anchors.end(),
-                                       [&](const QPointF& at) { return room.contains(at); });
-      items[i]->setVisible(in_view);
-      items[i]->position->setCoords(places[i]);
-    }
-  }
-
-  QCustomPlot& plot_;
-  QColor paper_;
-  std::vector<std::pair<QCPItemText*, QPolygonF>> curves_;
-  std::vector<std::pair<QCPItemText*, StudyLine>> lines_;
-  std::vector<std::pair<QCPItemText*, QPointF>> marks_;
-};
 
 /// Scale numbers in the language's decimal mark, whatever the locale.
 class PlainTicker : public QCPAxisTicker {
@@ -161,6 +37,48 @@ protected:
   }
 };
 
+QList<double> list(const std::vector<double>& values) {
+  return {values.begin(), values.end()};
+}
+
+/// Rectangles of axes, one for each panel, in the order of the panels. One that is already there
+/// alone stays.
+QList<QCPAxisRect*> make_rects(QCustomPlot& plot, int panels, int abreast) {
+  const QList<QCPAxisRect*> there = plot.axisRects();
+  if (panels == 1 && there.size() == 1) {
+    there.front()->setProperty(panel_property, 0);
+    return there;
+  }
+  qDeleteAll(plot.findChildren<QCPMarginGroup*>(QString(), Qt::FindDirectChildrenOnly));
+  plot.plotLayout()->clear();
+  plot.plotLayout()->setRowSpacing(6);
+  QList<QCPAxisRect*> rects;
+  QList<QCPMarginGroup*> groups;
+  for (int i = 0; i < abreast; ++i) {
+    groups << new QCPMarginGroup(&plot);
+  }
+  const int rows = (panels + abreast - 1) / abreast;
+  for (int i = 0; i < panels; ++i) {
+    auto* rect = new QCPAxisRect(&plot);
+    rect->setProperty(panel_property, i);
+    plot.plotLayout()->addElement(i % rows, i / rows, rect);
+    for (QCPAxis* axis : rect->axes()) {
+      axis->setLayer(QStringLiteral("axes"));
+      axis->grid()->setLayer(QStringLiteral("grid"));
+    }
+    if (panels > 1) {
+      rect->setMarginGroup(QCP::msLeft | QCP::msRight, groups[i / rows]);
+      rect->setMinimumMargins(QMargins(0, 1, 1, 1));
+    }
+    rects << rect;
+  }
+  plot.xAxis = rects.front()->axis(QCPAxis::atBottom);
+  plot.yAxis = rects.front()->axis(QCPAxis::atLeft);
+  plot.xAxis2 = rects.front()->axis(QCPAxis::atTop);
+  plot.yAxis2 = rects.front()->axis(QCPAxis::atRight);
+  return rects;
+}
+
 class PlotFiller {
 public:
   PlotFiller(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const QFont& font)
@@ -169,33 +87,19 @@ public:
   void fill() {
     plot_.clearPlottables();
     plot_.clearItems();
-    delete plot_.findChild<QObject*>(QStringLiteral("label_keeper"));
-    keeper_ = new LabelKeeper(plot_, look_.paper);
+    qDeleteAll(
+        plot_.findChildren<QObject*>(QStringLiteral("label_keeper"), Qt::FindDirectChildrenOnly));
     plot_.setBackground(QBrush(look_.paper));
-    set_axis(*plot_.xAxis, x_axis_label(figure_));
-    set_axis(*plot_.yAxis, y_axis_label(figure_));
-    plot_.axisRect()->setupFullAxesBox();
-    for (QCPAxis* axis : {plot_.xAxis2, plot_.yAxis2}) {
-      axis->setTicks(false);
-      axis->setTickLabels(false);
-      axis->setBasePen(QPen(look_.rule, 1.0));
+    const int panels = int(figure_.panels.size());
+    const int abreast = panels_abreast(figure_, plot_.size());
+    const QList<QCPAxisRect*> rects = make_rects(plot_, panels, abreast);
+    const int rows = (panels + abreast - 1) / abreast;
+    for (int i = 0; i < panels; ++i) {
+      const bool lowest = i % rows == rows - 1 || i == panels - 1;
+      fill_panel(*rects[i], figure_.panels[static_cast<std::size_t>(i)], lowest);
     }
-    plot_.xAxis->setRange(figure_.x_start, figure_.x_end);
-    plot_.yAxis->setRange(0.0, figure_.y_end);
-    for (const StudyLine& line : figure_.lines) {
-      add_line(line);
-    }
-    // What might be first, so that what is lies on top.
-    for (const bool present : {false, true}) {
-      for (const StudyCurve& curve : figure_.curves) {
-        if (curve.present == present) {
-          add_curve(curve);
-        }
-      }
-    }
-    for (const StudyMark& mark : figure_.marks) {
-      add_mark(mark);
-    }
+    tie_together(rects);
+    reset_scales(plot_, figure_);
   }
 
 private:
@@ -203,6 +107,80 @@ private:
     QFont made = font_;
     made.setBold(true);
     return made;
+  }
+
+  bool many() const { return figure_.panels.size() > 1; }
+
+  void fill_panel(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) {
+    rect_ = &rect;
+    set_scales(panel, lowest);
+    if (!figure_.stacks.empty()) {
+      fill_stacks();
+      return;
+    }
+    keeper_ = new LabelKeeper(plot_, rect, look_.paper);
+    if (many()) {
+      keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_));
+    }
+    if (figure_.is_empty()) {
+      say_why();
+    }
+    for (const StudyBand& band : panel.bands) {
+      add_band(band);
+    }
+    for (const StudyLine& line : panel.lines) {
+      add_line(line);
+    }
+    // What might be first, so that what is lies on top.
+    for (const bool present : {false, true}) {
+      for (const StudyCurve& curve : panel.curves) {
+        if (curve.present == present) {
+          add_curve(curve);
+        }
+      }
+    }
+    if (!panel.over_word.isEmpty() && !panel.curves.empty()) {
+      keeper_->above(keeper_->label(panel.over_word, look_.faint_ink, font_), panel.curves.front());
+    }
+    for (const StudyMark& mark : panel.marks) {
+      add_mark(mark);
+    }
+  }
+
+  void set_scales(const StudyPanel& panel, bool lowest) {
+    QCPAxis& across = *rect_->axis(QCPAxis::atBottom);
+    QCPAxis& up = *rect_->axis(QCPAxis::atLeft);
+    set_axis(across, lowest ? both_axes_label(figure_) : QString());
+    set_axis(up, many() ? QString() : y_axis_label(panel));
+    across.setTickLabels(lowest && figure_.stacks.empty());
+    across.setTicks(figure_.stacks.empty());
+    across.grid()->setVisible(figure_.stacks.empty());
+    if (many()) {
+      up.ticker()->setTickCount(2);
+    }
+    rect_->setupFullAxesBox();
+    set_top(*rect_->axis(QCPAxis::atTop));
+    for (const auto type : {QCPAxis::atTop, QCPAxis::atRight}) {
+      rect_->axis(type)->setBasePen(QPen(look_.rule, 1.0));
+    }
+    QCPAxis& right = *rect_->axis(QCPAxis::atRight);
+    right.setTicks(false);
+    right.setTickLabels(false);
+    const int below = figure_.stacks.empty() ? 0 : QFontMetrics(font_).height() + 6;
+    if (!many()) {
+      rect_->setMinimumMargins(QMargins(0, 0, 1, below));
+    }
+  }
+
+  void set_top(QCPAxis& top) {
+    const bool shown = figure_.top.has_value();
+    if (shown) {
+      set_axis(top, QString());
+      top.grid()->setVisible(false);
+    }
+    top.setLabel(QString());
+    top.setTicks(shown);
+    top.setTickLabels(shown);
   }
 
   void set_axis(QCPAxis& axis, const QString& label) {
@@ -217,35 +195,100 @@ private:
     axis.setTickLengthIn(0);
     axis.setTickLengthOut(4);
     axis.grid()->setPen(QPen(look_.rule, 0.7));
-    axis.grid()->setZeroLinePen(QPen(look_.rule, 0.7));
+    axis.grid()->setZeroLinePen(QPen(many() ? look_.faint_ink : look_.rule, 0.7));
     axis.setTicker(QSharedPointer<PlainTicker>(new PlainTicker));
     axis.setLabelPadding(3);
   }
 
+  /// One time (or feed) for all panels, and the scale along the top with the one below.
+  void tie_together(const QList<QCPAxisRect*>& rects) {
+    auto* keeper = plot_.findChild<QObject*>(QStringLiteral("label_keeper"));
+    for (QCPAxisRect* rect : rects) {
+      QCPAxis* across = rect->axis(QCPAxis::atBottom);
+      QCPAxis* top = rect->axis(QCPAxis::atTop);
+      const double per_x = figure_.top ? figure_.top->per_x : 1.0;
+      QObject::connect(across, qOverload<const QCPRange&>(&QCPAxis::rangeChanged), keeper,
+                       [top, per_x, rects](const QCPRange& range) {
+                         top->setRange(range.lower * per_x, range.upper * per_x);
+                         for (QCPAxisRect* other : rects) {
+                           other->axis(QCPAxis::atBottom)->setRange(range);
+                         }
+                       });
+      const auto ways = many()                   ? Qt::Orientations(Qt::Horizontal)
+                        : figure_.stacks.empty() ? Qt::Horizontal | Qt::Vertical
+                                                 : Qt::Orientations(Qt::Vertical);
+      rect->setRangeDrag(ways);
+      rect->setRangeZoom(ways);
+    }
+  }
+
+  void fill_stacks() { new StackKeeper(plot_, *rect_, figure_, look_, font_); }
+
+  void say_why() {
+    QCPItemText* item = plain_text(plot_, *rect_, broken(figure_.summary), look_.faint_ink, font_);
+    item->position->setType(QCPItemPosition::ptAxisRectRatio);
+    item->position->setCoords(0.5, 0.5);
+    item->setPositionAlignment(Qt::AlignCenter);
+    item->setTextAlignment(Qt::AlignCenter);
+  }
+
+  /// In lines that fit a plot of half a page.
+  static QString broken(const QString& sentence) {
+    constexpr qsizetype longest = 56;
+    QStringList lines{QString()};
+    for (const QString& word : sentence.split(QLatin1Char(' '))) {
+      if (lines.back().size() + word.size() > longest) {
+        lines << QString();
+      }
+      lines.back() += lines.back().isEmpty() ? word : QLatin1Char(' ') + word;
+    }
+    return lines.join(QLatin1Char('\n'));
+  }
+
+  QCPGraph* graph(const QString& name, const std::vector<double>& x, const std::vector<double>& y) {
+    QCPGraph* made = plot_.addGraph(rect_->axis(QCPAxis::atBottom), rect_->axis(QCPAxis::atLeft));
+    made->setName(name);
+    made->setData(list(x), list(y), true);
+    made->setAdaptiveSampling(false);
+    return made;
+  }
+
+  void add_band(const StudyBand& band) {
+    QCPGraph* low = graph(QString(), band.x, band.low);
+    QCPGraph* high = graph(band.label, band.x, band.high);
+    const bool hatched = band.ground == StudyBand::Ground::hatched;
+    // A hatched one lies between a plain one and a curve, which have edges of their own.
+    const QPen edge = hatched ? QPen(Qt::NoPen) : QPen(look_.faint_ink, 0.7);
+    low->setPen(edge);
+    high->setPen(edge);
+    high->setBrush(hatched ? QBrush(look_.bar, Qt::BDiagPattern) : QBrush(look_.panel));
+    high->setChannelFillGraph(low);
+    keeper_->keep_off({QString(), band.x, band.high});
+    keeper_->inside(keeper_->label(band.label, look_.faint_ink, font_), band);
+  }
+
   void add_curve(const StudyCurve& curve) {
-    QCPGraph* graph = plot_.addGraph();
-    graph->setName(curve.label);
-    graph->setData(QList<double>(curve.x.begin(), curve.x.end()),
-                   QList<double>(curve.y.begin(), curve.y.end()), true);
-    graph->setAdaptiveSampling(false);
-    QPen pen(curve.present ? look_.ink : look_.faint_ink, curve.present ? 2.0 : 1.0);
+    QCPGraph* made = graph(curve.label, curve.x, curve.y);
+    const QColor colour = curve.present ? look_.ink : look_.faint_ink;
+    QPen pen(colour, curve.present ? 2.0 : 1.0);
     if (curve.dash != 0) {
       pen.setDashPattern(dash_pattern(curve.dash));
     }
-    graph->setPen(pen);
-    if (!curve.x.empty()) {
-      keeper_->along(keeper_->label(curve.label, curve.present ? look_.ink : look_.faint_ink,
-                                    curve.present ? bold() : font_),
-                     curve);
+    made->setPen(pen);
+    if (curve.x.empty()) {
+      return;
+    }
+    if (curve.named) {
+      keeper_->along(keeper_->label(curve.label, colour, curve.present ? bold() : font_), curve);
+    } else {
+      keeper_->keep_off(curve);
     }
   }
 
   void add_line(const StudyLine& line) {
-    auto* item = new QCPItemStraightLine(&plot_);
-    const QPointF first = line.upright ? QPointF(line.value, 0.0) : QPointF(0.0, line.value);
-    const QPointF second = line.upright ? QPointF(line.value, 1.0) : QPointF(1.0, line.value);
-    item->point1->setCoords(first);
-    item->point2->setCoords(second);
+    auto* item = item_on<QCPItemStraightLine>(plot_, *rect_);
+    item->point1->setCoords(line.upright ? QPointF(line.value, 0.0) : QPointF(0.0, line.value));
+    item->point2->setCoords(line.upright ? QPointF(line.value, 1.0) : QPointF(1.0, line.value));
     const QColor colour = line.target ? look_.accent : look_.ink;
     QPen pen(colour, 1.4);
     if (!line.target) {
@@ -256,28 +299,50 @@ private:
   }
 
   void add_mark(const StudyMark& mark) {
-    QCPGraph* graph = plot_.addGraph();
-    graph->setName(mark.label);
-    graph->setLineStyle(QCPGraph::lsNone);
-    const QColor colour = mark.verdict == Verdict::over ? look_.over : look_.accent;
-    graph->setScatterStyle(
-        QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(colour, 2.0), QBrush(look_.paper), 9.0));
-    graph->addData(mark.x, mark.y);
-    QString text = mark.label;
-    if (mark.verdict == Verdict::over) {
-      text = words::verdict_sign(mark.verdict) + QLatin1Char(' ') + text;
-    }
-    keeper_->beside(keeper_->label(text, colour, bold()), QPointF(mark.x, mark.y));
+    QCPGraph* made = graph(mark.label, {mark.x}, {mark.y});
+    made->setLineStyle(QCPGraph::lsNone);
+    const QColor colour = mark.verdict == Verdict::over    ? look_.over
+                          : mark.verdict == Verdict::close ? look_.close
+                                                           : look_.accent;
+    made->setScatterStyle(
+        QCPScatterStyle(mark.wanted ? QCPScatterStyle::ssCircle : QCPScatterStyle::ssDiamond,
+                        QPen(colour, 2.0), QBrush(look_.paper), 9.0));
+    keeper_->beside(keeper_->label(mark_text(mark), colour, bold()), QPointF(mark.x, mark.y));
   }
 
   QCustomPlot& plot_;
   const StudyFigure& figure_;
   const Look& look_;
   QFont font_;
+  QCPAxisRect* rect_ = nullptr;
   LabelKeeper* keeper_ = nullptr;
 };
 
 } // namespace
+
+int panels_abreast(const StudyFigure& figure, const QSize& size) {
+  constexpr int lowest = 80; // a panel below that cannot be read
+  const auto panels = int(figure.panels.size());
+  return panels > 1 && size.height() < lowest * panels && size.width() > 2 * size.height() ? 2 : 1;
+}
+
+QList<QCPAxisRect*> panel_rects(const QCustomPlot& plot) {
+  QList<QCPAxisRect*> rects = plot.axisRects();
+  std::ranges::sort(rects, {},
+                    [](const QCPAxisRect* rect) { return rect->property(panel_property).toInt(); });
+  return rects;
+}
+
+void reset_scales(QCustomPlot& plot, const StudyFigure& figure) {
+  const QList<QCPAxisRect*> rects = panel_rects(plot);
+  for (qsizetype i = 0; i < rects.size() && i < qsizetype(figure.panels.size()); ++i) {
+    const StudyPanel& panel = figure.panels[static_cast<std::size_t>(i)];
+    rects[i]->axis(QCPAxis::atBottom)->setRange(figure.x_start, figure.x_end);
+    rects[i]->axis(QCPAxis::atLeft)->setRange(panel.y_start, panel.y_end);
+    const double per_x = figure.top ? figure.top->per_x : 1.0;
+    rects[i]->axis(QCPAxis::atTop)->setRange(figure.x_start * per_x, figure.x_end * per_x);
+  }
+}
 
 void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const QFont& font) {
   PlotFiller(plot, figure, look, font).fill();
@@ -287,7 +352,8 @@ void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size
                const AxisResults& results, const Look& look, double point_size) {
   QFont font = QApplication::font();
   font.setPointSizeF(point_size);
-  fill_plot(plot, study_figure(study, machine, axis, results), look, font);
+  const FileUnits units(machine);
+  fill_plot(plot, study_figure(study, {machine, axis, results, units}), look, font);
 }
 
 } // namespace feedwright

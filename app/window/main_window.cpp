@@ -114,6 +114,7 @@ void MainWindow::make_views() {
   train_ = new TrainView(*document_, this);
   limits_ = new LimitsView(*document_, this);
   studies_ = new StudiesView(*document_, this);
+  studies_->set_prompts([this]() -> Prompts& { return files_->prompts(); });
   connect(limits_, &LimitsView::limit_chosen, studies_, &StudiesView::show_limit_working);
   fields_ = new FieldsPanel(*document_, this);
   fields_->set_table_asker(

@@ -165,6 +165,15 @@ std::optional<MoveProfile> least_time_move(Length distance, const MoveLimits& li
   return assembled(distance, limits, start, peak, end, true);
 }
 
+MoveState state_in(const MoveSegment& segment, Time since) {
+  const Time t = std::min(since, segment.duration);
+  const Acceleration first = segment.acceleration_at_start;
+  const Acceleration gained = segment.jerk * t;
+  return {segment.position_at_start +
+              (segment.velocity_at_start + (0.5 * first + gained / 6.0) * t) * t,
+          segment.velocity_at_start + (first + 0.5 * gained) * t, first + gained, segment.jerk};
+}
+
 MoveState state_at(const MoveProfile& profile, Time time) {
   const MoveSegment& first = profile.segments.front();
   if (!(time > Time())) {
@@ -184,12 +193,7 @@ MoveState state_at(const MoveProfile& profile, Time time) {
       began += segment.duration;
     }
   }
-  const Time t = std::min(Time(time - began), in->duration);
-  const Acceleration gained = in->jerk * t;
-  return {in->position_at_start +
-              (in->velocity_at_start + (0.5 * in->acceleration_at_start + gained / 6.0) * t) * t,
-          in->velocity_at_start + (in->acceleration_at_start + 0.5 * gained) * t,
-          in->acceleration_at_start + gained, in->jerk};
+  return state_in(*in, Time(time - began));
 }
 
 } // namespace feedwright

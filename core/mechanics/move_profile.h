@@ -55,6 +55,9 @@ std::optional<MoveProfile> least_time_move(Length distance, const MoveLimits& li
 std::optional<MoveProfile> least_time_move(Length distance, const MoveLimits& limits,
                                            Velocity start, Velocity end);
 
+/// State so long after the start of a segment; not beyond its end.
+MoveState state_in(const MoveSegment& segment, Time since);
+
 /// State at a time from the start of the move; before and after it, the state it starts from or
 /// ends in.
 MoveState state_at(const MoveProfile& profile, Time time);

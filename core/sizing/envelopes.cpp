@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sizing/envelopes.h"
 
-#include "sizing/pipeline.h"
+#include "sizing/prepared_axis.h"
 
 #include <boost/math/tools/toms748_solve.hpp>
 
@@ -11,28 +11,15 @@ namespace feedwright {
 
 namespace {
 
-/// The train and its loads, computed once for a whole curve.
-struct Prepared {
-  AxisPreparation ready;
-  AxisResults out;
-  NoWorking none;
-  SizingState<NoWorking> state;
-
-  Prepared(const Machine& machine, const Axis& axis)
-      : ready(machine, axis), state{machine, axis, ready, none, out} {
-    train_and_loads(state);
-  }
-  Prepared(const Prepared&) = delete;
-  Prepared& operator=(const Prepared&) = delete;
-
-  /// Where a curve over speed ends: the end of the motor's curve, or where its usable torque only
-  /// just turns the axis.
-  AngularVelocity end(Duty duty, std::optional<Velocity> last) const {
-    const AngularVelocity of_motor = ready.motor.speed_meeting(
-        steady_torque(state, Force(state.gravity + state.friction)), duty);
-    return last ? std::min(of_motor, AngularVelocity(*last / state.motor_travel)) : of_motor;
-  }
-};
+/// Where a curve over speed ends: the end of the motor's curve, or where its usable torque only
+/// just turns the axis.
+AngularVelocity end_of_curve(const PreparedAxis& prepared, Duty duty,
+                             std::optional<Velocity> last) {
+  const auto& s = prepared.state;
+  const AngularVelocity of_motor =
+      s.motor.speed_meeting(steady_torque(s, Force(s.gravity + s.friction)), duty);
+  return last ? std::min(of_motor, AngularVelocity(*last / s.motor_travel)) : of_motor;
+}
 
 template <class Point, class Value>
 std::vector<Point> sampled(AngularVelocity end, int count, const Value& value) {
@@ -73,33 +60,39 @@ std::optional<Screw> turning_screw(const Axis& axis) {
 
 std::vector<ThrustPoint> thrust_over_feed(const Machine& machine, const Axis& axis, int count,
                                           std::optional<Velocity> last) {
-  const Prepared prepared(machine, axis);
+  const PreparedAxis prepared(machine, axis);
   const auto& s = prepared.state;
+  // What the motor pushes with that axial force left over, as the margin of the thrust counts it.
+  const auto left = [&](Force axial) {
+    return std::max(Force(), Force(at_tool(s, Force(axial - s.gravity - s.friction))));
+  };
   return sampled<ThrustPoint>(
-      prepared.end(Duty::continuous, last), count, [&](AngularVelocity speed) -> ThrustPoint {
-        const Torque torque =
-            prepared.ready.motor.usable(speed, Duty::continuous).value_or(Torque());
-        const Force left = at_tool(s, Force(axial_force_from(s, torque) - s.gravity - s.friction));
-        return {speed * s.motor_travel, std::max(Force(), left)};
+      end_of_curve(prepared, Duty::continuous, last), count,
+      [&](AngularVelocity speed) -> ThrustPoint {
+        const Force axial =
+            axial_force_from(s, Torque(s.motor.usable(speed, Duty::continuous).value_or(Torque())));
+        return {speed * s.motor_travel, left(axial), left(Force(axial / clear_margin))};
       });
 }
 
 std::vector<AccelerationPoint> acceleration_over_feed(const Machine& machine, const Axis& axis,
                                                       int count, std::optional<Velocity> last) {
-  const Prepared prepared(machine, axis);
+  const PreparedAxis prepared(machine, axis);
   const auto& s = prepared.state;
   return sampled<AccelerationPoint>(
-      prepared.end(Duty::short_time, last), count, [&](AngularVelocity speed) -> AccelerationPoint {
-        const Torque torque =
-            prepared.ready.motor.usable(speed, Duty::short_time).value_or(Torque());
-        return {speed * s.motor_travel,
-                std::max(Acceleration(), Acceleration(acceleration_from(s, torque)))};
+      end_of_curve(prepared, Duty::short_time, last), count,
+      [&](AngularVelocity speed) -> AccelerationPoint {
+        const Torque torque = s.motor.usable(speed, Duty::short_time).value_or(Torque());
+        const Acceleration most =
+            std::max(Acceleration(), Acceleration(acceleration_from(s, torque)));
+        return {speed * s.motor_travel, most, most / clear_margin};
       });
 }
 
 std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine& machine, const Axis& axis,
                                                       int count) {
-  const MotorCurve motor(axis.motor, machine.supply);
+  const PreparedAxis prepared(machine, axis);
+  const MotorCurve& motor = prepared.state.motor;
   constexpr double shown_share_of_hold = 0.05; // a curve without an end is drawn down to this
   const AngularVelocity end =
       motor.last_speed()
@@ -107,8 +100,10 @@ std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine& machine, co
           : motor.speed_meeting(motor.holding_torque().value_or(Torque()) * shown_share_of_hold,
                                 Duty::short_time);
   return sampled<MotorTorquePoint>(end, count, [&](AngularVelocity speed) -> MotorTorquePoint {
-    return {speed, motor.torque(speed, Duty::short_time).value_or(Torque()),
-            motor.usable(speed, Duty::short_time).value_or(Torque())};
+    return {speed, speed * prepared.state.motor_travel,
+            motor.torque(speed, Duty::short_time).value_or(Torque()),
+            motor.usable(speed, Duty::short_time).value_or(Torque()),
+            motor.usable(speed, Duty::continuous).value_or(Torque())};
   });
 }
 

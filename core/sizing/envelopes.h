@@ -13,15 +13,19 @@ namespace feedwright {
 struct ThrustPoint {
   Velocity feed;
   Force thrust; ///< cutting thrust the motor can push at that steady feed, up the slope; ≥ 0
+  Force clear;  ///< up to which the motor's margin reads clear; ≥ 0
 };
 struct AccelerationPoint {
   Velocity feed;
   Acceleration acceleration; ///< up the slope, not cutting; ≥ 0
+  Acceleration clear;        ///< up to which the margin reads clear
 };
 struct MotorTorquePoint {
   AngularVelocity speed;
-  Torque pull_out;
-  Torque usable;
+  Velocity feed;     ///< of the axis at that speed
+  Torque whole;      ///< pull-out of a stepper, short-time of a servo
+  Torque usable;     ///< of it, for a moment
+  Torque continuous; ///< usable for ever; of a stepper the same
 };
 struct WhipPoint {
   Length span;

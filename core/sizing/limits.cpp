@@ -69,27 +69,6 @@ bool applies(LimitId id, const Axis& axis, const MotorCurve& motor) {
   }
 }
 
-/// What keeps the axis' stiffness open.
-InputRef missing_for_stiffness(const Axis& axis) {
-  const auto* screw = std::get_if<Screw>(&axis.drive);
-  const auto* coupling = std::get_if<Coupling>(&axis.transmission);
-  const BeltBody* belt = belt_of(axis.transmission);
-  if (coupling != nullptr && !coupling->stiffness) {
-    return input_ref(PartSlot::transmission, "stiffness");
-  }
-  if (belt != nullptr && !belt->specific_stiffness) {
-    return input_ref(PartSlot::transmission, "specific_stiffness");
-  }
-  if (screw == nullptr) {
-    return input_ref(PartSlot::drive, "specific_stiffness");
-  }
-  if (!screw->nut_stiffness) {
-    return input_ref(PartSlot::drive, "nut_stiffness");
-  }
-  const bool unscaled = screw->thread == ThreadForm::ball && !screw->dynamic_rating;
-  return input_ref(PartSlot::drive, unscaled ? "dynamic_rating" : "bearing_stiffness");
-}
-
 InputRef missing_for_reversal(const Axis& axis, const AxisResults& out) {
   if (!out.lost_motion) {
     return input_ref(PartSlot::drive,
@@ -225,11 +204,30 @@ void hold_cases_to_feed(const Machine& machine, const Axis& axis, const MotorCur
 
 } // namespace
 
+InputRef missing_for_stiffness(const Axis& axis) {
+  const auto* screw = std::get_if<Screw>(&axis.drive);
+  const auto* coupling = std::get_if<Coupling>(&axis.transmission);
+  const BeltBody* belt = belt_of(axis.transmission);
+  if (coupling != nullptr && !coupling->stiffness) {
+    return input_ref(PartSlot::transmission, "stiffness");
+  }
+  if (belt != nullptr && !belt->specific_stiffness) {
+    return input_ref(PartSlot::transmission, "specific_stiffness");
+  }
+  if (screw == nullptr) {
+    return input_ref(PartSlot::drive, "specific_stiffness");
+  }
+  if (!screw->nut_stiffness) {
+    return input_ref(PartSlot::drive, "nut_stiffness");
+  }
+  const bool unscaled = screw->thread == ThreadForm::ball && !screw->dynamic_rating;
+  return input_ref(PartSlot::drive, unscaled ? "dynamic_rating" : "bearing_stiffness");
+}
+
 Verdict verdict_of(double margin) {
   // What is wanted to the digit is met, however the last bits of the arithmetic fall.
   constexpr double rounding = 1e-9;
-  constexpr double clear_from = 1.2;
-  if (margin >= clear_from - rounding) {
+  if (margin >= clear_margin - rounding) {
     return Verdict::clear;
   }
   return margin >= 1.0 - rounding ? Verdict::close : Verdict::over;

@@ -10,6 +10,9 @@ namespace feedwright {
 void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                   AxisResults& out);
 
+/// The margin from which a limit reads clear. Common practice, no source.
+inline constexpr double clear_margin = 1.2;
+
 /// From 1.2 clear, from 1 close, below 1 over. Common practice, no source.
 Verdict verdict_of(double margin);
 
@@ -22,6 +25,9 @@ struct NearTie {
 /// Those within a twentieth of what governs on the scale (within what the figures of parts are good
 /// for: common practice, no source); fewer than two limits if nothing is so close.
 NearTie near_tie(const AxisResults& results, LimitScale scale);
+
+/// Which input keeps the axis' stiffness open.
+InputRef missing_for_stiffness(const Axis& axis);
 
 /// What was computed but deserves care.
 void find_cautions(const Machine& machine, const Axis& axis, const AxisPreparation& ready,

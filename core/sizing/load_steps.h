@@ -129,6 +129,17 @@ auto as_step(const SizingState<W>& s, const Q& value) {
   return s.constant("", value);
 }
 
+/// How much more torque the motor has at a load case's feed than that asks; none past the end of
+/// the motor's curve.
+template <class W>
+double case_reserve(const SizingState<W>& s, const CaseResult& load) {
+  const auto usable = s.motor.usable(load.feed / value_of(s.motor_travel), Duty::continuous);
+  constexpr double boundless = 1e6;
+  return !usable                             ? 0.0
+         : load.torque > *usable / boundless ? number(*usable / load.torque)
+                                             : boundless;
+}
+
 /// Each load case of the duty, and how much more torque the motor has at its feed than it asks;
 /// none where the feed lies past the end of the motor's curve.
 template <class W>
@@ -144,11 +155,7 @@ void case_loads(SizingState<W>& s) {
     const Torque torque = value_of(steady_torque(s, as_step(s, side)));
     s.out.cases.push_back(
         {thrust->thrust, thrust->capped, side * value_of(s.screw_share), torque, *load.feed, side});
-    const auto usable = s.motor.usable(*load.feed / value_of(s.motor_travel), Duty::continuous);
-    constexpr double boundless = 1e6;
-    const double reserve = !usable                        ? 0.0
-                           : torque > *usable / boundless ? number(*usable / torque)
-                                                          : boundless;
+    const double reserve = case_reserve(s, s.out.cases.back());
     least = least ? std::min(*least, reserve) : reserve;
   }
   if (least) {

@@ -4,6 +4,7 @@
 #include "document/machine_document.h"
 #include "files/read_file.h"
 #include "machine/machine_file.h"
+#include "studies/studies_view.h"
 #include "window/main_window.h"
 
 #include <QApplication>
@@ -62,7 +63,7 @@ int main(int argc, char** argv) {
   paint_all(window);
   std::printf("start to painted window: %.0f ms\n", double(start.nsecsElapsed()) * 1e-6);
 
-  constexpr int studies = 5;
+  const int studies = StudiesView::study_count();
   constexpr int edits = 200;
   std::vector<double> all;
   for (int study = 0; study < studies; ++study) {

@@ -26,6 +26,7 @@ public:
   UnsavedAnswer unsaved = UnsavedAnswer::cancel;
   OverwriteAnswer overwriting = OverwriteAnswer::cancel;
   QString path;
+  QString suggested;
   int times_unsaved = 0;
   QList<OverwriteReason> reasons;
   QStringList told;
@@ -42,6 +43,10 @@ public:
   QString machine_to_save(QWidget*, const QString&) override { return path; }
   QString pdf_to_save(QWidget*, const QString&) override { return path; }
   QString table_to_import(QWidget*) override { return path; }
+  QString study_to_save(QWidget*, const QString& suggestion) override {
+    suggested = suggestion;
+    return path;
+  }
   void tell(QWidget*, const QString& sentence, const QStringList& details) override {
     told << sentence << details;
   }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "studies/studies_view.h"
 #include "support/axes.h"
 #include "support/window.h"
 
@@ -113,7 +114,7 @@ TEST_CASE("whatever takes the keyboard has a name to be spoken, on every part") 
     QCoreApplication::processEvents();
     check_names(shown);
   }
-  for (int study = 0; study < 5; ++study) {
+  for (int study = 0; study < StudiesView::study_count(); ++study) {
     shown.window->show_study(study);
     QCoreApplication::processEvents();
     check_names(shown);

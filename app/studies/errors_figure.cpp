@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Where the carriage may be off, column by column, and what each is made of.
+
+#include "sizing/error_budget.h"
+#include "studies/figure_maker.h"
+#include "studies/figures.h"
+#include "text/text_of.h"
+#include "text/words.h"
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+class ErrorsMaker : FigureMaker {
+  Q_DECLARE_TR_FUNCTIONS(Studies)
+
+public:
+  using FigureMaker::FigureMaker;
+
+  StudyFigure make() {
+    set_y(tr("error"), small());
+    double most = 0.0;
+    for (const ErrorColumn& column : error_budget(axis_, results_)) {
+      out_.stacks.push_back(stack(column));
+      const StudyStack& made = out_.stacks.back();
+      most = std::max(most, in_unit(column.known, small()));
+      for (const StackTick& tick : made.ticks) {
+        most = std::max(most, tick.at);
+      }
+    }
+    out_.x_end = double(out_.stacks.size());
+    panel().y_end = most > 0.0 ? most * 1.1 : 1.0;
+    out_.summary = summary();
+    return std::move(out_);
+  }
+
+private:
+  const Unit& small() const { return unit(Kind::length, "µm"); }
+
+  static QString column_name(ErrorPlace place) {
+    switch (place) {
+    case ErrorPlace::on_reversal: return tr("on reversal");
+    case ErrorPlace::over_travel: return tr("over the travel");
+    case ErrorPlace::under_cut: break;
+    }
+    return tr("under cut");
+  }
+
+  StudyStack stack(const ErrorColumn& column) const {
+    StudyStack made{column_name(column.place)};
+    int hatching = 0;
+    for (const ErrorTerm& term : column.terms) {
+      if (term.size) {
+        made.parts.push_back(
+            {words::result_name(term.id), in_unit(*term.size, small()), hatching++});
+      } else {
+        add_note(made, open_term(term));
+      }
+    }
+    if (column.sum) {
+      made.ticks.push_back({tr("sum"), in_unit(*column.sum, small())});
+    } else if (column.known > Length()) {
+      made.ticks.push_back({tr("sum of what is known"), in_unit(column.known, small())});
+    }
+    if (column.root) {
+      made.ticks.push_back({tr("root of the squares"), in_unit(*column.root, small())});
+    }
+    if (column.wanted) {
+      made.ticks.push_back({tr("allowed"), in_unit(*column.wanted, small()), true, column.verdict});
+    }
+    if (column.place == ErrorPlace::on_reversal) {
+      add_targets_of_parts(made);
+    }
+    return made;
+  }
+
+  void add_targets_of_parts(StudyStack& stack) const {
+    const auto& wanted = axis_.targets.lost_motion;
+    if (wanted) {
+      stack.ticks.push_back({tr("lost motion wanted"), in_unit(Length(**wanted), small()), true,
+                             results_.limit(LimitId::lost_motion).verdict});
+    }
+    if (results_.resolution) {
+      stack.ticks.push_back({tr("one step"), in_unit(*results_.resolution, small())});
+    }
+  }
+
+  static StackNote open_term(const ErrorTerm& term) {
+    const QString name = words::result_name(term.id);
+    if (term.missing.member.empty()) {
+      return {tr("open: %1").arg(name), tr("%1: open, past the motor's pull-out torque").arg(name)};
+    }
+    const auto slot = static_cast<PartSlot>(term.missing.slot);
+    const QString field = words::field_name(slot, term.missing.member);
+    return {tr("missing: %1", "a field").arg(field),
+            tr("%1: missing %2 (%3)", "what is open, the field it wants, the part it belongs to")
+                .arg(name, field, words::part_name(slot))};
+  }
+
+  /// Several terms may want the same field: it is named once.
+  static void add_note(StudyStack& stack, StackNote note) {
+    for (StackNote& there : stack.notes) {
+      if (there.label == note.label) {
+        there.full = tr("%1; %2", "two sentences").arg(there.full, note.full);
+        return;
+      }
+    }
+    stack.notes.push_back(std::move(note));
+  }
+
+  QString summary() const {
+    const auto said = [&](const std::optional<Length>& error) {
+      return error ? text(*error, small()) : tr("open");
+    };
+    if (std::holds_alternative<HaulingBelt>(axis_.drive)) {
+      return tr("Added up: on reversal %1, under cut %2; a belt's own pitch error over the travel "
+                "is not reckoned.")
+          .arg(said(results_.reversal_error), said(results_.cutting_error));
+    }
+    return tr("Added up: on reversal %1, over the travel %2, under cut %3.")
+        .arg(said(results_.reversal_error), said(results_.travel_error),
+             said(results_.cutting_error));
+  }
+};
+
+} // namespace
+
+StudyFigure errors_figure(const StudySubject& subject) {
+  return ErrorsMaker(subject).make();
+}
+
+} // namespace feedwright

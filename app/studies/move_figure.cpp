@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// The quickest move over a distance: where it is, how fast, and what the motor is asked meanwhile.
+
+#include "sizing/move_over_time.h"
+#include "studies/figure_maker.h"
+#include "studies/figures.h"
+#include "text/text_of.h"
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+constexpr int moments = 120;
+
+class MoveMaker : FigureMaker {
+  Q_DECLARE_TR_FUNCTIONS(Studies)
+
+public:
+  using FigureMaker::FigureMaker;
+
+  StudyFigure make() {
+    set_x(tr("time"), time_unit());
+    const Length distance = subject_.move.value_or(Length(*axis_.basics.travel * 0.1));
+    const auto move = move_over_time(subject_.machine, axis_, distance, moments);
+    if (!move) {
+      out_.summary = tr("A move needs a wanted feed and a wanted acceleration; give both.");
+      return std::move(out_);
+    }
+    out_.x_end = in_unit(move->least_time, time_unit());
+    out_.panels.clear();
+    for (const MoveMoment& at : move->moments) {
+      times_.push_back(in_unit(at.time, time_unit()));
+    }
+    add_motion(*move);
+    add_torque(*move);
+    out_.summary = summary(*move, distance);
+    return std::move(out_);
+  }
+
+private:
+  const Unit& time_unit() const { return unit(Kind::time, "s"); }
+
+  template <class Get>
+  StudyCurve curve(const QString& label, const MoveOverTime& move, const Unit& in,
+                   const Get& get) const {
+    StudyCurve made{label};
+    made.x = times_;
+    for (const MoveMoment& at : move.moments) {
+      made.y.push_back(in_unit(get(at), in));
+    }
+    return made;
+  }
+
+  template <class Get>
+  void add_panel(const QString& name, const MoveOverTime& move, const Unit& in, const Get& get) {
+    StudyPanel made{name, text_of(in.symbol)};
+    made.curves = {curve(name, move, in, get)};
+    made.curves.front().named = false;
+    const auto [low, high] = std::ranges::minmax(made.curves.front().y);
+    constexpr double headroom = 1.25;
+    made.y_end = high > 0.0 ? high * headroom : 1.0;
+    made.y_start = low < 0.0 ? low * headroom : 0.0;
+    out_.panels.push_back(std::move(made));
+  }
+
+  void add_motion(const MoveOverTime& move) {
+    add_panel(tr("position"), move, length_unit(), [](const auto& at) { return at.position; });
+    add_panel(tr("feed"), move, feed_unit(), [](const auto& at) { return at.feed; });
+    add_panel(tr("acceleration"), move, acceleration_unit(),
+              [](const auto& at) { return at.acceleration; });
+  }
+
+  void add_torque(const MoveOverTime& move) {
+    const Unit& in = torque_unit();
+    add_panel(tr("motor torque"), move, in, [](const auto& at) { return at.up; });
+    StudyPanel& torque = out_.panels.back();
+    if (move.sloping) {
+      torque.curves.front().label = tr("motor torque, upwards");
+      torque.curves.push_back(
+          curve(tr("motor torque, downwards"), move, in, [](const auto& at) { return at.down; }));
+      torque.curves.back().dash = 1;
+      torque.curves.front().named = true;
+    }
+    StudyBand available{tr("available")};
+    available.x = times_;
+    for (const MoveMoment& at : move.moments) {
+      available.high.push_back(in_unit(at.usable.value_or(Torque()), in));
+      available.low.push_back(-available.high.back());
+    }
+    scale_torque(torque, available);
+    torque.bands = {std::move(available)};
+    torque.marks.push_back(
+        {hardest_label(move), times_[move.hardest], in_unit(asked(move), in), move.verdict, false});
+  }
+
+  static Torque asked(const MoveOverTime& move) {
+    const MoveMoment& at = move.moments[move.hardest];
+    return move.hardest_upwards ? at.up : at.down;
+  }
+
+  /// Holds the torque asked whole, and of the available what is not far beyond.
+  static void scale_torque(StudyPanel& panel, const StudyBand& available) {
+    double most = 0.0;
+    for (const StudyCurve& each : panel.curves) {
+      for (const double y : each.y) {
+        most = std::max(most, std::abs(y));
+      }
+    }
+    constexpr double far_beyond = 2.2;
+    const double has = std::ranges::max(available.high);
+    panel.y_end = std::max(most, std::min(has, most * far_beyond)) * 1.15;
+    panel.y_end = panel.y_end > 0.0 ? panel.y_end : 1.0;
+    panel.y_start = -panel.y_end;
+  }
+
+  QString hardest_label(const MoveOverTime& move) const {
+    const auto& has = move.moments[move.hardest].usable;
+    return has ? tr("asks %1, has %2")
+                     .arg(text(asked(move), torque_unit()), text(*has, torque_unit()))
+               : tr("past the end of the motor's curve");
+  }
+
+  QString summary(const MoveOverTime& move, Length distance) const {
+    const QString way = text(distance, length_unit());
+    const QString time = text(move.least_time, time_unit());
+    const QString feed = text(move.peak_feed, feed_unit());
+    const QString took =
+        move.feed_reached
+            ? tr("%1 take at least %2, at %3 in the middle.").arg(way, time, feed)
+            : tr("%1 take at least %2; the way is too short for the wanted feed, it comes to %3.")
+                  .arg(way, time, feed);
+    const MoveMoment& hardest = move.moments[move.hardest];
+    if (move.verdict == Verdict::over) {
+      return tr("%1 The motor would stall at %2: %3.", "sentence, time, asked and available torque")
+          .arg(took, text(hardest.time, time_unit()), hardest_label(move));
+    }
+    return tr("%1 The motor is hardest pressed at %2: %3.",
+              "sentence, time, asked and available torque")
+        .arg(took, text(hardest.time, time_unit()), hardest_label(move));
+  }
+
+  std::vector<double> times_;
+};
+
+} // namespace
+
+StudyFigure move_figure(const StudySubject& subject) {
+  return MoveMaker(subject).make();
+}
+
+} // namespace feedwright

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "studies/stack_keeper.h"
+
+#include "studies/label_keeper.h"
+#include "studies/plot_labels.h"
+#include "studies/plots.h"
+
+#include <qcustomplot.h>
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+/// Each reads without colour, on screen and on paper.
+QBrush hatching(int number, const Look& look) {
+  constexpr Qt::BrushStyle styles[] = {
+      Qt::SolidPattern, Qt::BDiagPattern,  Qt::Dense6Pattern, Qt::FDiagPattern,     Qt::HorPattern,
+      Qt::CrossPattern, Qt::Dense4Pattern, Qt::VerPattern,    Qt::DiagCrossPattern,
+  };
+  const Qt::BrushStyle style = styles[static_cast<std::size_t>(number) % std::size(styles)];
+  return {style == Qt::SolidPattern ? look.bar : look.faint_ink, style};
+}
+
+void draw(QCPItemLine& line, const QPointF& from, const QPointF& to) {
+  line.start->setCoords(from);
+  line.end->setCoords(to);
+}
+
+} // namespace
+
+StackKeeper::StackKeeper(QCustomPlot& plot, QCPAxisRect& rect, const StudyFigure& figure,
+                         const Look& look, const QFont& font)
+    : QObject(&plot), plot_(plot), rect_(rect), look_(look), font_(font),
+      top_(figure.panels.front().y_end) {
+  setObjectName(QStringLiteral("label_keeper"));
+  for (const StudyStack& stack : figure.stacks) {
+    add(stack, figure.panels.front().y_unit);
+  }
+  connect(&plot, &QCustomPlot::afterLayout, this, qOverload<>(&StackKeeper::arrange));
+}
+
+StackKeeper::Word StackKeeper::word(const QString& text, double at, double weight,
+                                    const QColor& colour, bool strong) {
+  QFont font = font_;
+  font.setBold(strong);
+  auto* leader = item_on<QCPItemLine>(plot_, rect_);
+  leader->setPen(QPen(look_.faint_ink, 0.7));
+  leader->setClipToAxisRect(false);
+  leader->start->setType(QCPItemPosition::ptAbsolute);
+  leader->end->setType(QCPItemPosition::ptAbsolute);
+  QCPItemText* item = plain_text(plot_, rect_, text, colour, font);
+  item->setProperty(full_text_property, text);
+  return {item, leader, at, weight};
+}
+
+/// With an arrow where the level lies above the scale.
+QString StackKeeper::beyond(double at, const QString& text) const {
+  return at > top_ ? tr("↑ %1", "a level above the scale").arg(text) : text;
+}
+
+void StackKeeper::add(const StudyStack& stack, const QString& unit) {
+  Column column{plain_text(plot_, rect_, stack.name, look_.ink, font_), {}, {}, {}, {}};
+  column.name->setProperty(full_text_property, stack.name);
+  double low = 0.0;
+  for (const StackPart& part : stack.parts) {
+    auto* item = item_on<QCPItemRect>(plot_, rect_);
+    item->setPen(QPen(look_.ink, 1.0));
+    item->setBrush(hatching(part.hatching, look_));
+    column.parts.push_back({item, low, low + part.size});
+    column.words.push_back(
+        word(part_text(part, unit), low + part.size / 2.0, part.size, look_.ink, false));
+    low += part.size;
+  }
+  constexpr double always = 1e300;
+  for (const StackTick& tick : stack.ticks) {
+    const QColor colour = tick.verdict == Verdict::over ? look_.over
+                          : tick.target                 ? look_.accent
+                                                        : look_.ink;
+    auto* item = item_on<QCPItemLine>(plot_, rect_);
+    QPen pen(colour, tick.target ? 2.0 : 1.4);
+    if (!tick.target) {
+      pen.setDashPattern({3.0, 2.0});
+    }
+    item->setPen(pen);
+    item->setClipToAxisRect(false);
+    item->start->setType(QCPItemPosition::ptAbsolute);
+    item->end->setType(QCPItemPosition::ptAbsolute);
+    column.levels.push_back({item, tick.at});
+    column.words.push_back(
+        word(beyond(tick.at, tick_text(tick, unit)), tick.at, always, colour, true));
+  }
+  for (const StackNote& note : stack.notes) {
+    column.notes.push_back(word(note.label, 0.0, always, look_.accent, false));
+    column.notes.back().item->setProperty(hint_property, note.full);
+    column.notes.back().leader->setVisible(false);
+  }
+  columns_.push_back(std::move(column));
+}
+
+double StackKeeper::height_of(double at) const {
+  const QRectF room(rect_.rect());
+  return std::clamp(rect_.axis(QCPAxis::atLeft)->coordToPixel(at), room.top(), room.bottom());
+}
+
+void StackKeeper::arrange() {
+  const QRectF room(rect_.rect());
+  const double width = room.width() / double(std::max<std::size_t>(1, columns_.size()));
+  const bool mirrored = plot_.layoutDirection() == Qt::RightToLeft;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const std::size_t place = mirrored ? columns_.size() - 1 - i : i;
+    arrange(columns_[i], room.left() + width * double(place), width);
+  }
+}
+
+void StackKeeper::arrange(Column& column, double left, double width) {
+  const QRectF room(rect_.rect());
+  const QFontMetricsF metrics(font_);
+  const double bar = std::clamp(width * 0.13, 12.0, 64.0);
+  const double start = left + 0.03 * width;
+  QCPAxis& across = *rect_.axis(QCPAxis::atBottom);
+  for (const Part& part : column.parts) {
+    part.item->topLeft->setCoords(across.pixelToCoord(start), part.high);
+    part.item->bottomRight->setCoords(across.pixelToCoord(start + bar), part.low);
+  }
+  for (const Level& level : column.levels) {
+    const double y = height_of(level.at);
+    draw(*level.item, {start - 4.0, y}, {start + bar + 6.0, y});
+  }
+  arrange_words(column, start + bar, start + bar + 1.6 * metrics.averageCharWidth() + 6.0,
+                left + width - 4.0);
+  const QString full = column.name->property(full_text_property).toString();
+  column.name->setText(metrics.elidedText(full, Qt::ElideRight, width - 4.0));
+  column.name->position->setCoords(
+      left + (width - metrics.horizontalAdvance(column.name->text())) / 2.0, room.bottom() + 3.0);
+}
+
+void StackKeeper::arrange_words(Column& column, double bar_end, double left, double right) {
+  const QRectF room(rect_.rect());
+  const double height = QFontMetricsF(font_).height();
+  const double notes_top = room.bottom() - height * double(column.notes.size());
+  for (std::size_t i = 0; i < column.notes.size(); ++i) {
+    column.notes[i].item->position->setCoords(left, notes_top + height * double(i));
+  }
+  std::vector<Word*> shown;
+  for (Word& each : column.words) {
+    shown.push_back(&each);
+  }
+  // The smallest parts go without a word where there is no room; table and read-out have them.
+  std::ranges::stable_sort(shown, std::ranges::greater(), &Word::weight);
+  const auto fitting = static_cast<std::size_t>(std::max(0.0, (notes_top - room.top()) / height));
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    shown[i]->item->setVisible(i < fitting);
+    shown[i]->leader->setVisible(i < fitting);
+  }
+  shown.resize(std::min(shown.size(), fitting));
+  std::ranges::stable_sort(shown, std::ranges::greater(), &Word::at);
+  std::vector<double> middles;
+  for (const Word* each : shown) {
+    middles.push_back(height_of(each->at));
+  }
+  const std::vector<double> tops = spread_labels(middles, height, room.top(), notes_top);
+  for (std::size_t i = 0; i < shown.size(); ++i) {
+    shown[i]->item->position->setCoords(left, tops[i]);
+    draw(*shown[i]->leader, {bar_end, middles[i]}, {left - 3.0, tops[i] + height / 2.0});
+  }
+  for (const auto* words : {&column.words, &column.notes}) {
+    for (const Word& each : *words) {
+      const QString full = each.item->property(full_text_property).toString();
+      each.item->setText(
+          QFontMetricsF(each.item->font()).elidedText(full, Qt::ElideRight, right - left));
+    }
+  }
+}
+
+} // namespace feedwright

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "machine/machine.h"
+#include "sizing/results.h"
+
+#include <optional>
+#include <vector>
+
+namespace feedwright {
+
+struct MoveMoment {
+  Time time;
+  Length position;
+  Velocity feed;
+  Acceleration acceleration; ///< below zero while slowing down
+  Torque up;   ///< at the harder-loaded motor, moving up the slope; below zero where it brakes
+  Torque down; ///< the same moving down the slope; on a level axis the same
+  std::optional<Torque> usable; ///< for a moment at that speed; nothing past the motor's curve
+};
+
+/// The quickest move that the axis' targets allow.
+struct MoveOverTime {
+  Time least_time;
+  Velocity peak_feed;
+  Acceleration peak_acceleration;
+  bool feed_reached;               ///< the wanted feed, not cut off by a short way
+  bool sloping;                    ///< up and down differ
+  std::vector<MoveMoment> moments; ///< time rises; where acceleration jumps, two at one time
+  std::size_t hardest = 0;         ///< moment with the least torque to spare
+  bool hardest_upwards = true;
+  Ratio reserve; ///< usable torque over what is asked, there
+  Verdict verdict = Verdict::open;
+};
+
+/// A move from rest to rest over a distance above zero, with the wanted feed and acceleration and
+/// the jerk of the duty, sampled at about `count` times. Nothing while one of the two is open.
+std::optional<MoveOverTime> move_over_time(const Machine&, const Axis&, Length distance, int count);
+
+} // namespace feedwright

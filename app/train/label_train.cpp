@@ -7,6 +7,7 @@
 #include "train/label_writer.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 
@@ -26,6 +27,9 @@ public:
     label_fixed();
     label_title();
     label_whip();
+    label_marks();
+    label_motor();
+    label_transmission();
     // On paper, where nothing is chosen, what is usual need not be said.
     if (!says(train_.sides_text) && (options_.title || train_.twin)) {
       label_sides(writer_, train_, plan_);
@@ -34,7 +38,6 @@ public:
     label_loop(writer_, train_, plan_, options_);
     label_carriage(writer_, train_, plan_);
     label_parts();
-    label_governing();
     if (!says(train_.duty_text) && (options_.title || train_.works)) {
       label_duty(writer_, train_, plan_);
     }
@@ -191,12 +194,19 @@ private:
     }
   }
 
+  /// Its torque alone where its size has no room.
+  void label_motor() {
+    const std::vector<Beside> sides = train_.belt && plan_.belt_upright
+                                          ? std::vector{right, left, above, below}
+                                          : std::vector{above, below, right, left};
+    QString one_line = train_.motor_text;
+    one_line.replace(QLatin1Char('\n'), QStringLiteral(" · "));
+    beside(train_.motor_text, plan_.motor, sides, Tone::faint) ||
+        beside(one_line, plan_.motor, sides, Tone::faint) ||
+        beside(train_.motor_text.section(QLatin1Char('\n'), 1), plan_.motor, sides, Tone::faint);
+  }
+
   void label_parts() {
-    beside(train_.motor_text, plan_.motor,
-           train_.belt && plan_.belt_upright ? std::vector{right, left, above, below}
-                                             : std::vector{above, below, right, left},
-           Tone::faint);
-    label_transmission();
     QRectF far_half = plan_.screw;
     far_half.setLeft(plan_.carriage.right());
     far_half.setRight(plan_.end.x() - u(14));
@@ -226,10 +236,15 @@ private:
                          : train_.belt ? plan_.belt.boundingRect()
                                        : plan_.coupling;
     const bool upright = train_.belt && plan_.belt_upright;
-    beside(train_.transmission_text, drive,
-           upright ? std::vector{right, left, below, above}
-                   : std::vector{below, above, right, left},
-           Tone::faint);
+    const std::vector<Beside> sides =
+        upright ? std::vector{right, left, below, above} : std::vector{below, above, right, left};
+    QString one_line = train_.transmission_text;
+    one_line.replace(QLatin1Char('\n'), QStringLiteral(" · "));
+    // The ratio alone where the belt has no room.
+    beside(train_.transmission_text, drive, sides, Tone::faint) ||
+        beside(one_line, drive, sides, Tone::faint) ||
+        beside(train_.transmission_text.section(QLatin1Char('\n'), 0, 0), drive, sides,
+               Tone::faint);
   }
 
   QRectF area_of(PartSlot slot) const {
@@ -241,15 +256,35 @@ private:
     return rect_;
   }
 
-  void label_governing() {
-    if (!train_.governing || (whip_governs() && !plan_.whip.isEmpty())) {
+  /// Each limit that wants attention at its part; those of one part under each other.
+  void label_marks() {
+    std::vector<PartSlot> said;
+    if (train_.governing && !(whip_governs() && !plan_.whip.isEmpty())) {
+      label_mark(*train_.governing, governing_tone(), said);
+    }
+    for (const GoverningMark& mark : train_.also) {
+      label_mark(mark, mark.verdict == Verdict::clear ? Tone::ink : tone_of(mark.verdict), said);
+    }
+  }
+
+  void label_mark(const GoverningMark& mark, Tone tone, std::vector<PartSlot>& said) {
+    if (std::ranges::find(said, mark.slot) != said.end()) {
       return;
     }
-    const GoverningMark& mark = *train_.governing;
+    said.push_back(mark.slot);
+    QStringList lines{mark.text};
+    for (const GoverningMark& other : train_.also) {
+      if (other.slot == mark.slot && other.text != mark.text) {
+        lines << other.text;
+      }
+    }
     const bool in_box = mark.slot == PartSlot::supply || mark.slot == PartSlot::controller;
-    beside(mark.text, area_of(mark.slot),
-           in_box ? std::vector{left, right, below} : std::vector{above, right, below, left},
-           governing_tone(), true);
+    const std::vector<Beside> sides =
+        in_box ? std::vector{left, right, below} : std::vector{above, right, below, left};
+    const QRectF area = area_of(mark.slot);
+    beside(lines.join(QLatin1Char('\n')), area, sides, tone, true) ||
+        beside(lines.join(QStringLiteral(" · ")), area, sides, tone, true) ||
+        beside(mark.text, area, sides, tone, true) || writer_.anywhere(mark.text, tone);
   }
 
   TrainPlan& plan_;

@@ -3,6 +3,8 @@
 
 #include "sizing/pipeline.h"
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -42,6 +44,34 @@ AtPosition at_position(const Machine& machine, const Axis& axis, Length along) {
   at.natural_frequency = there.natural_frequency;
   at.windup_error = there.windup_error;
   return at;
+}
+
+std::optional<double> whip_nearness(const Axis& axis, const AxisResults& results,
+                                    AngularVelocity critical) {
+  const auto* screw = std::get_if<Screw>(&axis.drive);
+  if (screw == nullptr || screw->driven != DrivenMember::screw || !axis.targets.feed ||
+      !results.screw_travel || critical <= AngularVelocity()) {
+    return std::nullopt;
+  }
+  return number(**axis.targets.feed / *results.screw_travel / critical);
+}
+
+std::vector<LimitId> near_governing(const AxisResults& results) {
+  std::vector<LimitId> near;
+  if (!results.governing) {
+    return near;
+  }
+  const auto& lowest = results.limit(*results.governing).reached;
+  constexpr double margin = 1.05;
+  for (const LimitDescriptor& about : limit_descriptors()) {
+    const Limit& limit = results.limit(about.id);
+    if (about.scale == LimitScale::feed && about.id != *results.governing && limit.applies &&
+        limit.reached && lowest && limit.reached->si <= margin * lowest->si) {
+      near.push_back(about.id);
+    }
+  }
+  std::ranges::stable_sort(near, {}, [&](LimitId id) { return results.limit(id).reached->si; });
+  return near;
 }
 
 } // namespace feedwright

@@ -4,7 +4,7 @@
 // What an axis can do with its carriage at one place of the travel. The sizing itself gives the
 // worst of all places.
 
-#include "machine/machine.h"
+#include "sizing/results.h"
 
 #include <optional>
 
@@ -36,5 +36,14 @@ Length place_at_start(const Axis& axis);
 /// The machine must be sound. Computed by the steps of the sizing, for that place alone: the
 /// sources are theirs.
 AtPosition at_position(const Machine& machine, const Axis& axis, Length along);
+
+/// Wanted speed of the screw over a critical speed of it; nothing without a wanted feed or a screw
+/// that turns.
+std::optional<double> whip_nearness(const Axis& axis, const AxisResults& results,
+                                    AngularVelocity critical);
+
+/// Feed limits that are not the governing one but within a twentieth of it, lowest first: a change
+/// that lifts the one soon meets the other.
+std::vector<LimitId> near_governing(const AxisResults& results);
 
 } // namespace feedwright

@@ -3,6 +3,7 @@
 
 #include "limits/number_text.h"
 #include "text/words.h"
+#include "train/label_marks.h"
 #include "train/label_wider.h"
 #include "train/label_writer.h"
 
@@ -27,7 +28,7 @@ public:
     label_fixed();
     label_title();
     label_whip();
-    label_marks();
+    label_marks(writer_, train_, plan_);
     label_motor();
     label_transmission();
     // On paper, where nothing is chosen, what is usual need not be said.
@@ -76,6 +77,9 @@ private:
     writer_.take(plan_.supply);
     writer_.take(plan_.controller);
     writer_.take(plan_.cut_arrow, u(5));
+    if (!plan_.balance.isNull()) {
+      writer_.take(plan_.balance, u(7));
+    }
     if (!plan_.gravity_arrow.isNull()) {
       writer_.take(QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2())
                        .normalized()
@@ -111,15 +115,11 @@ private:
                       plan_.nut_at_end.center().x(), plan_.travel_line);
   }
 
-  Tone governing_tone() const {
-    const Verdict verdict = train_.governing->verdict;
-    return verdict == Verdict::clear ? Tone::ink : tone_of(verdict);
-  }
-
   /// Text in a box, standing out where the box governs.
   void boxed(const QString& text, const QRectF& area, PartSlot slot) {
     const bool governs = train_.governing && train_.governing->slot == slot;
-    writer_.add(text, area, governs ? governing_tone() : Tone::faint, false, Qt::AlignCenter);
+    writer_.add(text, area, governs ? tone_of_mark(*train_.governing) : Tone::faint, false,
+                Qt::AlignCenter);
   }
 
   void label_title() {
@@ -167,18 +167,13 @@ private:
                        [&](const PlannedLabel& label) { return label.text == text; });
   }
 
-  bool whip_governs() const {
-    return train_.governing && train_.governing->slot == PartSlot::drive &&
-           train_.governing->member == QLatin1String("span");
-  }
-
   void label_whip() {
     if (!train_.whip || plan_.whip.isEmpty()) {
       return;
     }
     const Verdict verdict = train_.whip->verdict;
     const bool near = verdict == Verdict::over || verdict == Verdict::close;
-    const QString mark = whip_governs() ? train_.governing->text : QString();
+    const QString mark = whip_governs(train_) ? train_.governing->text : QString();
     const QString one_line =
         mark.isEmpty() ? train_.whip->text : mark + QStringLiteral(" · ") + train_.whip->text;
     const QString two_lines =
@@ -245,46 +240,6 @@ private:
         beside(one_line, drive, sides, Tone::faint) ||
         beside(train_.transmission_text.section(QLatin1Char('\n'), 0, 0), drive, sides,
                Tone::faint);
-  }
-
-  QRectF area_of(PartSlot slot) const {
-    for (const PlannedPart& part : plan_.parts) {
-      if (part.slot == slot) {
-        return part.area;
-      }
-    }
-    return rect_;
-  }
-
-  /// Each limit that wants attention at its part; those of one part under each other.
-  void label_marks() {
-    std::vector<PartSlot> said;
-    if (train_.governing && !(whip_governs() && !plan_.whip.isEmpty())) {
-      label_mark(*train_.governing, governing_tone(), said);
-    }
-    for (const GoverningMark& mark : train_.also) {
-      label_mark(mark, mark.verdict == Verdict::clear ? Tone::ink : tone_of(mark.verdict), said);
-    }
-  }
-
-  void label_mark(const GoverningMark& mark, Tone tone, std::vector<PartSlot>& said) {
-    if (std::ranges::find(said, mark.slot) != said.end()) {
-      return;
-    }
-    said.push_back(mark.slot);
-    QStringList lines{mark.text};
-    for (const GoverningMark& other : train_.also) {
-      if (other.slot == mark.slot && other.text != mark.text) {
-        lines << other.text;
-      }
-    }
-    const bool in_box = mark.slot == PartSlot::supply || mark.slot == PartSlot::controller;
-    const std::vector<Beside> sides =
-        in_box ? std::vector{left, right, below} : std::vector{above, right, below, left};
-    const QRectF area = area_of(mark.slot);
-    beside(lines.join(QLatin1Char('\n')), area, sides, tone, true) ||
-        beside(lines.join(QStringLiteral(" · ")), area, sides, tone, true) ||
-        beside(mark.text, area, sides, tone, true) || writer_.anywhere(mark.text, tone);
   }
 
   TrainPlan& plan_;

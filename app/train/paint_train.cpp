@@ -171,6 +171,12 @@ private:
     for (const double x : {plan_.carriage.left() + u(4), plan_.carriage.right() - block - u(4)}) {
       p_.drawRect(QRectF(x, plan_.carriage.bottom(), block, plan_.rail - plan_.carriage.bottom()));
     }
+    if (!plan_.brake.isNull()) {
+      shapes_.brake(plan_.brake, plan_.rail);
+    }
+    if (!plan_.balance.isNull()) {
+      shapes_.spring(plan_.balance);
+    }
   }
 
   void paint_arrows() {

@@ -156,6 +156,7 @@ private:
     out_.carriage_text = train_words::carriage(about_);
     out_.guides_text = tr("μ %1", "coefficient of friction of the guides")
                            .arg(shown(PartSlot::guides, "friction"));
+    out_.brake = axis_.carriage.brake;
     out_.cuts = axis_.targets.thrust.has_value();
     if (out_.cuts) {
       out_.cut_text = tr("cuts with %1").arg(shown(PartSlot::targets, "thrust"));
@@ -167,6 +168,7 @@ private:
       return;
     }
     out_.down = QPointF(-std::sin(incline), -std::cos(incline));
+    out_.balanced = *axis_.carriage.counterbalance > Force();
     const QString angle = shown(PartSlot::axis, "incline");
     out_.gravity_text =
         results_ != nullptr && results_->gravity_force

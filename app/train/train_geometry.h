@@ -86,6 +86,8 @@ struct TrainGeometry {
   bool twin_motor = false;     ///< and a motor for it
   /// Down, in the drawing's axes (y up), for an axis that is not level; of length 1.
   std::optional<QPointF> down;
+  bool brake = false;
+  bool balanced = false; ///< a spring or weight pulls against gravity
   bool cuts = false;
   bool works = false; ///< has load cases or moves
   std::optional<WhipDrawing> whip;

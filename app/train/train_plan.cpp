@@ -102,6 +102,17 @@ private:
       const QPointF tail(way.x() > 0.0 ? right - way.x() : right, middle - way.y() / 2.0);
       plan_.gravity_arrow = QLineF(tail, tail + way);
     }
+    if (train_.balanced) {
+      // Against what gravity does along the axis.
+      const double sense = train_.down->x() < 0.0 ? 1.0 : -1.0;
+      const QPointF from(sense > 0.0 ? plan_.carriage.right() : plan_.carriage.left(),
+                         plan_.carriage.top() + u(5));
+      plan_.balance = QLineF(from, from + QPointF(sense * u(40), 0.0));
+    }
+    if (train_.brake) {
+      plan_.brake = QRectF(plan_.carriage.center().x() - u(7), plan_.carriage.bottom(), u(14),
+                           plan_.rail + u(8) - plan_.carriage.bottom());
+    }
   }
 
   void place_machine_side() {

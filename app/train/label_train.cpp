@@ -3,10 +3,12 @@
 
 #include "limits/number_text.h"
 #include "text/words.h"
+#include "train/label_marks.h"
 #include "train/label_wider.h"
 #include "train/label_writer.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 
@@ -26,6 +28,9 @@ public:
     label_fixed();
     label_title();
     label_whip();
+    label_marks(writer_, train_, plan_);
+    label_motor();
+    label_transmission();
     // On paper, where nothing is chosen, what is usual need not be said.
     if (!says(train_.sides_text) && (options_.title || train_.twin)) {
       label_sides(writer_, train_, plan_);
@@ -34,7 +39,6 @@ public:
     label_loop(writer_, train_, plan_, options_);
     label_carriage(writer_, train_, plan_);
     label_parts();
-    label_governing();
     if (!says(train_.duty_text) && (options_.title || train_.works)) {
       label_duty(writer_, train_, plan_);
     }
@@ -73,6 +77,9 @@ private:
     writer_.take(plan_.supply);
     writer_.take(plan_.controller);
     writer_.take(plan_.cut_arrow, u(5));
+    if (!plan_.balance.isNull()) {
+      writer_.take(plan_.balance, u(7));
+    }
     if (!plan_.gravity_arrow.isNull()) {
       writer_.take(QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2())
                        .normalized()
@@ -108,15 +115,11 @@ private:
                       plan_.nut_at_end.center().x(), plan_.travel_line);
   }
 
-  Tone governing_tone() const {
-    const Verdict verdict = train_.governing->verdict;
-    return verdict == Verdict::clear ? Tone::ink : tone_of(verdict);
-  }
-
   /// Text in a box, standing out where the box governs.
   void boxed(const QString& text, const QRectF& area, PartSlot slot) {
     const bool governs = train_.governing && train_.governing->slot == slot;
-    writer_.add(text, area, governs ? governing_tone() : Tone::faint, false, Qt::AlignCenter);
+    writer_.add(text, area, governs ? tone_of_mark(*train_.governing) : Tone::faint, false,
+                Qt::AlignCenter);
   }
 
   void label_title() {
@@ -164,18 +167,13 @@ private:
                        [&](const PlannedLabel& label) { return label.text == text; });
   }
 
-  bool whip_governs() const {
-    return train_.governing && train_.governing->slot == PartSlot::drive &&
-           train_.governing->member == QLatin1String("span");
-  }
-
   void label_whip() {
     if (!train_.whip || plan_.whip.isEmpty()) {
       return;
     }
     const Verdict verdict = train_.whip->verdict;
     const bool near = verdict == Verdict::over || verdict == Verdict::close;
-    const QString mark = whip_governs() ? train_.governing->text : QString();
+    const QString mark = whip_governs(train_) ? train_.governing->text : QString();
     const QString one_line =
         mark.isEmpty() ? train_.whip->text : mark + QStringLiteral(" · ") + train_.whip->text;
     const QString two_lines =
@@ -191,12 +189,19 @@ private:
     }
   }
 
+  /// Its torque alone where its size has no room.
+  void label_motor() {
+    const std::vector<Beside> sides = train_.belt && plan_.belt_upright
+                                          ? std::vector{right, left, above, below}
+                                          : std::vector{above, below, right, left};
+    QString one_line = train_.motor_text;
+    one_line.replace(QLatin1Char('\n'), QStringLiteral(" · "));
+    beside(train_.motor_text, plan_.motor, sides, Tone::faint) ||
+        beside(one_line, plan_.motor, sides, Tone::faint) ||
+        beside(train_.motor_text.section(QLatin1Char('\n'), 1), plan_.motor, sides, Tone::faint);
+  }
+
   void label_parts() {
-    beside(train_.motor_text, plan_.motor,
-           train_.belt && plan_.belt_upright ? std::vector{right, left, above, below}
-                                             : std::vector{above, below, right, left},
-           Tone::faint);
-    label_transmission();
     QRectF far_half = plan_.screw;
     far_half.setLeft(plan_.carriage.right());
     far_half.setRight(plan_.end.x() - u(14));
@@ -226,30 +231,15 @@ private:
                          : train_.belt ? plan_.belt.boundingRect()
                                        : plan_.coupling;
     const bool upright = train_.belt && plan_.belt_upright;
-    beside(train_.transmission_text, drive,
-           upright ? std::vector{right, left, below, above}
-                   : std::vector{below, above, right, left},
-           Tone::faint);
-  }
-
-  QRectF area_of(PartSlot slot) const {
-    for (const PlannedPart& part : plan_.parts) {
-      if (part.slot == slot) {
-        return part.area;
-      }
-    }
-    return rect_;
-  }
-
-  void label_governing() {
-    if (!train_.governing || (whip_governs() && !plan_.whip.isEmpty())) {
-      return;
-    }
-    const GoverningMark& mark = *train_.governing;
-    const bool in_box = mark.slot == PartSlot::supply || mark.slot == PartSlot::controller;
-    beside(mark.text, area_of(mark.slot),
-           in_box ? std::vector{left, right, below} : std::vector{above, right, below, left},
-           governing_tone(), true);
+    const std::vector<Beside> sides =
+        upright ? std::vector{right, left, below, above} : std::vector{below, above, right, left};
+    QString one_line = train_.transmission_text;
+    one_line.replace(QLatin1Char('\n'), QStringLiteral(" · "));
+    // The ratio alone where the belt has no room.
+    beside(train_.transmission_text, drive, sides, Tone::faint) ||
+        beside(one_line, drive, sides, Tone::faint) ||
+        beside(train_.transmission_text.section(QLatin1Char('\n'), 0, 0), drive, sides,
+               Tone::faint);
   }
 
   TrainPlan& plan_;

@@ -206,6 +206,28 @@ void ShapePainter::turning(const QPointF& centre, double radius) {
   head(centre + radius * QPointF(std::cos(tip), -std::sin(tip)), along, u(8), look_.ink);
 }
 
+void ShapePainter::brake(const QRectF& rect, double rail) {
+  p_.setPen(pen(look_.ink, 1.0));
+  p_.setBrush(look_.ink);
+  p_.drawRect(QRectF(rect.left(), rail - u(4), rect.width(), u(3.2)));
+  p_.drawRect(QRectF(rect.left(), rail + u(4.8), rect.width(), u(3.2)));
+}
+
+void ShapePainter::spring(const QLineF& line) {
+  constexpr int turns = 10;
+  QPolygonF zigzag;
+  zigzag << line.p1() << line.pointAt(0.12);
+  for (int i = 0; i < turns; ++i) {
+    const double at = 0.12 + 0.76 * (i + 0.5) / turns;
+    zigzag << line.pointAt(at) + QPointF(0.0, i % 2 == 0 ? u(-3) : u(3));
+  }
+  zigzag << line.pointAt(0.88) << line.p2();
+  p_.setBrush(Qt::NoBrush);
+  p_.setPen(pen(look_.ink, 1.0));
+  p_.drawPolyline(zigzag);
+  p_.drawLine(line.p2() - QPointF(0.0, u(6)), line.p2() + QPointF(0.0, u(6)));
+}
+
 void ShapePainter::double_arrow(const QLineF& line, const QColor& colour) {
   const QLineF way = line.unitVector();
   const QPointF along(way.dx(), way.dy());

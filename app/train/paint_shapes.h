@@ -38,6 +38,10 @@ public:
   void paired_nut(const QRectF& rect);
   /// Round a nut that turns.
   void turning(const QPointF& centre, double radius);
+  /// Two shoes that grip the rail.
+  void brake(const QRectF& rect, double rail);
+  /// Hangs on a wall at the line's end and pulls at its start.
+  void spring(const QLineF& line);
   void double_arrow(const QLineF& line, const QColor& colour);
   void arrow(const QLineF& line, const QColor& colour, bool solid);
   void extension(double x, double from, double to);

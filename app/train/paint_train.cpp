@@ -5,6 +5,7 @@
 #include "train/paint_shapes.h"
 
 #include <QPainter>
+#include <QTransform>
 
 #include <algorithm>
 #include <cmath>
@@ -136,18 +137,30 @@ private:
     }
   }
 
+  /// Far off a faint dotted bow; near a bold one; past the edge both bows, as the eye sees it whip.
   void paint_whip() {
     if (plan_.whip.isEmpty()) {
       return;
     }
     const Verdict verdict = train_.whip->verdict;
     const bool near = verdict == Verdict::close || verdict == Verdict::over;
-    QPen pen =
-        near ? shapes_.pen(colour_of(tone_of(verdict)), 2.2) : shapes_.pen(look_.faint_ink, 0.9);
-    pen.setDashPattern(near ? QList<qreal>{3.5, 2.0} : QList<qreal>{5.0, 5.0});
-    p_.setPen(pen);
+    constexpr double half_way = 0.5;
+    const bool far = !near && train_.whip->nearness.value_or(1.0) < half_way;
+    const QColor colour = near ? colour_of(tone_of(verdict)) : look_.faint_ink;
     p_.setBrush(Qt::NoBrush);
+    p_.setPen(shapes_.pen(colour,
+                          near  ? 2.2
+                          : far ? 0.9
+                                : 1.2,
+                          far                        ? Qt::DotLine
+                          : verdict == Verdict::over ? Qt::SolidLine
+                                                     : Qt::DashLine));
     p_.drawPolyline(plan_.whip);
+    if (verdict == Verdict::over) {
+      const double axis = plan_.start.y();
+      p_.setPen(shapes_.pen(colour, 1.2, Qt::DashLine));
+      p_.drawPolyline(QTransform(1, 0, 0, -1, 0, 2.0 * axis).map(plan_.whip));
+    }
   }
 
   void paint_carriage() {
@@ -157,6 +170,12 @@ private:
     const double block = u(18);
     for (const double x : {plan_.carriage.left() + u(4), plan_.carriage.right() - block - u(4)}) {
       p_.drawRect(QRectF(x, plan_.carriage.bottom(), block, plan_.rail - plan_.carriage.bottom()));
+    }
+    if (!plan_.brake.isNull()) {
+      shapes_.brake(plan_.brake, plan_.rail);
+    }
+    if (!plan_.balance.isNull()) {
+      shapes_.spring(plan_.balance);
     }
   }
 

@@ -87,6 +87,7 @@ private:
     loop.title = QPointF(left, top - plan_.line - u(5));
     loop.area = QRectF(corner, size);
     const QPointF shift = corner - bounds.topLeft() * loop.scale;
+    loop.origin = shift;
     for (const LoopPulleyDrawing& pulley : drawing.pulleys) {
       loop.centres.push_back(pulley.centre * loop.scale + shift);
       if (pulley.role == PulleyRole::motor) {

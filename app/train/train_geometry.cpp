@@ -5,6 +5,7 @@
 #include "mechanics/whip_shape.h"
 #include "text/text_of.h"
 #include "text/words.h"
+#include "train/figure_texts.h"
 #include "train/train_words.h"
 
 #include <QCoreApplication>
@@ -21,9 +22,9 @@ class Train {
   Q_DECLARE_TR_FUNCTIONS(Train)
 
 public:
-  Train(const Machine& machine, std::size_t axis, const AxisResults* results)
+  Train(const Machine& machine, std::size_t axis, const AxisResults* results, const AtPosition* at)
       : machine_(machine), axis_number_(axis), about_{machine, axis}, axis_(machine.axes.at(axis)),
-        results_(results) {}
+        results_(results), at_(at) {}
 
   TrainGeometry drawn() {
     fill_drive();
@@ -35,6 +36,7 @@ public:
       fill_whip();
       fill_governing();
     }
+    out_.figures = figure_texts(out_, about_);
     return out_;
   }
 
@@ -84,6 +86,7 @@ private:
     out_.nut_at_start = screw != nullptr && axis_.basics.nut_at_start
                             ? mm(**axis_.basics.nut_at_start)
                             : (out_.span - out_.travel) / 2.0;
+    out_.nut_along = at_ != nullptr ? mm(at_->place) - out_.nut_at_start : out_.travel / 2.0;
     out_.twin = axis_.sides.layout != DriveLayout::one;
     out_.twin_motor = axis_.sides.layout == DriveLayout::two_motors;
     if (out_.twin && screw != nullptr && axis_.sides.pairing == Pairing::opposed) {
@@ -153,6 +156,7 @@ private:
     out_.carriage_text = train_words::carriage(about_);
     out_.guides_text = tr("μ %1", "coefficient of friction of the guides")
                            .arg(shown(PartSlot::guides, "friction"));
+    out_.brake = axis_.carriage.brake;
     out_.cuts = axis_.targets.thrust.has_value();
     if (out_.cuts) {
       out_.cut_text = tr("cuts with %1").arg(shown(PartSlot::targets, "thrust"));
@@ -164,6 +168,7 @@ private:
       return;
     }
     out_.down = QPointF(-std::sin(incline), -std::cos(incline));
+    out_.balanced = *axis_.carriage.counterbalance > Force();
     const QString angle = shown(PartSlot::axis, "incline");
     out_.gravity_text =
         results_ != nullptr && results_->gravity_force
@@ -180,49 +185,71 @@ private:
   }
 
   void fill_whip() {
-    if (!results_->whip_length || !results_->whip_allowed_speed ||
-        !results_->limit(LimitId::whip).applies) {
+    const bool there = at_ != nullptr && at_->whip_depends;
+    const auto& length = there ? at_->whip_length : results_->whip_length;
+    const auto& speed = there ? at_->whip_speed : results_->whip_speed;
+    if (!length || !speed || !results_->limit(LimitId::whip).applies) {
       return;
     }
     WhipDrawing whip;
     EndSupport from_end = out_.motor_end;
     EndSupport to_end = out_.far_end;
-    const double length = mm(*results_->whip_length);
+    const double farthest = there ? mm(at_->place) : out_.nut_at_start + out_.travel;
     whip.to = out_.span;
     constexpr double near_enough = 1e-6;
-    if (std::abs(length - out_.span) > near_enough * out_.span) {
-      const bool motor_side =
-          std::abs(out_.nut_at_start + out_.travel - length) <= near_enough * out_.span;
+    if (std::abs(mm(*length) - out_.span) > near_enough * out_.span) {
+      const bool motor_side = std::abs(farthest - mm(*length)) <= near_enough * out_.span;
       (motor_side ? to_end : from_end) = EndSupport::supported;
-      (motor_side ? whip.to : whip.from) = motor_side ? length : out_.span - length;
+      (motor_side ? whip.to : whip.from) = motor_side ? mm(*length) : out_.span - mm(*length);
     }
-    constexpr int steps = 48;
-    double largest = 0.0;
-    for (int i = 0; i <= steps; ++i) {
-      const double place = double(i) / steps;
-      whip.shape.emplace_back(place, whip_shape(from_end, to_end, place));
-      largest = std::max(largest, std::abs(whip.shape.back().y()));
-    }
-    for (QPointF& point : whip.shape) {
-      point.ry() /= largest > 0.0 ? largest : 1.0;
-    }
+    whip.shape = whip_points(from_end, to_end);
     whip.verdict = results_->limit(LimitId::whip).verdict;
-    whip.text = tr("whips at %1 · allowed %2")
-                    .arg(words::result_value(ResultId::whip_speed, *results_),
-                         words::result_value(ResultId::whip_allowed_speed, *results_));
+    whip.nearness = whip_nearness(axis_, *results_, *speed);
+    const QString said =
+        there ? tr("nut here: whips at %1 · allowed %2") : tr("whips at %1 · allowed %2");
+    const auto allowed = there ? at_->whip_allowed_speed : results_->whip_allowed_speed;
+    whip.text = said.arg(words::quantity(any(*speed), "rpm"),
+                         allowed ? words::quantity(any(*allowed), "rpm") : QString());
     out_.whip = whip;
   }
 
-  void fill_governing() {
-    if (!results_->governing) {
-      return;
+  /// The mode's shape with its largest bow made 1.
+  static std::vector<QPointF> whip_points(EndSupport from, EndSupport to) {
+    constexpr int steps = 48;
+    std::vector<QPointF> shape;
+    double largest = 0.0;
+    for (int i = 0; i <= steps; ++i) {
+      const double place = double(i) / steps;
+      shape.emplace_back(place, whip_shape(from, to, place));
+      largest = std::max(largest, std::abs(shape.back().y()));
     }
-    const LimitId id = *results_->governing;
-    const Verdict verdict = results_->limit(id).verdict;
+    for (QPointF& point : shape) {
+      point.ry() /= largest > 0.0 ? largest : 1.0;
+    }
+    return shape;
+  }
+
+  GoverningMark mark(LimitId id, const QString& said) const {
     const LimitDescriptor& about = descriptor(id);
-    out_.governing = GoverningMark{about.part, text_of(about.member), verdict,
-                                   tr("%1 %2 governs", "sign, name of a limit")
-                                       .arg(words::verdict_sign(verdict), words::limit_name(id))};
+    const Verdict verdict = results_->limit(id).verdict;
+    return {about.part, text_of(about.member), verdict,
+            said.arg(words::verdict_sign(verdict), words::limit_name(id))};
+  }
+
+  void fill_governing() {
+    if (results_->governing) {
+      out_.governing = mark(*results_->governing, tr("%1 %2 governs", "sign, name of a limit"));
+    }
+    for (const LimitId id : near_governing(*results_)) {
+      out_.also.push_back(mark(id, tr("%1 %2 as near", "sign, name of a limit")));
+    }
+    for (const LimitDescriptor& limit : limit_descriptors()) {
+      const bool said = results_->governing == limit.id;
+      if (!said && limit.scale != LimitScale::feed &&
+          results_->limit(limit.id).verdict == Verdict::over) {
+        out_.also.push_back(mark(limit.id, tr("%1 %2 over", "sign, name of a limit")));
+      }
+    }
   }
 
   const Machine& machine_;
@@ -230,13 +257,15 @@ private:
   ShownAxis about_;
   const Axis& axis_;
   const AxisResults* results_;
+  const AtPosition* at_;
   TrainGeometry out_;
 };
 
 } // namespace
 
-TrainGeometry train_geometry(const Machine& machine, std::size_t axis, const AxisResults* results) {
-  return Train(machine, axis, results).drawn();
+TrainGeometry train_geometry(const Machine& machine, std::size_t axis, const AxisResults* results,
+                             const AtPosition* at) {
+  return Train(machine, axis, results, at).drawn();
 }
 
 } // namespace feedwright

@@ -5,6 +5,7 @@
 // them. No colours, no pixels.
 
 #include "machine/machine.h"
+#include "sizing/at_position.h"
 #include "sizing/results.h"
 #include "train/loop_drawing.h"
 
@@ -36,14 +37,29 @@ struct WhipDrawing {
   std::vector<QPointF> shape; ///< x from 0 to 1, y up to 1
   Verdict verdict = Verdict::open;
   QString text;
+  /// Wanted speed over critical speed; nothing without a wanted feed.
+  std::optional<double> nearness;
 };
 
-/// What governs, said where it stands.
+/// A limit that wants attention, said at the part it stands at.
 struct GoverningMark {
   PartSlot slot = PartSlot::drive;
   QString member;
   Verdict verdict = Verdict::open;
   QString text;
+};
+
+/// A figure in the drawing's words, that can be typed over where it stands.
+struct TrainFigure {
+  PartSlot slot = PartSlot::drive;
+  QString member;
+  QString shown; ///< as the words have it; empty where they say that it is missing
+};
+
+/// Words with figures in them.
+struct FigureText {
+  QString text;
+  std::vector<TrainFigure> figures; ///< in the text's order
 };
 
 /// Lengths in mm. The screw (or the run of the hauling belt) lies along x, its motor-end bearing
@@ -58,6 +74,7 @@ struct TrainGeometry {
   EndSupport far_end = EndSupport::supported;
   double nut_at_start = 0.0;
   double travel = 0.0;
+  double nut_along = 0.0;       ///< where on its travel the nut is drawn
   double motor_face = 0.0;      ///< side of the motor's flange
   bool motor_face_known = true; ///< false: drawn at a usual size
   std::optional<BeltDrawing> belt;
@@ -69,10 +86,15 @@ struct TrainGeometry {
   bool twin_motor = false;     ///< and a motor for it
   /// Down, in the drawing's axes (y up), for an axis that is not level; of length 1.
   std::optional<QPointF> down;
+  bool brake = false;
+  bool balanced = false; ///< a spring or weight pulls against gravity
   bool cuts = false;
   bool works = false; ///< has load cases or moves
   std::optional<WhipDrawing> whip;
   std::optional<GoverningMark> governing;
+  /// Limits nearly as low as the governing one, and others that are over, worst first.
+  std::vector<GoverningMark> also;
+  std::vector<FigureText> figures;
 
   QString motor_text;
   QString transmission_text;
@@ -92,7 +114,10 @@ struct TrainGeometry {
   QString controller_text;
 };
 
-/// `results` may be missing while the machine has faults: then what is computed is left out.
-TrainGeometry train_geometry(const Machine& machine, std::size_t axis, const AxisResults* results);
+/// `results` may be missing while the machine has faults: then what is computed is left out. With
+/// `at` the carriage is drawn there, and what depends on its place as it is there; else in the
+/// middle, with the worst over the travel.
+TrainGeometry train_geometry(const Machine& machine, std::size_t axis, const AxisResults* results,
+                             const AtPosition* at = nullptr);
 
 } // namespace feedwright

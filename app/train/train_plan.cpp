@@ -2,6 +2,7 @@
 #include "train/train_plan.h"
 
 #include "train/label_train.h"
+#include "train/place_figures.h"
 #include "train/plan_drive.h"
 #include "train/plan_parts.h"
 
@@ -72,7 +73,7 @@ private:
 
   void place_carriage() {
     const double first = train_.nut_at_start;
-    plan_.nut = nut_at(first + train_.travel / 2.0);
+    plan_.nut = nut_at(first + train_.nut_along);
     plan_.nut_at_start = nut_at(first);
     plan_.nut_at_end = nut_at(first + train_.travel);
     plan_.carriage_text = room_.carriage_text(plan_.scale);
@@ -80,8 +81,10 @@ private:
     const double most = std::max(plan_.screw.width() * 0.2, u(40));
     const double width =
         std::max(room_.width_of(plan_.carriage_text) + u(16), std::min(most, u(150)));
-    plan_.carriage = QRectF(plan_.nut.center().x() - width / 2.0, top, width,
-                            room_.carriage_height(plan_.scale));
+    // A wide one at an end of its travel stays clear of what stands beyond.
+    const double left = std::clamp(plan_.nut.center().x() - width / 2.0, plan_.start.x() - u(10),
+                                   std::max(plan_.start.x() - u(10), rect_.right() - u(2) - width));
+    plan_.carriage = QRectF(left, top, width, room_.carriage_height(plan_.scale));
     plan_.rail = plan_.carriage.bottom() + u(8);
     plan_.travel_line = plan_.rail + u(6) + plan_.line / 2.0 + u(2);
     plan_.span_line = plan_.travel_line + plan_.line + u(4);
@@ -90,13 +93,25 @@ private:
 
   void place_force_arrows() {
     const double middle = plan_.carriage.center().y();
-    plan_.cut_arrow =
-        QLineF(plan_.carriage.right() + u(8), middle, plan_.carriage.right() + u(50), middle);
+    const bool room = plan_.carriage.right() + u(52) < rect_.right();
+    const double near = room ? plan_.carriage.right() + u(8) : plan_.carriage.left() - u(8);
+    plan_.cut_arrow = QLineF(near, middle, near + (room ? u(42) : -u(42)), middle);
     if (train_.down) {
       const QPointF way(train_.down->x() * u(34), -train_.down->y() * u(34));
-      const double right = plan_.carriage.left() - u(10);
+      const double right = (room ? plan_.carriage.left() : plan_.cut_arrow.x2()) - u(10);
       const QPointF tail(way.x() > 0.0 ? right - way.x() : right, middle - way.y() / 2.0);
       plan_.gravity_arrow = QLineF(tail, tail + way);
+    }
+    if (train_.balanced) {
+      // Against what gravity does along the axis.
+      const double sense = train_.down->x() < 0.0 ? 1.0 : -1.0;
+      const QPointF from(sense > 0.0 ? plan_.carriage.right() : plan_.carriage.left(),
+                         plan_.carriage.top() + u(5));
+      plan_.balance = QLineF(from, from + QPointF(sense * u(40), 0.0));
+    }
+    if (train_.brake) {
+      plan_.brake = QRectF(plan_.carriage.center().x() - u(7), plan_.carriage.bottom(), u(14),
+                           plan_.rail + u(8) - plan_.carriage.bottom());
     }
   }
 
@@ -121,7 +136,10 @@ private:
       return;
     }
     const WhipDrawing& whip = *train_.whip;
-    const double height = half_screw() + u(20);
+    // How far it bows out says how near it is.
+    constexpr double without_target = 0.7;
+    const double near = std::clamp(whip.nearness.value_or(without_target), 0.0, 1.0);
+    const double height = half_screw() + u(4) + u(17) * near;
     for (const QPointF& point : whip.shape) {
       const double place = whip.from + point.x() * (whip.to - whip.from);
       plan_.whip << plan_.start + QPointF(place * plan_.scale, -point.y() * height);
@@ -158,11 +176,35 @@ const PlannedPart* TrainPlan::part_at(const QPointF& point) const {
   return found;
 }
 
+const PlannedFigure* TrainPlan::figure_at(const QPointF& point) const {
+  for (const PlannedFigure& figure : figures) {
+    if (figure.area.adjusted(-unit, -unit, unit, unit).contains(point)) {
+      return &figure;
+    }
+  }
+  return nullptr;
+}
+
+std::optional<std::size_t> TrainPlan::pulley_at(const QPointF& point,
+                                                const LoopDrawing& drawing) const {
+  if (!loop) {
+    return std::nullopt;
+  }
+  for (std::size_t i = 0; i < loop->centres.size(); ++i) {
+    const double radius = std::max(drawing.pulleys[i].diameter * loop->scale / 2.0, 5.0 * unit);
+    if (QLineF(point, loop->centres[i]).length() <= radius) {
+      return i;
+    }
+  }
+  return std::nullopt;
+}
+
 TrainPlan plan_train(const TrainGeometry& train, const QRectF& rect, const TrainOptions& options,
                      QPaintDevice* device) {
   const QFontMetricsF metrics(options.font, device);
   TrainPlan plan = Planner(train, rect, options, metrics).planned();
   label_train(plan, train, rect, options, metrics);
+  place_figures(plan, train, metrics);
   return plan;
 }
 

@@ -42,11 +42,19 @@ struct PlannedLabel {
   Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter;
 };
 
+/// A figure in a label, where it can be typed over.
+struct PlannedFigure {
+  PartSlot slot;
+  QString member;
+  QRectF area; ///< of the figure itself; null where the words found no room
+};
+
 /// The end view of a belt loop, seen along the shafts.
 struct LoopPlan {
   double scale = 1.0;
-  QPointF title; ///< top left of the words that head it
-  QRectF area;   ///< of pulleys, belt and motor
+  QPointF origin; ///< where the loop's coordinates are nought
+  QPointF title;  ///< top left of the words that head it
+  QRectF area;    ///< of pulleys, belt and motor
   std::vector<QPointF> centres;
   QPainterPath belt; ///< empty where none fits
   QLineF slide;      ///< null if nothing slides
@@ -83,6 +91,8 @@ struct TrainPlan {
   double span_line = 0.0;
   QLineF cut_arrow;
   QLineF gravity_arrow;
+  QLineF balance; ///< from the carriage to where a counterbalance pulls it
+  QRectF brake;   ///< on the rail
   QPainterPath belt;
   std::optional<LoopPlan> loop;
   std::optional<TwinPlan> twin;
@@ -94,12 +104,16 @@ struct TrainPlan {
   QRectF controller;
   std::vector<PlannedPart> parts;
   std::vector<PlannedLabel> labels;
+  std::vector<PlannedFigure> figures;
 
   /// Of the arrow round a nut that turns.
   double turning_radius() const { return nut.height() / 2.0 + 7.0 * unit; }
 
   /// The part at a point: the smallest that holds it.
   const PlannedPart* part_at(const QPointF& point) const;
+  const PlannedFigure* figure_at(const QPointF& point) const;
+  /// The loop's pulley at a point of its end view.
+  std::optional<std::size_t> pulley_at(const QPointF& point, const LoopDrawing& loop) const;
 };
 
 TrainPlan plan_train(const TrainGeometry& train, const QRectF& rect, const TrainOptions& options,

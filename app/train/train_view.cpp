@@ -2,14 +2,15 @@
 #include "train/train_view.h"
 
 #include "text/words.h"
+#include "train/figure_editor.h"
+#include "train/paint_read_out.h"
 #include "train/paint_train.h"
+#include "train/pulley_move.h"
 
-#include <QAccessible>
 #include <QHelpEvent>
-#include <QKeyEvent>
-#include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
+#include <QToolButton>
+#include <QUndoStack>
 
 #include <algorithm>
 #include <iterator>
@@ -17,17 +18,44 @@
 namespace feedwright {
 
 TrainView::TrainView(MachineDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document) {
+    : QWidget(parent), document_(document), swaps_(document),
+      editor_(new FigureEditor(document, this)), swap_button_(new QToolButton(this)) {
   setObjectName(QStringLiteral("train_view"));
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAttribute(Qt::WA_OpaquePaintEvent); // paintEvent begins with the paper
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   setAccessibleName(tr("Drive train"));
+  swap_button_->setObjectName(QStringLiteral("swap_part"));
+  swap_button_->setText(QStringLiteral("⇄"));
+  swap_button_->setFocusPolicy(Qt::NoFocus); // the menu key does the same
+  swap_button_->hide();
+  connect(swap_button_, &QToolButton::clicked, this, [this] {
+    show_menu(focused_, swap_button_->mapToGlobal(swap_button_->rect().bottomLeft()));
+  });
+  connect(editor_, &FigureEditor::left, this, [this] { setFocus(Qt::OtherFocusReason); });
+  connect(editor_, &FigureEditor::step_wanted, this, &TrainView::step_figure);
   connect(&document_, &MachineDocument::changed, this, &TrainView::take_changes);
   connect(&document_, &MachineDocument::selection_changed, this, &TrainView::take_selection);
+  // Another machine comes with an empty stack of steps.
+  connect(document_.undo_stack(), &QUndoStack::indexChanged, this, &TrainView::forget_if_fresh);
+  connect(&document_, &MachineDocument::state_changed, this, [this] {
+    if (file_path_ != document_.file_path()) {
+      file_path_ = document_.file_path();
+      forget_if_fresh();
+    }
+  });
   take_changes();
   take_selection();
+}
+
+/// What was moved and swapped belongs to the machine before.
+void TrainView::forget_if_fresh() {
+  if (document_.undo_stack()->count() == 0) {
+    swaps_.forget();
+    carriages_.clear();
+    take_changes();
+  }
 }
 
 QSize TrainView::sizeHint() const {
@@ -38,21 +66,50 @@ QSize TrainView::minimumSizeHint() const {
   return {420, int(least_train_height(fontMetrics().height()))};
 }
 
+QString TrainView::axis_key() const {
+  const Axis* axis = document_.current_axis();
+  return axis != nullptr ? QString::fromStdString(axis->basics.letter) : QString();
+}
+
+std::optional<Length> TrainView::carriage_along() const {
+  const auto found = carriages_.constFind(axis_key());
+  return found != carriages_.constEnd() ? std::optional(*found) : std::nullopt;
+}
+
 void TrainView::take_changes() {
   plan_.reset();
+  at_.reset();
   has_axis_ = document_.current_axis() != nullptr;
   if (has_axis_) {
-    train_ = train_geometry(document_.machine(), document_.selection().axis, document_.current());
+    const auto along = carriage_along();
+    const std::size_t axis = document_.selection().axis;
+    if (along && document_.current() != nullptr) {
+      at_ = at_position(document_.machine(), document_.machine().axes.at(axis), *along);
+    }
+    train_ = train_geometry(document_.machine(), axis, document_.current(), at_ ? &*at_ : nullptr);
   }
+  refresh_read_out();
   describe();
+  place_swap_button();
   update();
 }
 
 void TrainView::take_selection() {
-  if (focused_ != document_.selection().slot) {
-    focused_ = document_.selection().slot;
-  }
+  focused_ = document_.selection().slot;
+  pulley_chosen_ = false;
   take_changes();
+}
+
+void TrainView::refresh_read_out() {
+  read_out_ = {};
+  const BeltLoopDrive* loop = chosen_loop(document_);
+  if (pulley_chosen_ && loop != nullptr && pulley_ < loop->pulleys.size()) {
+    read_out_ = pulley_read_out(*loop, pulley_, document_.units());
+  } else if (at_) {
+    const Length along = *carriage_along();
+    const Length travel = *document_.current_axis()->basics.travel;
+    read_out_ = position_read_out(*at_, std::min(along, travel), document_.units());
+  }
 }
 
 TrainOptions TrainView::options() const {
@@ -69,8 +126,9 @@ TrainOptions TrainView::options() const {
 const TrainPlan& TrainView::plan() {
   if (!plan_ || planned_size_ != size()) {
     constexpr double margin = 8.0;
-    const QRectF room = QRectF(rect()).adjusted(margin, margin, -margin, -margin);
-    plan_ = plan_train(train_, room, options(), this);
+    // Larger is a larger sheet behind the same window: lines and words keep their size.
+    const QRectF sheet(QPointF(), QSizeF(size()) * zoom_);
+    plan_ = plan_train(train_, sheet.adjusted(margin, margin, -margin, -margin), options(), this);
     planned_size_ = size();
   }
   return *plan_;
@@ -80,37 +138,58 @@ QRectF TrainView::area_of(PartSlot slot) {
   const auto& parts = plan().parts;
   const auto found = std::find_if(parts.begin(), parts.end(),
                                   [slot](const PlannedPart& part) { return part.slot == slot; });
-  return found != parts.end() ? found->area : QRectF();
+  return found != parts.end() ? found->area.translated(-pan_) : QRectF();
+}
+
+QRectF TrainView::area_of_figure(PartSlot slot, const QString& member) {
+  for (const PlannedFigure& figure : plan().figures) {
+    if (figure.slot == slot && figure.member == member && !figure.area.isNull()) {
+      return figure.area.translated(-pan_);
+    }
+  }
+  return area_of(slot);
+}
+
+QPointF TrainView::place_of_pulley(std::size_t pulley) {
+  return plan().loop && pulley < plan().loop->centres.size() ? plan().loop->centres[pulley] - pan_
+                                                             : QPointF();
 }
 
 void TrainView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const Look look = Look::of(palette());
   painter.fillRect(rect(), look.paper);
-  if (has_axis_) {
-    paint_train(painter, train_, plan(), look, options());
-  }
-}
-
-void TrainView::mousePressEvent(QMouseEvent* event) {
-  if (event->button() != Qt::LeftButton || !has_axis_) {
-    QWidget::mousePressEvent(event);
+  if (!has_axis_) {
     return;
   }
-  if (const PlannedPart* part = plan().part_at(event->position())) {
-    choose(part->slot, part->member);
+  painter.translate(-pan_);
+  paint_train(painter, train_, plan(), look, options());
+  if (pulley_chosen_ && plan().loop && pulley_ < plan().loop->centres.size()) {
+    const double reach = 8.0 * plan().unit;
+    painter.setPen(QPen(look.accent, 1.6 * plan().unit));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(plan().loop->centres[pulley_] - QPointF(reach, reach),
+                            QSizeF(2.0 * reach, 2.0 * reach)));
+  }
+  painter.resetTransform();
+  if (!read_out_.heading.isEmpty()) {
+    const QRectF area =
+        read_out_area(read_out_, plan(), -pan_, QRectF(rect()), QFontMetricsF(font(), this));
+    paint_read_out(painter, read_out_, area, look, font());
   }
 }
 
-void TrainView::mouseMoveEvent(QMouseEvent* event) {
-  const bool over_part = has_axis_ && plan().part_at(event->position()) != nullptr;
-  setCursor(over_part ? Qt::PointingHandCursor : Qt::ArrowCursor);
+void TrainView::resizeEvent(QResizeEvent*) {
+  plan_.reset();
+  keep_pan_within();
+  place_swap_button();
 }
 
 void TrainView::choose(PartSlot slot, const QString& member) {
   focused_ = slot;
   document_.select({document_.selection().axis, slot, member});
   describe();
+  place_swap_button();
   update();
 }
 
@@ -121,34 +200,15 @@ bool TrainView::move_focus(int step) {
     return false;
   }
   focused_ = visited_parts[next];
+  bring_into_view(area_of(focused_));
   describe();
+  place_swap_button();
   update();
   return true;
 }
 
 bool TrainView::focusNextPrevChild(bool next) {
   return move_focus(next ? 1 : -1) || QWidget::focusNextPrevChild(next);
-}
-
-void TrainView::keyPressEvent(QKeyEvent* event) {
-  switch (event->key()) {
-  case Qt::Key_Right:
-  case Qt::Key_Down:
-    if (move_focus(1)) {
-      choose(focused_, {});
-    }
-    return;
-  case Qt::Key_Left:
-  case Qt::Key_Up:
-    if (move_focus(-1)) {
-      choose(focused_, {});
-    }
-    return;
-  case Qt::Key_Return:
-  case Qt::Key_Enter:
-  case Qt::Key_Space: choose(focused_, {}); return;
-  default: QWidget::keyPressEvent(event);
-  }
 }
 
 void TrainView::focusInEvent(QFocusEvent* event) {
@@ -158,93 +218,55 @@ void TrainView::focusInEvent(QFocusEvent* event) {
     focused_ = *std::rbegin(visited_parts);
   }
   describe();
+  place_swap_button();
   update();
 }
 
 void TrainView::focusOutEvent(QFocusEvent*) {
+  place_swap_button();
   update();
 }
 
-QString TrainView::words_about(PartSlot slot) const {
-  switch (slot) {
-  case PartSlot::supply: return train_.supply_text;
-  case PartSlot::controller: return train_.controller_text;
-  case PartSlot::axis: return train_.travel_text;
-  case PartSlot::targets: return train_.cut_text;
-  case PartSlot::duty: return train_.duty_text;
-  case PartSlot::carriage: return train_.carriage_text;
-  case PartSlot::guides: return train_.guides_text;
-  case PartSlot::sides:
-    return train_.opposed_text.isEmpty()
-               ? train_.sides_text
-               : train_.sides_text + QLatin1Char('\n') + train_.opposed_text;
-  case PartSlot::motor: return train_.motor_text;
-  case PartSlot::transmission: return words_about_transmission();
-  case PartSlot::spindle: return words::part_name(slot);
-  case PartSlot::drive: break;
-  }
-  QStringList said{train_.screw_text};
-  if (!train_.nut_text.isEmpty()) {
-    said << train_.nut_text;
-  }
-  said << train_.span_text;
-  if (train_.whip) {
-    said << train_.whip->text;
-  }
-  return said.join(QLatin1Char('\n'));
-}
-
-QString TrainView::words_about_transmission() const {
-  QStringList said{train_.transmission_text};
-  if (train_.loop) {
-    for (std::size_t i = 0; i < train_.loop->pulleys.size(); ++i) {
-      const LoopPulleyDrawing& pulley = train_.loop->pulleys[i];
-      said << tr("pulley %1: %2", "number, what it is").arg(i + 1).arg(pulley.text);
-    }
-    if (train_.loop->belt.isEmpty()) {
-      said << tr("The belt does not fit round the pulleys.");
-    }
-  }
-  return said.join(QLatin1Char('\n'));
-}
-
-QString TrainView::about(PartSlot slot) const {
-  QString text = words_about(slot);
-  if (train_.governing && train_.governing->slot == slot) {
-    text += QLatin1Char('\n') +
-            tr("%1: %2", "what governs: verdict")
-                .arg(train_.governing->text, words::verdict_word(train_.governing->verdict));
-  }
-  return text;
-}
-
-void TrainView::describe() {
-  if (!has_axis_) {
-    setAccessibleDescription(tr("There is no axis."));
+/// Beside the part the keyboard stands on, where it covers no word if there is such a place.
+void TrainView::place_swap_button() {
+  const bool wanted = has_axis_ && hasFocus() && drag_ == Drag::none &&
+                      !swaps_of(*document_.current_axis(), focused_).empty();
+  if (!wanted || size().isEmpty()) {
+    swap_button_->hide();
     return;
   }
-  setAccessibleName(tr("Drive train of %1: %2").arg(train_.title, words::part_name(focused_)));
-  setAccessibleDescription(about(focused_).replace(QLatin1Char('\n'), QStringLiteral(", ")));
-  QAccessibleEvent event(this, QAccessible::NameChanged);
-  QAccessible::updateAccessibility(&event);
+  const int side = fontMetrics().height() + 6;
+  const QRectF area = area_of(focused_);
+  const QPointF corners[] = {
+      area.topRight() + QPointF(4, -side / 2.0),  area.topRight() + QPointF(-side, -side - 6.0),
+      area.topLeft() + QPointF(0.0, -side - 6.0), area.bottomRight() + QPointF(4, -side / 2.0),
+      area.bottomLeft() + QPointF(0.0, 6.0),      area.topRight() + QPointF(-side, 0.0)};
+  QRect best;
+  for (const QPointF& corner : corners) {
+    const QRect tried(corner.toPoint(), QSize(side, side));
+    const QRectF in_plan_area = QRectF(tried).translated(pan_);
+    const auto& labels = plan().labels;
+    const bool covers = std::any_of(labels.begin(), labels.end(), [&](const PlannedLabel& label) {
+      return label.area.intersects(in_plan_area);
+    });
+    if (rect().contains(tried) && (best.isNull() || !covers)) {
+      best = tried;
+      if (!covers) {
+        break;
+      }
+    }
+  }
+  swap_button_->setVisible(!best.isNull());
+  swap_button_->setGeometry(best);
+  const QString name = tr("Swap: %1", "part").arg(words::part_name(focused_));
+  swap_button_->setAccessibleName(name);
+  swap_button_->setToolTip(QStringLiteral("<p>%1</p>").arg(name.toHtmlEscaped()));
 }
 
 bool TrainView::event(QEvent* event) {
   if (event->type() == QEvent::ToolTip && has_axis_) {
     const auto* help = static_cast<QHelpEvent*>(event);
-    const PlannedPart* part = plan().part_at(QPointF(help->pos()));
-    if (part == nullptr) {
-      QToolTip::hideText();
-      return true;
-    }
-    const QString text = words::part_name(part->slot) + QLatin1Char('\n') + about(part->slot);
-    // Escaped, so that nothing from a file is taken for markup.
-    QToolTip::showText(
-        help->globalPos(),
-        QStringLiteral("<p>%1</p>")
-            .arg(text.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>"))),
-        this);
-    return true;
+    return show_tip(help->pos(), help->globalPos());
   }
   if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) {
     take_changes();

@@ -214,7 +214,7 @@ void stage_belt(SizingState<W>& s) {
   }
 }
 
-/// Belt from the carriage to the driving pulley direct, at the far and the near end of the travel,
+/// Belt from the carriage to the driving pulley direct, at the far and the near end of its reach,
 /// and the whole free belt: twice the run between the pulleys.
 struct HaulingLengths {
   Length far, near, whole;
@@ -228,6 +228,18 @@ inline HaulingLengths hauling_lengths(const AxisBasics& basics, const HaulingBel
   return {std::min(Length(near + *basics.travel), run), near, Length(2.0 * run)};
 }
 
+/// Of the axis' hauling belt: where the carriage stands, else over the whole travel.
+template <class W>
+HaulingLengths hauling_lengths(const SizingState<W>& s) {
+  HaulingLengths lengths = hauling_lengths(s.axis.basics, *s.haul);
+  if (s.standing) {
+    const Length run = lengths.whole / 2.0;
+    lengths.near = std::clamp(s.standing->nearest, Length(run * 1e-3), run);
+    lengths.far = std::clamp(s.standing->farthest, Length(run * 1e-3), run);
+  }
+  return lengths;
+}
+
 template <class W>
 void hauling_belt(SizingState<W>& s) {
   if (s.haul == nullptr) {
@@ -235,7 +247,7 @@ void hauling_belt(SizingState<W>& s) {
   }
   constexpr auto slot = PartSlot::drive;
   const HaulingBelt& belt = *s.haul;
-  const HaulingLengths lengths = hauling_lengths(s.axis.basics, belt);
+  const HaulingLengths lengths = hauling_lengths(s);
   const AngularVelocity speed = wanted_feed(s) / value_of(s.screw_travel);
   const BeltAtWork at{belt, slot, double(belt.pulley_teeth) / 2.0, wanted_feed(s), speed};
   // Pulled towards the driving pulley from near by the short direct side is tight: the cords have

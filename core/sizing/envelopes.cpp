@@ -38,7 +38,7 @@ std::optional<Velocity> allowed_whip_feed(const AxisBasics& basics, Screw& screw
     return std::nullopt;
   }
   screw.span = *made;
-  const auto segment = chosen_segment(basics, screw);
+  const auto segment = chosen_segment(nut_reach(basics, screw), screw);
   if (!segment || segment->length <= Length()) {
     return std::nullopt;
   }

@@ -37,12 +37,14 @@ void screw_allows(SizingState<W>& s) {
   capacities(s);
 }
 
-/// The whole sizing, in order; each step uses what those before it left.
+/// The whole sizing, in order; each step uses what those before it left. With the nut `standing`
+/// somewhere, what depends on its place is that of there, not the worst over the travel.
 template <class W>
 AxisResults run_sizing(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
-                       W& working) {
+                       W& working, const std::optional<NutReach>& standing = {}) {
   AxisResults out;
   SizingState<W> s{machine, axis, ready, working, out};
+  s.standing = standing;
   train_and_loads(s);
   screw_allows(s);
   motor_at_wanted_feed(s);

@@ -24,6 +24,18 @@ inline Length nut_at_start(const AxisBasics& basics, const Screw& screw) {
   return basics.nut_at_start ? **basics.nut_at_start : Length((*screw.span - *basics.travel) / 2.0);
 }
 
+/// Over the whole travel.
+inline NutReach nut_reach(const AxisBasics& basics, const Screw& screw) {
+  const Length start = nut_at_start(basics, screw);
+  return {start, Length(start + *basics.travel)};
+}
+
+/// Of the axis' screw: where the nut stands, else over the whole travel.
+template <class W>
+NutReach nut_reach(const SizingState<W>& s) {
+  return s.standing ? *s.standing : nut_reach(s.axis.basics, *s.screw);
+}
+
 /// The whole length between the bearings; nothing if the ends do not hold it.
 inline std::optional<WhipSegment> whole_span(const Screw& screw) {
   const auto eigenvalue = whip_eigenvalue(screw.motor_end, screw.far_end);
@@ -35,28 +47,27 @@ inline PerLength whip_resistance(const WhipSegment& segment) {
   return segment.eigenvalue / segment.length;
 }
 
-/// The length between nut and bearing that whips first over the travel, the nut counted as a
+/// The length between nut and bearing that whips first within its reach, the nut counted as a
 /// support; nothing if an end is free (there the whole length is the safe reading). Cut apart at
 /// the nut a length can come out below the whole span; a support never lowers a natural frequency
 /// (Rayleigh), so the whole span then stands.
-inline std::optional<WhipSegment> nut_segment(const AxisBasics& basics, const Screw& screw) {
+inline std::optional<WhipSegment> nut_segment(const NutReach& reach, const Screw& screw) {
   const auto whole = whole_span(screw);
   if (!whole || screw.motor_end == EndSupport::free || screw.far_end == EndSupport::free) {
     return std::nullopt;
   }
-  const Length start = nut_at_start(basics, screw);
-  const WhipSegment motor_side{start + *basics.travel,
+  const WhipSegment motor_side{reach.farthest,
                                *whip_eigenvalue(screw.motor_end, EndSupport::supported)};
-  const WhipSegment far_side{*screw.span - start,
+  const WhipSegment far_side{*screw.span - reach.nearest,
                              *whip_eigenvalue(screw.far_end, EndSupport::supported)};
   const WhipSegment& first =
       whip_resistance(motor_side) < whip_resistance(far_side) ? motor_side : far_side;
   return whip_resistance(first) < whip_resistance(*whole) ? *whole : first;
 }
 
-inline std::optional<WhipSegment> chosen_segment(const AxisBasics& basics, const Screw& screw) {
+inline std::optional<WhipSegment> chosen_segment(const NutReach& reach, const Screw& screw) {
   if (screw.whip_span == WhipSpan::nut_to_bearing) {
-    if (auto segment = nut_segment(basics, screw)) {
+    if (auto segment = nut_segment(reach, screw)) {
       return segment;
     }
   }
@@ -85,7 +96,7 @@ auto segment_speed(const SizingState<W>& s, const WhipSegment& segment) {
 
 template <class W>
 void whip(SizingState<W>& s) {
-  const auto segment = chosen_segment(s.axis.basics, *s.screw);
+  const auto segment = chosen_segment(nut_reach(s), *s.screw);
   if (!segment) {
     return;
   }
@@ -98,7 +109,7 @@ void whip(SizingState<W>& s) {
     FEEDWRIGHT_KEEP(s, whip_feed_between_bearings,
                     share * segment_speed(s, *whole) * s.screw_travel);
   }
-  if (const auto part = nut_segment(s.axis.basics, *s.screw)) {
+  if (const auto part = nut_segment(nut_reach(s), *s.screw)) {
     FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing, share * segment_speed(s, *part) * s.screw_travel);
   }
 }
@@ -119,16 +130,16 @@ void screw_speeds(SizingState<W>& s) {
 }
 
 /// Longest loaded length: from a bearing that takes thrust to the nut at its farthest. A fixed end
-/// takes thrust, either of two; with none fixed the motor end does.
-inline Length loaded_length(const AxisBasics& basics, const Screw& screw) {
-  const Length start = nut_at_start(basics, screw);
-  const Length from_motor = start + *basics.travel;
-  const Length from_far = *screw.span - start;
+/// takes thrust, either of two; with none fixed the motor end does. A nut right at its bearing
+/// would leave no length: a thousandth of the span keeps it a number.
+inline Length loaded_length(const NutReach& reach, const Screw& screw) {
+  const Length from_motor = reach.farthest;
+  const Length from_far = *screw.span - reach.nearest;
   if (screw.motor_end == EndSupport::fixed && screw.far_end == EndSupport::fixed) {
     return std::max(from_motor, from_far);
   }
   const bool far_only = screw.far_end == EndSupport::fixed && screw.motor_end != EndSupport::fixed;
-  return far_only ? from_far : from_motor;
+  return std::max(far_only ? from_far : from_motor, Length(*screw.span * 1e-3));
 }
 
 /// Cross-section that carries, of a hollow screw less its bore.
@@ -181,7 +192,7 @@ void buckling(SizingState<W>& s) {
   const auto yield = s.in(slot, "yield_strength", *screw.yield_strength);
   const auto area = FEEDWRIGHT_KEEP(s, core_area, carrying_area(s));
   const auto length =
-      FEEDWRIGHT_KEEP(s, buckling_length, s.constant("L_k", loaded_length(s.axis.basics, screw)));
+      FEEDWRIGHT_KEEP(s, buckling_length, s.constant("L_k", loaded_length(nut_reach(s), screw)));
   const auto slender =
       FEEDWRIGHT_KEEP(s, slenderness, as_ratio(slenderness_ratio(length, gyration_diameter(s))));
   const auto limit =

@@ -9,6 +9,12 @@
 
 namespace feedwright {
 
+/// The least and the greatest distance of the nut (or the carriage on its belt) from the motor-end
+/// bearing (or the driving pulley) at which the axis is looked at.
+struct NutReach {
+  Length nearest, farthest;
+};
+
 template <class W>
 struct SizingState {
   template <class Q>
@@ -26,6 +32,8 @@ struct SizingState {
   bool two_motors = axis.sides.layout == DriveLayout::two_motors;
   /// Screws (or hauling belts) that one motor drives.
   double screws_each = axis.sides.layout == DriveLayout::one_motor ? 2.0 : 1.0;
+  /// Where the nut stands, if the axis is not looked at over the whole travel.
+  std::optional<NutReach> standing = {};
 
   // From kinematics on
   N<double> reduction{};

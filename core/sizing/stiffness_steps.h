@@ -16,10 +16,9 @@ inline bool both_ends_fixed(const Screw& screw) {
 }
 
 /// From the motor-end bearing to the nut where a shaft held at both ends is weakest: its middle, or
-/// the end of the travel nearest to it.
-inline Length weakest_place(const AxisBasics& basics, const Screw& screw) {
-  const Length start = nut_at_start(basics, screw);
-  return std::clamp(Length(*screw.span / 2.0), start, Length(start + *basics.travel));
+/// the place within its reach nearest to it.
+inline Length weakest_place(const NutReach& reach, const Screw& screw) {
+  return std::clamp(Length(*screw.span / 2.0), reach.nearest, reach.farthest);
 }
 
 template <class W>
@@ -31,12 +30,12 @@ auto axial_shaft_stiffness(SizingState<W>& s) {
     const Length span = *s.screw->span;
     // A nut right at a bearing is as stiff as can be; a thousandth of the span keeps it a number.
     const Length place =
-        std::clamp(weakest_place(s.axis.basics, *s.screw), span * 1e-3, span * (1.0 - 1e-3));
+        std::clamp(weakest_place(nut_reach(s), *s.screw), span * 1e-3, span * (1.0 - 1e-3));
     return shaft_stiffness_both_ends(area, modulus, s.in(slot, "span", span),
                                      s.constant("x", place));
   }
   return shaft_stiffness_one_end(area, modulus,
-                                 s.constant("x", loaded_length(s.axis.basics, *s.screw)));
+                                 s.constant("x", loaded_length(nut_reach(s), *s.screw)));
 }
 
 /// Twist of the turning screw up to the nut's farthest place, as a spring along the axis. Nothing
@@ -51,7 +50,7 @@ auto twist_stiffness(SizingState<W>& s)
   constexpr auto slot = PartSlot::drive;
   const auto shear = s.in(slot, "shear_modulus", *s.screw->shear_modulus);
   const auto length =
-      s.constant("x_t", Length(nut_at_start(s.axis.basics, *s.screw) + *s.axis.basics.travel));
+      s.constant("x_t", std::max(nut_reach(s).farthest, Length(*s.screw->span * 1e-3)));
   auto twist = shaft_torsional_stiffness(
       shear, s.in(slot, "core_diameter", *s.screw->core_diameter), length);
   if (*s.screw->bore > Length()) {
@@ -144,7 +143,7 @@ void hauling_chain(SizingState<W>& s) {
     return;
   }
   // Weakest where the two ways to the driving pulley are most alike.
-  const HaulingLengths lengths = hauling_lengths(s.axis.basics, *s.haul);
+  const HaulingLengths lengths = hauling_lengths(s);
   auto chain = FEEDWRIGHT_KEEP(
       s, haul_stiffness,
       belt_stiffness(s.in(PartSlot::drive, "specific_stiffness", **s.haul->specific_stiffness),

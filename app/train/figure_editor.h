@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/machine_document.h"
+
+#include <QFrame>
+
+class QLabel;
+class QLineEdit;
+
+namespace feedwright {
+
+/// One figure typed over where the drawing shows it. Reads and names its step as the form does;
+/// what cannot be used stays as typed, with a sentence that says why.
+class FigureEditor : public QFrame {
+  Q_OBJECT
+public:
+  FigureEditor(MachineDocument& document, QWidget* parent);
+
+  /// Over `area` of the parent; false if the part has no such field that can be typed.
+  bool open(std::size_t axis, PartSlot slot, const QString& member, const QRectF& area);
+  /// Takes what is typed, then closes; false, and open still, where it cannot be used.
+  bool commit();
+  void leave();
+
+  /// The figure it is over, or was last.
+  bool was_on(PartSlot slot, const QString& member) const {
+    return slot == slot_ && member == member_;
+  }
+
+signals:
+  /// Closed by Enter or Escape: the keyboard goes back to the drawing.
+  void left();
+  /// Tab: what was typed is taken; the next figure is wanted, or the one before.
+  void step_wanted(int step);
+
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+private:
+  void preview();
+  void say(const QString& text, bool error);
+  void place();
+  bool take_key(int key);
+
+  MachineDocument& document_;
+  QLabel* name_;
+  QLineEdit* edit_;
+  QLabel* note_;
+  std::size_t axis_ = 0;
+  PartSlot slot_ = PartSlot::drive;
+  QString member_;
+  QRectF area_;
+  bool error_ = false;
+};
+
+} // namespace feedwright

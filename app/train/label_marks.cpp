@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "train/label_marks.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+QRectF area_of(const TrainPlan& plan, PartSlot slot) {
+  const auto found = std::ranges::find(plan.parts, slot, &PlannedPart::slot);
+  return found != plan.parts.end() ? found->area : QRectF();
+}
+
+/// The marks of one part in its order, the worst verdict first for the tone.
+struct PartMarks {
+  PartSlot slot;
+  QStringList lines;
+  const GoverningMark* worst;
+};
+
+std::vector<PartMarks> marks_by_part(const TrainGeometry& train, bool governing_said) {
+  std::vector<const GoverningMark*> marks;
+  if (train.governing && !governing_said) {
+    marks.push_back(&*train.governing);
+  }
+  for (const GoverningMark& mark : train.also) {
+    marks.push_back(&mark);
+  }
+  std::vector<PartMarks> parts;
+  for (const GoverningMark* mark : marks) {
+    auto found = std::ranges::find(parts, mark->slot, &PartMarks::slot);
+    if (found == parts.end()) {
+      parts.push_back({mark->slot, {}, mark});
+      found = std::prev(parts.end());
+    }
+    found->lines << mark->text;
+    if (mark->verdict == Verdict::over ||
+        (mark->verdict == Verdict::close && found->worst->verdict == Verdict::clear)) {
+      found->worst = mark;
+    }
+  }
+  return parts;
+}
+
+} // namespace
+
+bool whip_governs(const TrainGeometry& train) {
+  return train.governing && train.governing->slot == PartSlot::drive &&
+         train.governing->member == QLatin1String("span");
+}
+
+Tone tone_of_mark(const GoverningMark& mark) {
+  return mark.verdict == Verdict::clear ? Tone::ink : tone_of(mark.verdict);
+}
+
+void label_marks(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan) {
+  using enum Beside;
+  for (const PartMarks& part : marks_by_part(train, whip_governs(train) && !plan.whip.isEmpty())) {
+    const Tone tone = tone_of_mark(*part.worst);
+    const bool in_box = part.slot == PartSlot::supply || part.slot == PartSlot::controller;
+    const std::vector<Beside> sides =
+        in_box ? std::vector{left, right, below, above} : std::vector{above, right, below, left};
+    const QRectF area = area_of(plan, part.slot);
+    bool said = false;
+    for (QStringList lines = part.lines; !said && !lines.isEmpty(); lines.removeLast()) {
+      said = writer.beside(lines.join(QLatin1Char('\n')), area, sides, tone, true) ||
+             writer.beside(lines.join(QStringLiteral(" · ")), area, sides, tone, true);
+    }
+    if (!said) {
+      writer.anywhere(part.lines.constFirst(), tone);
+    }
+  }
+}
+
+} // namespace feedwright

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "train/train_plan.h"
+
+#include <QFontMetricsF>
+
+namespace feedwright {
+
+/// Finds the figures of the drawing's words in the labels that were placed, in the order the
+/// keyboard visits their parts.
+void place_figures(TrainPlan& plan, const TrainGeometry& train, const QFontMetricsF& metrics);
+
+} // namespace feedwright

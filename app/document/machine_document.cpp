@@ -101,6 +101,7 @@ bool MachineDocument::edit_field(std::size_t axis, PartSlot slot, std::string_vi
 
 void MachineDocument::open(Machine machine, const QString& path, const QString& fingerprint) {
   undo_stack_.clear();
+  pending_.give_up_all();
   machine_ = std::move(machine);
   recompute();
   selection_ = {0, PartSlot::drive, {}};
@@ -125,6 +126,7 @@ void MachineDocument::set_file(const QString& path, const QString& fingerprint) 
 }
 
 void MachineDocument::put(const Machine& machine) {
+  pending_.follow(machine_, machine);
   machine_ = machine;
   recompute();
   const Selection kept = selection_;

@@ -21,6 +21,7 @@ MachineFiles::MachineFiles(MachineDocument& document, QWidget& window)
 }
 
 bool MachineFiles::may_leave() {
+  document_.gather_typed();
   if (!document_.is_modified()) {
     return true;
   }
@@ -67,6 +68,7 @@ void MachineFiles::start_new() {
 }
 
 bool MachineFiles::save() {
+  document_.gather_typed();
   const QString path = document_.file_path();
   if (path.isEmpty()) {
     return save_as();
@@ -85,6 +87,7 @@ bool MachineFiles::save() {
 }
 
 bool MachineFiles::save_as() {
+  document_.gather_typed();
   const QString suggested =
       document_.file_path().isEmpty()
           ? QDir(folder()).filePath(document_.display_name() + QStringLiteral(".feedwright"))
@@ -114,6 +117,7 @@ void MachineFiles::reload() {
 }
 
 bool MachineFiles::save_pdf() {
+  document_.gather_typed();
   if (document_.results().empty()) {
     prompts_->tell(&window_,
                    tr("There is no sheet while the machine has faults, for nothing is computed "

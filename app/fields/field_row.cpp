@@ -25,6 +25,15 @@ namespace feedwright {
 
 namespace {
 
+/// The palette's own colour again where the theme has changed.
+void paint_in(QWidget& widget, QPalette::ColorRole role, const QColor& colour) {
+  if (widget.palette().color(role) != colour) {
+    QPalette palette = widget.palette();
+    palette.setColor(role, colour);
+    widget.setPalette(palette);
+  }
+}
+
 QString key_of(PartSlot slot, std::string_view member) {
   const std::string key = std::string(slot_name(slot)) + "." + std::string(member);
   return QString::fromStdString(key);
@@ -79,10 +88,7 @@ void FieldRow::make_labels(QWidget& parent) {
   origin_->setAutoRaise(true);
   // The same offers are in the editor's own menu: one stop of Tab to a field is enough.
   origin_->setFocusPolicy(Qt::NoFocus);
-  origin_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  QPalette faint = origin_->palette();
-  faint.setColor(QPalette::ButtonText, Look::of(faint).faint_ink);
-  origin_->setPalette(faint);
+  origin_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   connect(origin_, &QToolButton::clicked, this, [this] {
     QMenu menu;
     add_offers(menu);
@@ -113,6 +119,9 @@ void FieldRow::add_to(QGridLayout& grid, QWidget& parent, bool stacked) {
     grid.addWidget(origin_, row, 2);
     grid.addWidget(editor_, row + 1, 0, 1, 3);
   } else {
+    // The grid's own shares, the same in every section, whatever stands in it.
+    name_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    editor_->setSizePolicy(QSizePolicy::Ignored, editor_->sizePolicy().verticalPolicy());
     grid.addWidget(name_, row, 0);
     grid.addWidget(editor_, row, 1);
     grid.addWidget(origin_, row, 2);
@@ -128,6 +137,9 @@ void FieldRow::refresh() {
     return;
   }
   field_ = *std::move(field);
+  const Look look = Look::of(editor_->palette());
+  paint_in(*origin_, QPalette::ButtonText, look.faint_ink);
+  paint_in(*note_, QPalette::WindowText, trouble_ ? look.over : look.faint_ink);
   show_origin();
   if (holds_typed()) {
     return;
@@ -162,9 +174,10 @@ QStringList FieldRow::wanted_by() const {
       continue;
     }
     for (const Limit& limit : results[axis].limits) {
-      const QString name = words::limit_name(limit.id);
-      const bool wants = limit.applies && limit.verdict == Verdict::open && limit.missing == here;
-      if (wants && !names.contains(name)) {
+      if (!limit.applies || limit.verdict != Verdict::open || !(limit.missing == here)) {
+        continue;
+      }
+      if (const QString name = words::limit_name(limit.id); !names.contains(name)) {
         names << name;
       }
     }
@@ -213,7 +226,8 @@ void FieldRow::add_offers(QMenu& menu) {
   }
   const bool given = !std::holds_alternative<std::monostate>(field_.value);
   const bool table = field_.info.type == FieldType::table;
-  if (field_.info.presence == Presence::preset && is_given()) {
+  const bool text = field_.info.type == FieldType::text;
+  if (field_.info.presence == Presence::preset && is_given() && !text) {
     const FieldValue preset = preset_of(document().machine(), axis_, slot_, field_.info);
     const QString value = shown_value(field_.info, preset, {});
     QAction* action = menu.addAction(value.isEmpty() ? tr("Back to the preset")
@@ -274,7 +288,8 @@ QString FieldRow::asides() const {
   if (const QString text = became(); !text.isEmpty()) {
     said << text;
   }
-  const ListedValue* from_list = is_given() ? listed() : nullptr;
+  const bool entered = is_given() && field_.note.origin == Origin::entered;
+  const ListedValue* from_list = entered ? listed() : nullptr;
   if (from_list != nullptr && !(from_list->value == field_.value)) {
     said << (field_.info.type == FieldType::table
                  ? tr("changed from the list")
@@ -321,13 +336,8 @@ void FieldRow::say(const QString& text, bool error) {
   if (spoken->accessibleDescription() != description) {
     spoken->setAccessibleDescription(description);
   }
-  const Look look = Look::of(note_->palette());
-  const QColor colour = error ? look.over : look.faint_ink;
-  if (note_->palette().color(QPalette::WindowText) != colour) {
-    QPalette palette = note_->palette();
-    palette.setColor(QPalette::WindowText, colour);
-    note_->setPalette(palette);
-  }
+  const Look look = Look::of(editor_->palette());
+  paint_in(*note_, QPalette::WindowText, error ? look.over : look.faint_ink);
   if (note_->text() != text) {
     note_->setText(text);
   }

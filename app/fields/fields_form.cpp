@@ -115,7 +115,7 @@ int FieldsForm::widest_origin() const {
   for (const Origin origin : {Origin::preset, Origin::entered, Origin::part_list}) {
     width = std::max(width, fontMetrics().horizontalAdvance(words::origin_name(origin)));
   }
-  constexpr int button_margins = 10;
+  constexpr int button_margins = 14;
   return width + button_margins;
 }
 

@@ -8,7 +8,7 @@
 #include "text/words.h"
 #include "window/plain_label.h"
 
-#include <QKeyEvent>
+#include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -52,7 +52,9 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
 FieldsPanel::~FieldsPanel() {
   // What is typed outlives the window: another one, in another language, shows it again.
   handing_in_ = true;
-  form_->keep_typed();
+  if (is_there()) {
+    form_->keep_typed();
+  }
   delete form_;
 }
 
@@ -62,7 +64,6 @@ void FieldsPanel::make_filter() {
   filter_->setAccessibleName(tr("Find a field of this part"));
   filter_->setPlaceholderText(tr("Find a field (Ctrl+F)"));
   filter_->setClearButtonEnabled(true);
-  filter_->installEventFilter(this);
   connect(filter_, &QLineEdit::textChanged, this,
           [this](const QString& text) { form_->filter(text); });
   connect(filter_, &QLineEdit::returnPressed, this, &FieldsPanel::leave_filter);
@@ -137,25 +138,35 @@ void FieldsPanel::take_changes() {
 
 /// What is typed is taken, or kept as pending, before the form goes on to something else.
 void FieldsPanel::take_typed() {
+  if (!is_there()) {
+    return;
+  }
   handing_in_ = true;
   form_->hand_in();
   handing_in_ = false;
   take_changes();
 }
 
+/// Whether the axis that the form was made for is still in the machine.
+bool FieldsPanel::is_there() const {
+  return form_ != nullptr && built_axis_ < document_.machine().axes.size();
+}
+
 void FieldsPanel::take_selection() {
   take_typed();
+  take_changes();
   chooser_->refresh();
   focus_member();
 }
 
 void FieldsPanel::rebuild() {
-  if (form_ != nullptr) {
+  if (is_there()) {
     handing_in_ = true;
     form_->keep_typed();
     handing_in_ = false;
   }
   built_shape_ = shape();
+  built_axis_ = document_.selection().axis;
   delete form_;
   form_ = new FieldsForm({document_, shelf_, ask_for_table_}, document_.selection().axis,
                          shown_slots(), folded_, is_narrow(), scroll_);
@@ -201,23 +212,29 @@ void FieldsPanel::focus_member() {
 
 void FieldsPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  if (shape() != built_shape_) {
-    rebuild();
-  }
+  look_again();
 }
 
 void FieldsPanel::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (form_ == nullptr) {
-    return;
-  }
-  if (event->type() == QEvent::FontChange) {
+  if (event->type() == QEvent::FontChange && help_ != nullptr) {
     fit_help();
   }
   if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) {
-    built_shape_.clear();
-    take_changes();
+    look_again();
   }
+}
+
+/// Later: whoever goes round telling all widgets of a change must find them all.
+void FieldsPanel::look_again() {
+  QMetaObject::invokeMethod(
+      this,
+      [this] {
+        if (form_ != nullptr) {
+          take_changes();
+        }
+      },
+      Qt::QueuedConnection);
 }
 
 } // namespace feedwright

@@ -46,6 +46,8 @@ private:
   std::vector<PartSlot> shown_slots() const;
   QString shape() const;
   bool is_narrow() const;
+  bool is_there() const;
+  void look_again();
   void fit_help();
 
   MachineDocument& document_;
@@ -58,6 +60,7 @@ private:
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;
   QString built_shape_;
+  std::size_t built_axis_ = 0;
   bool handing_in_ = false;
 };
 

@@ -139,9 +139,12 @@ void QuantityEdit::keyPressEvent(QKeyEvent* event) {
 
 bool QuantityEdit::event(QEvent* event) {
   // The keys are the field's own, whatever shortcut the window has for them.
-  if (event->type() == QEvent::ShortcutOverride && opens_menu(*static_cast<QKeyEvent*>(event))) {
-    event->accept();
-    return true;
+  if (event->type() == QEvent::ShortcutOverride) {
+    const auto& key = *static_cast<QKeyEvent*>(event);
+    if (opens_menu(key) || (key.key() == Qt::Key_Escape && holds_typed())) {
+      event->accept();
+      return true;
+    }
   }
   return EntryEdit::event(event);
 }

@@ -20,6 +20,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <utility>
 
 namespace feedwright {
 
@@ -197,7 +198,7 @@ TableRows TableFieldRow::rows() const {
 }
 
 void TableFieldRow::show_value() {
-  filling_ = true;
+  const bool was_filling = std::exchange(filling_, true);
   const TableRows shown = rows();
   const int count = static_cast<int>(shown.rows.size());
   upright_ ? table_->setColumnCount(count) : table_->setRowCount(count);
@@ -208,7 +209,7 @@ void TableFieldRow::show_value() {
     }
   }
   show_refused();
-  filling_ = false;
+  filling_ = was_filling;
   fit_height();
 }
 

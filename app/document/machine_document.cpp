@@ -135,6 +135,7 @@ bool MachineDocument::edit_field(std::size_t axis, PartSlot slot, std::string_vi
 
 void MachineDocument::open(Machine machine, const QString& path, const QString& fingerprint) {
   undo_stack_.clear();
+  pending_.give_up_all();
   machine_ = std::move(machine);
   recompute();
   selection_ = {0, PartSlot::drive, {}};
@@ -164,6 +165,7 @@ void MachineDocument::mark_unsaved() {
 }
 
 void MachineDocument::put(const Machine& machine) {
+  pending_.follow(machine_, machine);
   machine_ = machine;
   recompute();
   const Selection kept = selection_;

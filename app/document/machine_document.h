@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "document/pending_texts.h"
 #include "machine/fault.h"
 #include "machine/machine.h"
 #include "sheet/file_units.h"
@@ -59,6 +60,12 @@ public:
   /// machine that has no file yet.
   void open(Machine machine, const QString& path, const QString& fingerprint);
 
+  /// Texts typed into fields and not taken.
+  PendingTexts& pending() { return pending_; }
+  const PendingTexts& pending() const { return pending_; }
+  /// Has everybody who holds a typed text hand it in, before the machine is saved or left.
+  void gather_typed() { emit typed_wanted(); }
+
   QUndoStack* undo_stack() { return &undo_stack_; }
   bool is_modified() const { return !undo_stack_.isClean(); }
 
@@ -77,6 +84,8 @@ signals:
   void selection_changed();
   /// File name or modified mark has changed.
   void state_changed();
+  /// What is typed and fits is to be taken now.
+  void typed_wanted();
 
 private:
   friend class MachineCommand;
@@ -88,6 +97,7 @@ private:
   std::vector<AxisResults> results_;
   FileUnits units_;
   Selection selection_;
+  PendingTexts pending_;
   QUndoStack undo_stack_;
   QString file_path_;
   QString fingerprint_;

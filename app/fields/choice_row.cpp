@@ -10,9 +10,9 @@
 
 namespace feedwright {
 
-ChoiceRow::ChoiceRow(MachineDocument& document, std::size_t axis, PartSlot slot,
+ChoiceRow::ChoiceRow(const FormContext& context, std::size_t axis, PartSlot slot,
                      const FieldView& field)
-    : FieldRow(document, axis, slot, field) {}
+    : FieldRow(context, axis, slot, field) {}
 
 QWidget* ChoiceRow::make_editor(QWidget& parent) {
   box_ = new QComboBox(&parent);
@@ -33,8 +33,9 @@ void ChoiceRow::show_value() {
   }
 }
 
-FlagRow::FlagRow(MachineDocument& document, std::size_t axis, PartSlot slot, const FieldView& field)
-    : FieldRow(document, axis, slot, field) {}
+FlagRow::FlagRow(const FormContext& context, std::size_t axis, PartSlot slot,
+                 const FieldView& field)
+    : FieldRow(context, axis, slot, field) {}
 
 QWidget* FlagRow::make_editor(QWidget& parent) {
   box_ = new QCheckBox(tr("yes"), &parent);

@@ -12,7 +12,7 @@ namespace feedwright {
 class ChoiceRow : public FieldRow {
   Q_OBJECT
 public:
-  ChoiceRow(MachineDocument& document, std::size_t axis, PartSlot slot, const FieldView& field);
+  ChoiceRow(const FormContext& context, std::size_t axis, PartSlot slot, const FieldView& field);
 
 protected:
   QWidget* make_editor(QWidget& parent) override;
@@ -26,7 +26,7 @@ private:
 class FlagRow : public FieldRow {
   Q_OBJECT
 public:
-  FlagRow(MachineDocument& document, std::size_t axis, PartSlot slot, const FieldView& field);
+  FlagRow(const FormContext& context, std::size_t axis, PartSlot slot, const FieldView& field);
 
 protected:
   QWidget* make_editor(QWidget& parent) override;

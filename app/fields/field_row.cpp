@@ -2,18 +2,37 @@
 #include "fields/field_row.h"
 
 #include "fields/choice_row.h"
+#include "fields/entry_edit.h"
+#include "fields/field_reading.h"
 #include "fields/table_row.h"
 #include "fields/text_row.h"
+#include "text/field_guide.h"
 #include "text/words.h"
+#include "window/plain_label.h"
 #include "window/style.h"
 
+#include <QContextMenuEvent>
 #include <QEvent>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+
+#include <algorithm>
 
 namespace feedwright {
 
 namespace {
+
+/// The palette's own colour again where the theme has changed.
+void paint_in(QWidget& widget, QPalette::ColorRole role, const QColor& colour) {
+  if (widget.palette().color(role) != colour) {
+    QPalette palette = widget.palette();
+    palette.setColor(role, colour);
+    widget.setPalette(palette);
+  }
+}
 
 QString key_of(PartSlot slot, std::string_view member) {
   const std::string key = std::string(slot_name(slot)) + "." + std::string(member);
@@ -24,23 +43,32 @@ QString capital(const QString& text) {
   return text.isEmpty() ? text : text.left(1).toUpper() + text.mid(1);
 }
 
+QString as_tool_tip(const QString& plain) {
+  return QStringLiteral("<p>%1</p>").arg(plain.toHtmlEscaped());
+}
+
+/// A field's value as its editor would show it.
+QString shown_value(const FieldInfo& info, const FieldValue& value, const std::string& text) {
+  return words::field_text({info, value, {text, Origin::entered}});
+}
+
 } // namespace
 
-std::unique_ptr<FieldRow> FieldRow::make(MachineDocument& document, std::size_t axis, PartSlot slot,
-                                         const FieldView& field) {
+std::unique_ptr<FieldRow> FieldRow::make(const FormContext& context, std::size_t axis,
+                                         PartSlot slot, const FieldView& field) {
   switch (field.info.type) {
-  case FieldType::choice: return std::make_unique<ChoiceRow>(document, axis, slot, field);
-  case FieldType::flag: return std::make_unique<FlagRow>(document, axis, slot, field);
-  case FieldType::table: return std::make_unique<TableFieldRow>(document, axis, slot, field);
+  case FieldType::choice: return std::make_unique<ChoiceRow>(context, axis, slot, field);
+  case FieldType::flag: return std::make_unique<FlagRow>(context, axis, slot, field);
+  case FieldType::table: return std::make_unique<TableFieldRow>(context, axis, slot, field);
   case FieldType::quantity:
   case FieldType::count:
   case FieldType::text: break;
   }
-  return std::make_unique<TextRow>(document, axis, slot, field);
+  return std::make_unique<TextRow>(context, axis, slot, field);
 }
 
-FieldRow::FieldRow(MachineDocument& document, std::size_t axis, PartSlot slot, FieldView field)
-    : document_(document), axis_(axis), slot_(slot), field_(std::move(field)) {}
+FieldRow::FieldRow(const FormContext& context, std::size_t axis, PartSlot slot, FieldView field)
+    : context_(context), axis_(axis), slot_(slot), field_(std::move(field)) {}
 
 FieldRow::~FieldRow() {
   // The widgets belong to their parent, but a row taken away takes them along at once.
@@ -50,56 +78,73 @@ FieldRow::~FieldRow() {
   }
 }
 
-void FieldRow::add_to(QGridLayout& grid, QWidget& parent) {
+void FieldRow::make_labels(QWidget& parent) {
   const QString key = key_of(slot_, field_.info.member);
-  const QString name = words::field_name(slot_, field_.info.member);
-  const QString help = words::field_help(slot_, field_.info.member);
-  editor_ = make_editor(parent);
-  editor_->setObjectName(key);
-  editor_->setAccessibleName(name);
-  editor_->setAccessibleDescription(help);
-  editor_->setToolTip(QStringLiteral("<p>%1</p>").arg(help.toHtmlEscaped()));
-  editor_->installEventFilter(this);
-  name_ = new QLabel(capital(name), &parent);
-  name_->setTextFormat(Qt::PlainText);
-  name_->setWordWrap(true);
+  name_ = plain_label(capital(words::field_name(slot_, field_.info.member)), &parent);
   name_->setBuddy(editor_);
   name_->setToolTip(editor_->toolTip());
-  origin_ = new QLabel(&parent);
-  origin_->setTextFormat(Qt::PlainText);
-  origin_->setForegroundRole(QPalette::PlaceholderText);
+  origin_ = new QToolButton(&parent);
   origin_->setObjectName(key + QStringLiteral(".origin"));
-  note_ = new QLabel(&parent);
-  note_->setTextFormat(Qt::PlainText);
-  note_->setWordWrap(true);
+  origin_->setAutoRaise(true);
+  // The same offers are in the editor's own menu: one stop of Tab to a field is enough.
+  origin_->setFocusPolicy(Qt::NoFocus);
+  origin_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  connect(origin_, &QToolButton::clicked, this, [this] {
+    QMenu menu;
+    add_offers(menu);
+    menu.exec(origin_->mapToGlobal(QPoint(0, origin_->height())));
+  });
+  note_ = plain_label({}, &parent);
   note_->setObjectName(key + QStringLiteral(".note"));
   note_->hide();
+}
+
+void FieldRow::add_to(QGridLayout& grid, QWidget& parent, bool stacked) {
+  editor_ = make_editor(parent);
+  editor_->setObjectName(key_of(slot_, field_.info.member));
+  editor_->setAccessibleName(words::field_name(slot_, field_.info.member));
+  const QString guide = words::field_guide(slot_, field_.info);
+  editor_->setAccessibleDescription(guide);
+  editor_->setToolTip(as_tool_tip(guide));
+  editor_->installEventFilter(this);
+  if (editor_->focusProxy() != nullptr) {
+    editor_->focusProxy()->installEventFilter(this);
+    editor_->focusProxy()->setAccessibleDescription(guide);
+  }
+  make_labels(parent);
   const int row = grid.rowCount();
   const bool wide = field_.info.type == FieldType::table;
-  if (wide) {
-    grid.addWidget(name_, row, 0, 1, 2);
+  if (wide || stacked) {
+    grid.addWidget(name_, row, 0, 1, 2, Qt::AlignBottom);
     grid.addWidget(origin_, row, 2);
     grid.addWidget(editor_, row + 1, 0, 1, 3);
   } else {
+    // The grid's own shares, the same in every section, whatever stands in it.
+    name_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    editor_->setSizePolicy(QSizePolicy::Ignored, editor_->sizePolicy().verticalPolicy());
     grid.addWidget(name_, row, 0);
     grid.addWidget(editor_, row, 1);
     grid.addWidget(origin_, row, 2);
   }
   grid.addWidget(note_, row + 2, 0, 1, 3);
   refresh();
+  restore_typed();
 }
 
 void FieldRow::refresh() {
-  auto field = field_of(document_.machine(), axis_, slot_, field_.info.member);
+  auto field = field_of(document().machine(), axis_, slot_, field_.info.member);
   if (!field) {
     return;
   }
   field_ = *std::move(field);
+  const Look look = Look::of(editor_->palette());
+  paint_in(*origin_, QPalette::ButtonText, look.faint_ink);
+  paint_in(*note_, QPalette::WindowText, trouble_ ? look.over : look.faint_ink);
+  show_origin();
   if (holds_typed()) {
     return;
   }
   show_value();
-  show_origin();
   show_note();
 }
 
@@ -107,21 +152,163 @@ void FieldRow::take_focus() {
   editor_->setFocus(Qt::OtherFocusReason);
 }
 
+void FieldRow::set_shown(bool shown) {
+  shown_ = shown;
+  name_->setVisible(shown);
+  editor_->setVisible(shown);
+  origin_->setVisible(shown);
+  note_->setVisible(shown && !note_->text().isEmpty());
+}
+
+bool FieldRow::is_given() const {
+  return !std::holds_alternative<std::monostate>(field_.value) &&
+         field_.note.origin != Origin::preset;
+}
+
+QStringList FieldRow::wanted_by() const {
+  const InputRef here = input_ref(slot_, field_.info.member);
+  QStringList names;
+  const auto& results = document().results();
+  for (std::size_t axis = 0; axis < results.size(); ++axis) {
+    if (!of_machine(slot_) && axis != axis_) {
+      continue;
+    }
+    for (const Limit& limit : results[axis].limits) {
+      if (!limit.applies || limit.verdict != Verdict::open || !(limit.missing == here)) {
+        continue;
+      }
+      if (const QString name = words::limit_name(limit.id); !names.contains(name)) {
+        names << name;
+      }
+    }
+  }
+  return names;
+}
+
 bool FieldRow::commit(const FieldValue& value, const EntryNote& note) {
-  return document_.edit_field(axis_, slot_, field_.info.member, value, note);
+  document().pending().give_up(place());
+  return document().edit_field(axis_, slot_, field_.info.member, value, note);
+}
+
+const ListedPart* FieldRow::listed_part() const {
+  const std::string source = visit_part(document().machine(), axis_, slot_,
+                                        [](const auto& part) { return part.notes.source; });
+  if (source.empty()) {
+    return nullptr;
+  }
+  for (const ShelvedPart& shelved : context_.shelf.parts) {
+    const auto has = [&](const ListedValue& value) { return value.member == field_.info.member; };
+    if (fits(shelved.part.kind, slot_) && is_source(source, shelved.part) &&
+        std::ranges::any_of(shelved.part.values, has)) {
+      return &shelved.part;
+    }
+  }
+  return nullptr;
+}
+
+const ListedValue* FieldRow::listed() const {
+  const ListedPart* part = listed_part();
+  if (part == nullptr) {
+    return nullptr;
+  }
+  const auto found = std::ranges::find(part->values, field_.info.member, &ListedValue::member);
+  return found != part->values.end() ? &*found : nullptr;
+}
+
+void FieldRow::put_back(const ListedValue& listed) {
+  commit(listed.value, {listed.text, Origin::part_list});
+}
+
+/// One entry of each kind that would change something, and the way to more help.
+void FieldRow::add_offers(QMenu& menu) {
+  if (!menu.isEmpty()) {
+    menu.addSeparator();
+  }
+  const bool given = !std::holds_alternative<std::monostate>(field_.value);
+  const bool table = field_.info.type == FieldType::table;
+  const bool text = field_.info.type == FieldType::text;
+  if (field_.info.presence == Presence::preset && is_given() && !text) {
+    const FieldValue preset = preset_of(document().machine(), axis_, slot_, field_.info);
+    const QString value = shown_value(field_.info, preset, {});
+    QAction* action = menu.addAction(value.isEmpty() ? tr("Back to the preset")
+                                                     : tr("Back to the preset, %1").arg(value),
+                                     this, [this, preset] {
+                                       commit(preset, {{}, Origin::preset});
+                                     });
+    action->setObjectName(QStringLiteral("back_to_preset"));
+  }
+  if (const ListedValue* from_list = listed();
+      from_list != nullptr && !(from_list->value == field_.value)) {
+    const QString value = shown_value(field_.info, from_list->value, from_list->text);
+    QAction* action = menu.addAction(table ? tr("Put the list's figures back")
+                                           : tr("Put the list's %1 back").arg(value),
+                                     this, [this, kept = *from_list] { put_back(kept); });
+    action->setObjectName(QStringLiteral("put_back"));
+  }
+  if (field_.info.presence == Presence::open && given) {
+    QAction* action = menu.addAction(tr("Leave it open"), this, [this] { commit({}, {}); });
+    action->setObjectName(QStringLiteral("leave_open"));
+  }
+  QAction* help = menu.addAction(tr("What it is"), this, &FieldRow::help_wanted);
+  help->setObjectName(QStringLiteral("what_it_is"));
+  help->setShortcut(QKeySequence(Qt::Key_F1));
 }
 
 void FieldRow::show_origin() {
   const bool given = !std::holds_alternative<std::monostate>(field_.value);
   const bool is_text = field_.info.type == FieldType::text;
   const QString origin = given && !is_text ? words::origin_name(field_.note.origin) : QString();
+  QString tip;
+  if (!origin.isEmpty()) {
+    switch (field_.note.origin) {
+    case Origin::preset: tip = tr("The program's own figure until you give yours."); break;
+    case Origin::entered: tip = tr("Typed in here or in the file."); break;
+    case Origin::part_list: {
+      const std::string source = visit_part(document().machine(), axis_, slot_,
+                                            [](const auto& part) { return part.notes.source; });
+      tip = tr("From a list: %1").arg(QString::fromStdString(source));
+      break;
+    }
+    }
+  }
   if (origin_->text() != origin) {
     origin_->setText(origin);
+    origin_->setAccessibleName(tr("%1: %2", "field, where its value came from")
+                                   .arg(words::field_name(slot_, field_.info.member), origin));
+  }
+  origin_->setEnabled(!origin.isEmpty());
+  if (const QString html = tip.isEmpty() ? tip : as_tool_tip(tip); origin_->toolTip() != html) {
+    origin_->setToolTip(html);
   }
 }
 
+/// What else is to be said of a value that is all right.
+QString FieldRow::asides() const {
+  QStringList said;
+  if (const QString text = became(); !text.isEmpty()) {
+    said << text;
+  }
+  const bool entered = is_given() && field_.note.origin == Origin::entered;
+  const ListedValue* from_list = entered ? listed() : nullptr;
+  if (from_list != nullptr && !(from_list->value == field_.value)) {
+    said << (field_.info.type == FieldType::table
+                 ? tr("changed from the list")
+                 : tr("changed from the list: %1")
+                       .arg(shown_value(field_.info, from_list->value, from_list->text)));
+  }
+  if (const QStringList limits = wanted_by(); !limits.isEmpty()) {
+    said << tr("%1 wanted by %2", "sign, limits that need the field")
+                .arg(words::verdict_sign(Verdict::open), limits.join(QStringLiteral(", ")));
+  }
+  return said.join(QStringLiteral(" · "));
+}
+
 void FieldRow::show_note() {
-  for (const Fault& fault : document_.faults()) {
+  if (const QString refused = refused_text(); !refused.isEmpty()) {
+    show_error(refused);
+    return;
+  }
+  for (const Fault& fault : document().faults()) {
     const bool here = fault.slot == slot_ && fault.member == field_.info.member &&
                       (fault.axis == axis_ || of_machine(slot_));
     if (here) {
@@ -129,7 +316,7 @@ void FieldRow::show_note() {
       return;
     }
   }
-  show_became(became());
+  show_became(asides());
 }
 
 void FieldRow::show_error(const QString& sentence) {
@@ -142,28 +329,49 @@ void FieldRow::show_became(const QString& text) {
 
 /// Touches the widgets only where something changes: each touch lays the form out anew.
 void FieldRow::say(const QString& text, bool error) {
-  const QString description = error ? text : words::field_help(slot_, field_.info.member);
-  if (editor_->accessibleDescription() != description) {
-    editor_->setAccessibleDescription(description);
+  trouble_ = error;
+  const QString guide = words::field_guide(slot_, field_.info);
+  const QString description = text.isEmpty() ? guide : text + QLatin1Char(' ') + guide;
+  QWidget* spoken = editor_->focusProxy() != nullptr ? editor_->focusProxy() : editor_;
+  if (spoken->accessibleDescription() != description) {
+    spoken->setAccessibleDescription(description);
   }
-  const Look look = Look::of(note_->palette());
-  const QColor colour = error ? look.over : look.faint_ink;
-  if (note_->palette().color(QPalette::WindowText) != colour) {
-    QPalette palette = note_->palette();
-    palette.setColor(QPalette::WindowText, colour);
-    note_->setPalette(palette);
-  }
+  const Look look = Look::of(editor_->palette());
+  paint_in(*note_, QPalette::WindowText, error ? look.over : look.faint_ink);
   if (note_->text() != text) {
     note_->setText(text);
   }
-  if (note_->isHidden() != text.isEmpty()) {
-    note_->setVisible(!text.isEmpty());
+  if (note_->isHidden() != (text.isEmpty() || !shown_)) {
+    note_->setVisible(shown_ && !text.isEmpty());
   }
 }
 
 bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::FocusIn) {
-    emit entered();
+  const auto is_help = [&] { return static_cast<QKeyEvent*>(event)->key() == Qt::Key_F1; };
+  switch (event->type()) {
+  case QEvent::FocusIn: emit entered(); break;
+  case QEvent::ShortcutOverride:
+    if (is_help()) {
+      event->accept();
+      return true;
+    }
+    break;
+  case QEvent::KeyPress:
+    if (is_help()) {
+      emit help_wanted();
+      return true;
+    }
+    break;
+  case QEvent::ContextMenu:
+    // A line to type into has a menu of its own, which shows the offers too.
+    if (qobject_cast<EntryEdit*>(watched) == nullptr) {
+      QMenu menu;
+      add_offers(menu);
+      menu.exec(static_cast<QContextMenuEvent*>(event)->globalPos());
+      return true;
+    }
+    break;
+  default: break;
   }
   return QObject::eventFilter(watched, event);
 }

@@ -1,37 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/fields_panel.h"
 
-#include "fields/belt_chooser.h"
 #include "fields/listed_parts.h"
-#include "fields/machine_form.h"
-#include "fields/part_picker.h"
-#include "fields/wheel_guard.h"
+#include "fields/part_chooser.h"
+#include "text/field_guide.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "window/plain_label.h"
 
-#include <QComboBox>
-#include <QGridLayout>
+#include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace feedwright {
-
-namespace {
-
-void put_text(QLineEdit& edit, const std::string& text) {
-  const QString shown = QString::fromStdString(text);
-  if (edit.text() != shown) {
-    edit.setText(shown);
-    edit.setCursorPosition(0);
-  }
-}
-
-} // namespace
 
 FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
@@ -39,8 +25,10 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   setAccessibleName(tr("Fields"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 4, 8);
-  make_chooser();
+  chooser_ = new PartChooser(document_, this);
   layout->addWidget(chooser_);
+  make_filter();
+  layout->addWidget(filter_);
   scroll_ = new QScrollArea(this);
   scroll_->setObjectName(QStringLiteral("fields_scroll"));
   scroll_->setFrameShape(QFrame::NoFrame);
@@ -51,49 +39,65 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   help_ = plain_label({}, this);
   help_->setObjectName(QStringLiteral("field_help"));
   help_->setForegroundRole(QPalette::PlaceholderText);
-  help_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  // Room for the longest sentence, so that the form does not jump from field to field.
-  help_->setMinimumHeight(4 * fontMetrics().lineSpacing());
+  help_->setAlignment(Qt::AlignTop | Qt::AlignLeading);
+  fit_help();
   layout->addWidget(help_);
   connect(&document_, &MachineDocument::changed, this, &FieldsPanel::take_changes);
   connect(&document_, &MachineDocument::selection_changed, this, &FieldsPanel::take_selection);
+  connect(&document_, &MachineDocument::typed_wanted, this, &FieldsPanel::take_typed);
+  connect(&document_.pending(), &PendingTexts::changed, this, &FieldsPanel::take_changes);
   take_changes();
 }
 
-FieldsPanel::~FieldsPanel() = default;
+FieldsPanel::~FieldsPanel() {
+  // What is typed outlives the window: another one, in another language, shows it again.
+  handing_in_ = true;
+  if (is_there()) {
+    form_->keep_typed();
+  }
+  delete form_;
+}
+
+void FieldsPanel::make_filter() {
+  filter_ = new QLineEdit(this);
+  filter_->setObjectName(QStringLiteral("field_filter"));
+  filter_->setAccessibleName(tr("Find a field of this part"));
+  filter_->setPlaceholderText(tr("Find a field (Ctrl+F)"));
+  filter_->setClearButtonEnabled(true);
+  connect(filter_, &QLineEdit::textChanged, this,
+          [this](const QString& text) { form_->filter(text); });
+  connect(filter_, &QLineEdit::returnPressed, this, &FieldsPanel::leave_filter);
+  auto* find = new QShortcut(QKeySequence::Find, this);
+  connect(find, &QShortcut::activated, this, [this] {
+    filter_->setFocus(Qt::ShortcutFocusReason);
+    filter_->selectAll();
+  });
+  auto* clear = new QShortcut(QKeySequence(Qt::Key_Escape), filter_);
+  clear->setContext(Qt::WidgetShortcut);
+  connect(clear, &QShortcut::activated, filter_, &QLineEdit::clear);
+}
+
+/// To the first field found.
+void FieldsPanel::leave_filter() {
+  if (FieldRow* row = form_->first_shown()) {
+    row->take_focus();
+    scroll_->ensureWidgetVisible(row->editor());
+  }
+}
+
+/// Room for the longest sentences, so that the form does not jump from field to field.
+void FieldsPanel::fit_help() {
+  constexpr int lines = 5;
+  help_->setMinimumHeight(lines * fontMetrics().lineSpacing());
+}
 
 QWidget* FieldsPanel::editor_of(PartSlot slot, std::string_view member) const {
-  const auto found = std::ranges::find_if(
-      rows_, [&](const auto& row) { return row->slot() == slot && row->info().member == member; });
-  return found != rows_.end() ? (*found)->editor() : nullptr;
+  const FieldRow* row = form_->row_of(slot, member);
+  return row != nullptr ? row->editor() : nullptr;
 }
 
-void FieldsPanel::make_chooser() {
-  chooser_ = new QComboBox(this);
-  chooser_->setObjectName(QStringLiteral("part_chooser"));
-  chooser_->setAccessibleName(tr("Part"));
-  QFont font = chooser_->font();
-  font.setBold(true);
-  font.setPointSizeF(font.pointSizeF() * 1.15);
-  chooser_->setFont(font);
-  new WheelGuard(chooser_);
-  connect(chooser_, &QComboBox::activated, this, [this](int index) {
-    document_.select(
-        {document_.selection().axis, static_cast<PartSlot>(chooser_->itemData(index).toInt()), {}});
-  });
-}
-
-void FieldsPanel::fill_chooser() {
-  chooser_->clear();
-  chooser_->addItem(tr("Machine"), static_cast<int>(PartSlot::supply));
-  if (document_.current_axis() != nullptr) {
-    for (const PartSlot slot : axis_slots) {
-      chooser_->addItem(words::part_name(slot), static_cast<int>(slot));
-    }
-  }
-  const PartSlot slot = document_.selection().slot;
-  chooser_->setCurrentIndex(
-      chooser_->findData(static_cast<int>(of_machine(slot) ? PartSlot::supply : slot)));
+void FieldsPanel::set_table_asker(TableAsker asker) {
+  ask_for_table_ = std::move(asker);
 }
 
 std::vector<PartSlot> FieldsPanel::shown_slots() const {
@@ -104,10 +108,16 @@ std::vector<PartSlot> FieldsPanel::shown_slots() const {
   return document_.current_axis() != nullptr ? std::vector{slot} : std::vector<PartSlot>();
 }
 
-/// What decides which rows there are; rows are made anew only when it changes.
+/// Whether names and editors have no room beside each other.
+bool FieldsPanel::is_narrow() const {
+  constexpr int characters = 46;
+  return width() < characters * fontMetrics().averageCharWidth();
+}
+
+/// What decides which rows there are and how they stand; they are made anew only when it changes.
 QString FieldsPanel::shape() const {
   const Selection& at = document_.selection();
-  QString made = QString::number(at.axis);
+  QString made = QString::number(at.axis) + (is_narrow() ? QStringLiteral("n") : QString());
   for (const PartSlot slot : shown_slots()) {
     const auto type = part_type(document_.machine(), at.axis, slot);
     made += QStringLiteral("/%1:%2").arg(static_cast<int>(slot)).arg(text_of(type));
@@ -116,200 +126,115 @@ QString FieldsPanel::shape() const {
 }
 
 void FieldsPanel::take_changes() {
-  shape() == built_shape_ ? refresh() : rebuild();
+  if (handing_in_) {
+    return;
+  }
+  if (shape() == built_shape_) {
+    form_->refresh();
+  } else {
+    rebuild();
+  }
+}
+
+/// What is typed is taken, or kept as pending, before the form goes on to something else.
+void FieldsPanel::take_typed() {
+  if (!is_there()) {
+    return;
+  }
+  handing_in_ = true;
+  form_->hand_in();
+  handing_in_ = false;
+  take_changes();
+}
+
+/// Whether the axis that the form was made for is still in the machine.
+bool FieldsPanel::is_there() const {
+  return form_ != nullptr && built_axis_ < document_.machine().axes.size();
 }
 
 void FieldsPanel::take_selection() {
+  take_typed();
   take_changes();
-  fill_chooser();
+  chooser_->refresh();
   focus_member();
 }
 
 void FieldsPanel::rebuild() {
+  if (is_there()) {
+    handing_in_ = true;
+    form_->keep_typed();
+    handing_in_ = false;
+  }
   built_shape_ = shape();
-  rows_.clear();
+  built_axis_ = document_.selection().axis;
   delete form_;
-  type_ = nullptr;
-  source_ = nullptr;
-  machine_form_ = nullptr;
-  belts_ = nullptr;
-  form_ = new QWidget(scroll_);
-  grid_ = new QGridLayout(form_);
-  grid_->setContentsMargins(0, 4, 6, 4);
-  grid_->setHorizontalSpacing(8);
-  grid_->setVerticalSpacing(3);
-  grid_->setColumnStretch(0, 6);
-  grid_->setColumnStretch(1, 7);
-  grid_->setColumnMinimumWidth(2, widest_origin());
-  const auto slots_shown = shown_slots();
-  if (of_machine(document_.selection().slot)) {
-    machine_form_ = new MachineForm(document_, form_);
-    grid_->addWidget(machine_form_, grid_->rowCount(), 0, 1, 3);
-  }
-  for (const PartSlot slot : slots_shown) {
-    if (slots_shown.size() > 1) {
-      add_heading(words::part_name(slot));
-    }
-    add_part_rows(slot);
-  }
-  grid_->setRowStretch(grid_->rowCount(), 1);
+  form_ = new FieldsForm({document_, shelf_, ask_for_table_}, document_.selection().axis,
+                         shown_slots(), folded_, is_narrow(), scroll_);
+  connect(form_, &FieldsForm::row_entered, this, [this](const FieldRow* row) { show_help(*row); });
+  connect(form_, &FieldsForm::help_wanted, this, &FieldsPanel::help_wanted);
+  connect(form_, &FieldsForm::picked, this, &FieldsPanel::take_listed_part);
+  connect(form_, &FieldsForm::own_list_changed, this, [this] {
+    shelf_ = read_part_shelf();
+    form_->take_shelf();
+  });
   scroll_->setWidget(form_);
-  fill_chooser();
+  form_->show();
+  const QSignalBlocker quiet(filter_);
+  filter_->clear();
+  chooser_->refresh();
   help_->clear();
-  refresh();
 }
 
-/// So that the editors keep their width whatever the origins of their values.
-int FieldsPanel::widest_origin() const {
-  int width = 0;
-  for (const Origin origin : {Origin::preset, Origin::entered, Origin::part_list}) {
-    width = std::max(width, fontMetrics().horizontalAdvance(words::origin_name(origin)));
-  }
-  return width;
-}
-
-void FieldsPanel::add_heading(const QString& text) {
-  QLabel* heading = plain_label(text, form_);
-  QFont font = heading->font();
-  font.setBold(true);
-  heading->setFont(font);
-  grid_->addWidget(heading, grid_->rowCount(), 0, 1, 3);
-}
-
-void FieldsPanel::add_type_row(PartSlot slot) {
-  type_ = new QComboBox(form_);
-  type_->setObjectName(QStringLiteral("part_type"));
-  type_->setAccessibleName(tr("Type of %1").arg(words::part_name(slot)));
-  type_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  new WheelGuard(type_);
-  for (const std::string_view type : part_types(slot)) {
-    type_->addItem(words::part_type_title(type), text_of(type));
-  }
-  connect(type_, &QComboBox::activated, this, [this, slot](int index) {
-    const QString title = type_->itemText(index);
-    const std::string type = type_->itemData(index).toString().toStdString();
-    Machine changed = document_.machine();
-    if (set_part_type(changed, document_.selection().axis, slot, type)) {
-      // The rows, this box among them, are made anew: not while its own signal runs.
-      QMetaObject::invokeMethod(
-          this,
-          [this, changed = std::move(changed), slot, title]() mutable {
-            document_.edit(std::move(changed),
-                           tr("%1: %2", "part: its type").arg(words::part_name(slot), title));
-          },
-          Qt::QueuedConnection);
-    }
-  });
-  QLabel* label = plain_label(tr("Type"), form_);
-  label->setBuddy(type_);
-  grid_->addWidget(label, grid_->rowCount(), 0);
-  grid_->addWidget(type_, grid_->rowCount() - 1, 1, 1, 2);
-}
-
-void FieldsPanel::add_part_rows(PartSlot slot) {
-  const std::size_t axis = document_.selection().axis;
-  if (!part_types(slot).empty()) {
-    add_type_row(slot);
-  }
-  add_picker(slot);
-  for (const FieldView& field : fields_of(document_.machine(), axis, slot)) {
-    rows_.push_back(FieldRow::make(document_, axis, slot, field));
-    FieldRow& row = *rows_.back();
-    row.set_table_asker(ask_for_table_);
-    row.add_to(*grid_, *form_);
-    connect(&row, &FieldRow::entered, this, [this, &row] { show_help(row); });
-    if (slot == PartSlot::transmission && field.info.member == "belt_teeth") {
-      belts_ = new BeltChooser(document_, shelf_.stock_belts, form_);
-      grid_->addWidget(belts_, grid_->rowCount(), 0, 1, 3);
-    }
-  }
-  const bool bought = slot == PartSlot::guides || slot == PartSlot::motor ||
-                      slot == PartSlot::transmission || slot == PartSlot::drive;
-  if (bought) {
-    add_source_row(slot);
-  }
-}
-
-void FieldsPanel::set_table_asker(TableAsker asker) {
-  ask_for_table_ = std::move(asker);
-  for (const auto& row : rows_) {
-    row->set_table_asker(ask_for_table_);
-  }
-}
-
-/// What the parts lists have for the place, if they have anything.
-void FieldsPanel::add_picker(PartSlot slot) {
-  auto* picker = new PartPicker(shelf_, slot, form_);
-  if (!picker->has_parts()) {
-    delete picker;
-    return;
-  }
-  // The rows are made anew when the type changes: not while the picker's own signal runs.
-  connect(
-      picker, &PartPicker::picked, this,
-      [this, slot](const ListedPart& part) { take_listed(document_, slot, part, *form_); },
-      Qt::QueuedConnection);
-  grid_->addWidget(picker, grid_->rowCount(), 0, 1, 3);
-}
-
-void FieldsPanel::add_source_row(PartSlot slot) {
-  source_ = new QLineEdit(form_);
-  source_->setObjectName(QStringLiteral("part_source"));
-  source_->setAccessibleName(tr("Source of the figures"));
-  source_->setPlaceholderText(tr("data sheet, supplier, measured"));
-  const std::size_t axis = document_.selection().axis;
-  connect(source_, &QLineEdit::editingFinished, this, [this, axis, slot] {
-    Machine changed = document_.machine();
-    visit_part(changed, axis, slot,
-               [&](auto& part) { part.notes.source = source_->text().toStdString(); });
-    document_.edit(std::move(changed), tr("source of the figures"));
-  });
-  QLabel* label = plain_label(tr("Source of the figures"), form_);
-  label->setBuddy(source_);
-  grid_->addWidget(label, grid_->rowCount(), 0, 1, 3);
-  grid_->addWidget(source_, grid_->rowCount(), 0, 1, 3);
-}
-
-void FieldsPanel::refresh() {
-  const Machine& machine = document_.machine();
-  const Selection& at = document_.selection();
-  for (const auto& row : rows_) {
-    row->refresh();
-  }
-  if (type_ != nullptr) {
-    const auto type = part_type(machine, at.axis, at.slot);
-    type_->setCurrentIndex(type_->findData(text_of(type)));
-  }
-  if (source_ != nullptr) {
-    const std::string source =
-        visit_part(machine, at.axis, at.slot, [](const auto& part) { return part.notes.source; });
-    put_text(*source_, source);
-  }
-  if (machine_form_ != nullptr) {
-    machine_form_->refresh();
-  }
-  if (belts_ != nullptr) {
-    belts_->refresh();
-  }
+void FieldsPanel::take_listed_part(PartSlot slot, const ListedPart& part) {
+  const FieldRow* cases = form_->row_of(slot, "load_cases");
+  const int row = cases != nullptr ? cases->row_at_hand() : -1;
+  take_listed(document_, slot, part, static_cast<std::size_t>(std::max(row, 0)));
 }
 
 void FieldsPanel::show_help(const FieldRow& row) {
-  help_->setText(words::field_help(row.slot(), row.info().member));
+  help_->setText(words::field_guide(row.slot(), row.info()));
+  scroll_->ensureWidgetVisible(row.editor());
 }
 
 void FieldsPanel::focus_member() {
   const Selection& at = document_.selection();
-  if (at.member.isEmpty()) {
+  FieldRow* row = at.member.isEmpty() ? nullptr : form_->row_of(at.slot, at.member.toStdString());
+  if (row == nullptr) {
     return;
   }
-  for (const auto& row : rows_) {
-    if (row->slot() == at.slot && text_of(row->info().member) == at.member) {
-      row->take_focus();
-      scroll_->ensureWidgetVisible(row->editor());
-      show_help(*row);
-      return;
-    }
+  filter_->clear();
+  form_->reveal(*row);
+  // The section that has opened is laid out before it is scrolled to.
+  form_->layout()->activate();
+  row->take_focus();
+  show_help(*row);
+}
+
+void FieldsPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  look_again();
+}
+
+void FieldsPanel::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && help_ != nullptr) {
+    fit_help();
   }
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) {
+    look_again();
+  }
+}
+
+/// Later: whoever goes round telling all widgets of a change must find them all.
+void FieldsPanel::look_again() {
+  QMetaObject::invokeMethod(
+      this,
+      [this] {
+        if (form_ != nullptr) {
+          take_changes();
+        }
+      },
+      Qt::QueuedConnection);
 }
 
 } // namespace feedwright

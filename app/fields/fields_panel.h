@@ -1,27 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fields/field_row.h"
+#include "fields/fields_form.h"
 #include "parts/part_shelf.h"
 
 #include <QWidget>
 
-#include <memory>
-#include <vector>
-
-class QComboBox;
-class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QScrollArea;
 
 namespace feedwright {
 
-class BeltChooser;
-class MachineForm;
+class PartChooser;
 
-/// The fields of the chosen part, or of the machine, with a sentence on what the field at hand
-/// does.
+/// The fields of the chosen part, or of the machine, with a few sentences on the field at hand.
 class FieldsPanel : public QWidget {
   Q_OBJECT
 public:
@@ -34,38 +27,43 @@ public:
   /// The parts lists as they were read when the panel was made.
   const PartShelf& shelf() const { return shelf_; }
 
+signals:
+  /// More is wanted to be known of a field: F1 was pressed in it.
+  void help_wanted(feedwright::PartSlot slot, const QString& member);
+
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
 private:
+  void make_filter();
   void take_changes();
   void take_selection();
+  void take_typed();
+  void take_listed_part(PartSlot slot, const ListedPart& part);
   void rebuild();
-  void refresh();
-  void make_chooser();
-  void fill_chooser();
-  void add_part_rows(PartSlot slot);
-  void add_heading(const QString& text);
-  void add_type_row(PartSlot slot);
-  void add_source_row(PartSlot slot);
-  void add_picker(PartSlot slot);
   void show_help(const FieldRow& row);
   void focus_member();
+  void leave_filter();
   std::vector<PartSlot> shown_slots() const;
   QString shape() const;
-  int widest_origin() const;
+  bool is_narrow() const;
+  bool is_there() const;
+  void look_again();
+  void fit_help();
 
   MachineDocument& document_;
-  QComboBox* chooser_ = nullptr;
-  QScrollArea* scroll_ = nullptr;
-  QWidget* form_ = nullptr;
-  QGridLayout* grid_ = nullptr;
-  QLabel* help_ = nullptr;
-  QComboBox* type_ = nullptr;
-  QLineEdit* source_ = nullptr;
-  MachineForm* machine_form_ = nullptr;
-  BeltChooser* belts_ = nullptr;
-  std::vector<std::unique_ptr<FieldRow>> rows_;
-  QString built_shape_;
-  TableAsker ask_for_table_;
   PartShelf shelf_ = read_part_shelf();
+  TableAsker ask_for_table_;
+  FoldedSections folded_;
+  PartChooser* chooser_ = nullptr;
+  QLineEdit* filter_ = nullptr;
+  QScrollArea* scroll_ = nullptr;
+  FieldsForm* form_ = nullptr;
+  QLabel* help_ = nullptr;
+  QString built_shape_;
+  std::size_t built_axis_ = 0;
+  bool handing_in_ = false;
 };
 
 } // namespace feedwright

@@ -4,7 +4,6 @@
 #include "text/words.h"
 
 #include <QCoreApplication>
-#include <QTableWidget>
 
 namespace feedwright {
 
@@ -20,27 +19,17 @@ public:
   }
 };
 
-/// The load case a material goes to: the one at hand, else the last.
-std::size_t chosen_load_case(const QWidget& form) {
-  const auto* table = form.findChild<QTableWidget*>(QStringLiteral("load_cases"));
-  if (table == nullptr || table->rowCount() == 0) {
-    return 0;
-  }
-  const int row = table->currentRow() >= 0 ? table->currentRow() : table->rowCount() - 1;
-  return static_cast<std::size_t>(row);
-}
-
 } // namespace
 
 void take_listed(MachineDocument& document, PartSlot slot, const ListedPart& part,
-                 const QWidget& form) {
+                 std::size_t load_case) {
   Machine changed = document.machine();
   const std::size_t axis = document.selection().axis;
   auto& cases = changed.axes.at(axis).duty.load_cases;
   if (part.kind == ListedKind::material && cases.empty()) {
     cases.emplace_back();
   }
-  if (take_part(changed, axis, slot, part, chosen_load_case(form))) {
+  if (take_part(changed, axis, slot, part, load_case)) {
     document.edit(std::move(changed), Words::taken(slot, part.name));
   }
 }

@@ -2,17 +2,80 @@
 #include "fields/part_picker.h"
 
 #include "fields/wheel_guard.h"
+#include "text/words.h"
 
 #include <QComboBox>
 #include <QCompleter>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QStandardItemModel>
+#include <QTreeView>
 
 namespace feedwright {
 
+namespace {
+
+/// What tells one part from another at a glance, before the rest.
+constexpr std::string_view telling[] = {"nominal_diameter",
+                                        "lead",
+                                        "grade",
+                                        "dynamic_rating",
+                                        "pitch",
+                                        "width",
+                                        "allowable_pull",
+                                        "rated_pull",
+                                        "bearing_thrust_limit",
+                                        "holding_torque",
+                                        "rated_current",
+                                        "rotor_inertia",
+                                        "block_rating",
+                                        "continuous_torque",
+                                        "rated_speed",
+                                        "torque_limit",
+                                        "stiffness",
+                                        "friction",
+                                        "specific_force",
+                                        "exponent"};
+
+QString figures_of(const ListedPart& part) {
+  QStringList figures;
+  for (const std::string_view member : telling) {
+    for (const ListedValue& value : part.values) {
+      if (value.member == member && std::holds_alternative<AnyQuantity>(value.value)) {
+        figures << QString::fromStdString(value.text);
+      }
+    }
+  }
+  return figures.join(QStringLiteral(" · "));
+}
+
+/// A list with columns in place of a combo box's own; wider than the box.
+QTreeView* column_view(QWidget* parent) {
+  auto* view = new QTreeView(parent);
+  view->setRootIsDecorated(false);
+  view->setUniformRowHeights(true);
+  view->setAllColumnsShowFocus(true);
+  view->setSelectionBehavior(QAbstractItemView::SelectRows);
+  view->setTextElideMode(Qt::ElideRight);
+  constexpr int characters = 90;
+  view->setMinimumWidth(characters * view->fontMetrics().averageCharWidth());
+  view->header()->setStretchLastSection(true);
+  return view;
+}
+
+void fit_columns(QTreeView& view) {
+  constexpr int name_characters = 34;
+  constexpr int figure_characters = 34;
+  const int character = view.fontMetrics().averageCharWidth();
+  view.setColumnWidth(0, name_characters * character);
+  view.setColumnWidth(1, figure_characters * character);
+}
+
+} // namespace
+
 PartPicker::PartPicker(const PartShelf& shelf, PartSlot slot, QWidget* parent)
-    : QWidget(parent), shelf_(shelf) {
+    : QWidget(parent), shelf_(shelf), slot_(slot) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   box_ = new QComboBox(this);
@@ -22,10 +85,17 @@ PartPicker::PartPicker(const PartShelf& shelf, PartSlot slot, QWidget* parent)
   box_->setInsertPolicy(QComboBox::NoInsert);
   box_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   box_->setMaxVisibleItems(20);
+  new WheelGuard(box_);
+  fill();
+  auto* list = column_view(box_);
+  box_->setView(list);
+  fit_columns(*list);
   box_->completer()->setFilterMode(Qt::MatchContains);
   box_->completer()->setCompletionMode(QCompleter::PopupCompletion);
-  new WheelGuard(box_);
-  fill(slot);
+  auto* found = column_view(nullptr);
+  found->setObjectName(QStringLiteral("parts_found"));
+  box_->completer()->setPopup(found);
+  fit_columns(*found);
   box_->setCurrentIndex(-1);
   box_->lineEdit()->setPlaceholderText(tr("Take from a list…"));
   box_->lineEdit()->setAccessibleName(box_->accessibleName());
@@ -38,24 +108,39 @@ bool PartPicker::has_parts() const {
   return box_->count() > 0;
 }
 
-void PartPicker::fill(PartSlot slot) {
+void PartPicker::refill() {
+  QAbstractItemModel* before = box_->model();
+  fill();
+  box_->completer()->setModel(box_->model());
+  box_->setCurrentIndex(-1);
+  before->deleteLater();
+}
+
+void PartPicker::fill() {
+  auto* model = new QStandardItemModel(0, 3, box_);
+  model->setHorizontalHeaderLabels({tr("Part"), tr("Figures"), tr("Source")});
   for (std::size_t i = 0; i < shelf_.parts.size(); ++i) {
     const ShelvedPart& shelved = shelf_.parts[i];
-    if (!fits(shelved.part.kind, slot)) {
+    if (!fits(shelved.part.kind, slot_)) {
       continue;
     }
     const QString name = QString::fromStdString(shelved.part.name);
-    box_->addItem(shelved.own ? tr("%1 (own list)").arg(name) : name, static_cast<int>(i));
-    box_->setItemData(box_->count() - 1, QString::fromStdString(shelved.part.source),
-                      Qt::AccessibleDescriptionRole);
+    const QString source = QString::fromStdString(shelved.part.source);
+    auto* named = new QStandardItem(shelved.own ? tr("%1 (own list)").arg(name) : name);
+    named->setData(static_cast<int>(i), Qt::UserRole);
+    named->setData(source, Qt::AccessibleDescriptionRole);
+    auto* from = new QStandardItem(source);
+    from->setToolTip(QStringLiteral("<p>%1</p>").arg(source.toHtmlEscaped()));
+    model->appendRow({named, new QStandardItem(figures_of(shelved.part)), from});
   }
-  auto* model = qobject_cast<QStandardItemModel*>(box_->model());
   for (const QString& trouble : shelf_.troubles) {
-    box_->addItem(trouble, -1);
-    if (model != nullptr) {
-      model->item(box_->count() - 1)->setEnabled(false);
-    }
+    auto* said = new QStandardItem(trouble);
+    said->setData(-1, Qt::UserRole);
+    said->setEnabled(false);
+    model->appendRow(said);
   }
+  box_->setModel(model);
+  box_->setModelColumn(0);
 }
 
 void PartPicker::choose(int index) {

@@ -17,15 +17,18 @@ public:
 
   /// Whether there is anything to offer.
   bool has_parts() const;
+  /// Offers what the shelf has now.
+  void refill();
 
 signals:
   void picked(const feedwright::ListedPart& part);
 
 private:
-  void fill(PartSlot slot);
+  void fill();
   void choose(int index);
 
   const PartShelf& shelf_;
+  PartSlot slot_;
   QComboBox* box_ = nullptr;
 };
 

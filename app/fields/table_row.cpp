@@ -2,10 +2,11 @@
 #include "fields/table_row.h"
 
 #include "fields/choice_delegate.h"
+#include "fields/field_reading.h"
+#include "fields/quantity_delegate.h"
 #include "fields/table_text.h"
 #include "text/text_of.h"
 #include "text/words.h"
-#include "units/read_quantity.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -14,13 +15,18 @@
 #include <QHeaderView>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStyle>
 #include <QTableWidget>
 
 #include <algorithm>
+#include <charconv>
+#include <utility>
 
 namespace feedwright {
 
 namespace {
+
+constexpr std::size_t most_side_by_side = 7; ///< columns, before rows stand upright
 
 QString cell_text(const FieldInfo& column, const CellValue& cell) {
   if (const auto* quantity = std::get_if<AnyQuantity>(&cell)) {
@@ -39,22 +45,31 @@ QString cell_text(const FieldInfo& column, const CellValue& cell) {
                                           : QString::fromStdString(*text);
 }
 
-QTableWidgetItem* made_item(const FieldInfo& column, const CellValue& cell) {
-  auto* item = new QTableWidgetItem(cell_text(column, cell));
-  if (const auto* text = std::get_if<std::string>(&cell);
-      text != nullptr && column.type == FieldType::choice) {
-    item->setData(Qt::UserRole, QString::fromStdString(*text));
+void put(QTableWidgetItem& item, const FieldInfo& column, const CellValue& cell) {
+  item.setText(cell_text(column, cell));
+  const auto* text = std::get_if<std::string>(&cell);
+  if (text != nullptr && column.type == FieldType::choice) {
+    item.setData(Qt::UserRole, QString::fromStdString(*text));
   }
   const bool number = column.type == FieldType::quantity || column.type == FieldType::count;
-  item->setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
-  return item;
+  item.setTextAlignment((number ? Qt::AlignRight : Qt::AlignLeading) | Qt::AlignVCenter);
+  item.setIcon({});
+  item.setToolTip({});
+  item.setData(Qt::AccessibleDescriptionRole, {});
+}
+
+std::optional<int> whole_number(std::string_view text) {
+  int number = 0;
+  const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
+  return read.ec == std::errc() ? std::optional(number) : std::nullopt;
 }
 
 } // namespace
 
-TableFieldRow::TableFieldRow(MachineDocument& document, std::size_t axis, PartSlot slot,
+TableFieldRow::TableFieldRow(const FormContext& context, std::size_t axis, PartSlot slot,
                              const FieldView& field)
-    : FieldRow(document, axis, slot, field) {}
+    : FieldRow(context, axis, slot, field),
+      upright_(field.info.table->columns().size() > most_side_by_side) {}
 
 QWidget* TableFieldRow::make_editor(QWidget& parent) {
   frame_ = new QWidget(&parent);
@@ -68,30 +83,50 @@ QWidget* TableFieldRow::make_editor(QWidget& parent) {
 }
 
 void TableFieldRow::make_table() {
-  table_ = new QTableWidget(0, static_cast<int>(columns().size()), frame_);
+  const int fields = static_cast<int>(columns().size());
+  table_ = new QTableWidget(upright_ ? fields : 0, upright_ ? 0 : fields, frame_);
   table_->setObjectName(text_of(field_.info.member));
   table_->setAccessibleName(words::field_name(slot_, field_.info.member));
+  name_cells();
+  table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table_->verticalHeader()->setVisible(upright_ || !field_.info.table->plain_rows);
+  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 9);
+  table_->setTabKeyNavigation(false);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  connect(table_, &QTableWidget::cellChanged, this, &TableFieldRow::take_cell);
+  auto* pasting = new QShortcut(QKeySequence::Paste, table_);
+  pasting->setContext(Qt::WidgetShortcut);
+  connect(pasting, &QShortcut::activated, this, &TableFieldRow::paste);
+}
+
+/// Heads with the names of the row's fields, and an editor for each by its type.
+void TableFieldRow::name_cells() {
   QStringList headings;
   for (std::size_t c = 0; c < columns().size(); ++c) {
     const FieldInfo& column = columns()[c];
     headings << words::column_name(slot_, field_.info.member, column.member);
+    QAbstractItemDelegate* delegate = nullptr;
     if (column.type == FieldType::choice) {
-      table_->setItemDelegateForColumn(static_cast<int>(c), new ChoiceDelegate(column, table_));
+      delegate = new ChoiceDelegate(column, table_);
+    } else if (column.type == FieldType::quantity) {
+      delegate = new QuantityDelegate(column, headings.back(), table_);
+    } else {
+      continue;
     }
+    const int at = static_cast<int>(c);
+    upright_ ? table_->setItemDelegateForRow(at, delegate)
+             : table_->setItemDelegateForColumn(at, delegate);
+  }
+  QHeaderView* across = table_->horizontalHeader();
+  if (upright_) {
+    table_->setVerticalHeaderLabels(headings);
+    across->setDefaultSectionSize(table_->fontMetrics().averageCharWidth() * 15);
+    return;
   }
   table_->setHorizontalHeaderLabels(headings);
   constexpr std::size_t fit_side_by_side = 3;
-  table_->horizontalHeader()->setSectionResizeMode(
+  across->setSectionResizeMode(
       columns().size() <= fit_side_by_side ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
-  table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-  table_->verticalHeader()->setVisible(!field_.info.table->plain_rows);
-  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 9);
-  table_->setTabKeyNavigation(false);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  connect(table_, &QTableWidget::cellChanged, this, &TableFieldRow::take_table);
-  auto* pasting = new QShortcut(QKeySequence::Paste, table_);
-  pasting->setContext(Qt::WidgetShortcut);
-  connect(pasting, &QShortcut::activated, this, &TableFieldRow::paste);
 }
 
 QLayout* TableFieldRow::make_buttons() {
@@ -103,12 +138,58 @@ QLayout* TableFieldRow::make_buttons() {
         tr("%1: %2", "button, table").arg(title, words::field_name(slot_, field_.info.member)));
     connect(button, &QPushButton::clicked, this, action);
     buttons->addWidget(button);
+    buttons_.push_back(button);
   };
-  add(tr("Add row"), "_add", &TableFieldRow::add_row);
-  add(tr("Remove row"), "_remove", &TableFieldRow::remove_row);
+  add(upright_ ? tr("Add case") : tr("Add row"), "_add", &TableFieldRow::add_row);
+  add(upright_ ? tr("Remove case") : tr("Remove row"), "_remove", &TableFieldRow::remove_row);
   add(tr("Import…"), "_import", &TableFieldRow::import_text);
   buttons->addStretch();
   return buttons;
+}
+
+std::vector<QWidget*> TableFieldRow::tab_stops() const {
+  std::vector<QWidget*> stops{table_};
+  stops.insert(stops.end(), buttons_.begin(), buttons_.end());
+  return stops;
+}
+
+int TableFieldRow::shown_rows() const {
+  return upright_ ? table_->columnCount() : table_->rowCount();
+}
+
+QTableWidgetItem* TableFieldRow::item_at(Cell cell) const {
+  const int column = static_cast<int>(cell.column);
+  return upright_ ? table_->item(column, cell.row) : table_->item(cell.row, column);
+}
+
+int TableFieldRow::row_at_hand() const {
+  const int current = upright_ ? table_->currentColumn() : table_->currentRow();
+  return current >= 0 && current < shown_rows() ? current : shown_rows() - 1;
+}
+
+TypedAt TableFieldRow::place_of(Cell cell) const {
+  TypedAt at = place();
+  at.member += "/" + std::to_string(cell.row) + "/" + std::to_string(cell.column);
+  return at;
+}
+
+/// The texts typed into cells of this table and not taken.
+std::vector<std::pair<TableFieldRow::Cell, QString>> TableFieldRow::refused() const {
+  std::vector<std::pair<Cell, QString>> found;
+  const TypedAt here = place();
+  for (const TypedAt& at : document().pending().places()) {
+    if (at.axis != here.axis || at.slot != here.slot || at.field() != here.member ||
+        at.member.size() <= here.member.size()) {
+      continue;
+    }
+    const std::string_view cell = std::string_view(at.member).substr(here.member.size() + 1);
+    const auto row = whole_number(cell);
+    const auto column = whole_number(cell.substr(cell.find('/') + 1));
+    if (row && column) {
+      found.push_back({{*row, static_cast<std::size_t>(*column)}, *document().pending().at(at)});
+    }
+  }
+  return found;
 }
 
 TableRows TableFieldRow::rows() const {
@@ -117,91 +198,114 @@ TableRows TableFieldRow::rows() const {
 }
 
 void TableFieldRow::show_value() {
-  filling_ = true;
+  const bool was_filling = std::exchange(filling_, true);
   const TableRows shown = rows();
-  table_->setRowCount(static_cast<int>(shown.rows.size()));
-  for (std::size_t row = 0; row < shown.rows.size(); ++row) {
+  const int count = static_cast<int>(shown.rows.size());
+  upright_ ? table_->setColumnCount(count) : table_->setRowCount(count);
+  for (int row = 0; row < count; ++row) {
     for (std::size_t column = 0; column < columns().size(); ++column) {
-      table_->setItem(static_cast<int>(row), static_cast<int>(column),
-                      made_item(columns()[column], shown.rows[row][column]));
+      put(made_item({row, column}), columns()[column],
+          shown.rows[static_cast<std::size_t>(row)][column]);
     }
   }
+  show_refused();
+  filling_ = was_filling;
+  fit_height();
+}
+
+/// The cell's item, made if there is none yet.
+QTableWidgetItem& TableFieldRow::made_item(Cell cell) {
+  QTableWidgetItem* item = item_at(cell);
+  if (item == nullptr) {
+    item = new QTableWidgetItem;
+    const int column = static_cast<int>(cell.column);
+    upright_ ? table_->setItem(column, cell.row, item) : table_->setItem(cell.row, column, item);
+  }
+  return *item;
+}
+
+void TableFieldRow::fit_height() {
   constexpr int least_rows = 2;
-  constexpr int most_rows = 9;
+  constexpr int most_rows = 12;
   const int lines = std::clamp(table_->rowCount(), least_rows, most_rows);
-  const bool scrolls = columns().size() > 3;
+  const bool scrolls = upright_ || columns().size() > 3;
   table_->setFixedHeight(
       table_->horizontalHeader()->sizeHint().height() +
       (lines + (scrolls ? 1 : 0)) * table_->verticalHeader()->defaultSectionSize() + 4);
-  filling_ = false;
 }
 
-std::optional<CellValue> TableFieldRow::read_cell(int row, std::size_t column) {
-  const FieldInfo& about = columns()[column];
-  const QTableWidgetItem* item = table_->item(row, static_cast<int>(column));
-  const QString text = item != nullptr ? item->text().trimmed() : QString();
-  const QString name = words::column_name(slot_, field_.info.member, about.member);
-  switch (about.type) {
-  case FieldType::choice: {
-    const QString held = item != nullptr ? item->data(Qt::UserRole).toString() : QString();
-    for (const std::string_view choice : about.choices) {
-      if (held == text_of(choice) ||
-          (held.isEmpty() &&
-           (text == text_of(choice) || text == words::choice_name(about.member, choice)))) {
-        return CellValue(std::string(choice));
-      }
-    }
-    show_error(tr("\"%1\" is not a choice for %2.").arg(text, name));
-    return std::nullopt;
-  }
-  case FieldType::count: {
-    bool whole = false;
-    const qlonglong number = text.toLongLong(&whole);
-    if (whole && number >= about.least && number <= about.most) {
-      return CellValue(static_cast<std::int64_t>(number));
-    }
-    show_error(tr("%1 is a whole number from %2 to %3.")
-                   .arg(name, QString::number(about.least), QString::number(about.most)));
-    return std::nullopt;
-  }
-  case FieldType::quantity: break;
-  default: return CellValue(text.toStdString());
-  }
-  if (text.isEmpty() && about.presence == Presence::open) {
-    return CellValue();
-  }
-  const auto read =
-      read_quantity(text.toStdString(), about.kind, find_unit(about.kind, about.unit));
-  if (!read) {
-    show_error(words::read_error_text(read.error(), about.unit, slot_, field_.info.member));
-    return std::nullopt;
-  }
-  if (!within(about.bound, read->value.si)) {
-    show_error(tr("%1 must be %2, such as %3.", "column, bound, example")
-                   .arg(name, words::bound_text(about.bound),
-                        words::value_example(about.kind, about.unit)));
-    return std::nullopt;
-  }
-  return CellValue(read->value);
+void TableFieldRow::mark_refused(QTableWidgetItem& item, const QString& sentence) {
+  item.setIcon(table_->style()->standardIcon(QStyle::SP_MessageBoxWarning));
+  item.setToolTip(QStringLiteral("<p>%1</p>").arg(sentence.toHtmlEscaped()));
+  item.setData(Qt::AccessibleDescriptionRole, sentence);
 }
 
-void TableFieldRow::take_table() {
+/// Puts pending texts back into their cells.
+void TableFieldRow::show_refused() {
+  for (const auto& [cell, text] : refused()) {
+    if (QTableWidgetItem* item = item_at(cell); item != nullptr) {
+      item->setText(text);
+      mark_refused(*item, read(cell, text).error);
+    } else {
+      document().pending().give_up(place_of(cell));
+    }
+  }
+}
+
+QString TableFieldRow::refused_text() const {
+  const auto waiting = refused();
+  return waiting.empty() ? QString() : read(waiting.front().first, waiting.front().second).error;
+}
+
+CellReading TableFieldRow::read(Cell cell, const QString& text) const {
+  return read_cell(slot_, field_.info.member, columns()[cell.column], text);
+}
+
+void TableFieldRow::commit_rows(TableRows rows, const QString& what) {
+  Machine changed = document().machine();
+  const FieldValue value = rows.rows.empty() ? FieldValue() : FieldValue(std::move(rows));
+  if (set_field(changed, axis_, slot_, field_.info.member, value, {{}, Origin::entered})) {
+    document().edit(std::move(changed), what);
+  }
+}
+
+void TableFieldRow::take_cell(int table_row, int table_column) {
   if (filling_) {
     return;
   }
-  TableRows taken;
-  for (int row = 0; row < table_->rowCount(); ++row) {
-    std::vector<CellValue> cells;
-    for (std::size_t column = 0; column < columns().size(); ++column) {
-      auto cell = read_cell(row, column);
-      if (!cell) {
-        return;
-      }
-      cells.push_back(*std::move(cell));
-    }
-    taken.rows.push_back(std::move(cells));
+  const QTableWidgetItem& item = *table_->item(table_row, table_column);
+  const Cell cell = upright_ ? Cell{table_column, static_cast<std::size_t>(table_row)}
+                             : Cell{table_row, static_cast<std::size_t>(table_column)};
+  TableRows changed = rows();
+  const auto row = static_cast<std::size_t>(cell.row);
+  if (row >= changed.rows.size()) {
+    return;
   }
-  commit(taken.rows.empty() ? FieldValue() : FieldValue(std::move(taken)), {{}, Origin::entered});
+  const FieldInfo& column = columns()[cell.column];
+  const QString held = item.data(Qt::UserRole).toString();
+  const QString text = column.type == FieldType::choice && !held.isEmpty() ? held : item.text();
+  CellReading reading = read(cell, text);
+  if (reading.error.isEmpty()) {
+    document().pending().give_up(place_of(cell));
+    CellValue& value = changed.rows[row][cell.column];
+    const QString before = cell_text(column, value);
+    value = std::move(reading.value);
+    const QString what = said_change(column, before, cell_text(column, value));
+    commit_rows(std::move(changed), what);
+  } else {
+    document().pending().keep(place_of(cell), text);
+  }
+  // Changed or not, the cell shows what it came to.
+  refresh();
+}
+
+QString TableFieldRow::said_change(const FieldInfo& column, const QString& before,
+                                   const QString& after) const {
+  const auto shown = [](const QString& text) { return text.isEmpty() ? tr("open") : text; };
+  return tr("%1: %2 %3 → %4", "table, column, value before, value after")
+      .arg(words::field_name(slot_, field_.info.member),
+           words::column_name(slot_, field_.info.member, column.member), shown(before),
+           shown(after));
 }
 
 void TableFieldRow::add_row() {
@@ -216,50 +320,71 @@ void TableFieldRow::add_row() {
     }
   }
   changed.rows.push_back(std::move(next));
-  commit(changed, {{}, Origin::entered});
-  table_->setCurrentCell(table_->rowCount() - 1, 0);
+  const int added = static_cast<int>(changed.rows.size()) - 1;
+  commit_rows(std::move(changed),
+              tr("%1: one more", "table").arg(words::field_name(slot_, field_.info.member)));
+  upright_ ? table_->setCurrentCell(0, added) : table_->setCurrentCell(added, 0);
   table_->setFocus();
 }
 
 void TableFieldRow::remove_row() {
   TableRows changed = rows();
-  const int row = table_->currentRow() >= 0 ? table_->currentRow() : table_->rowCount() - 1;
+  const int row = row_at_hand();
   if (row < 0 || row >= static_cast<int>(changed.rows.size())) {
     return;
   }
+  // Texts that wait in rows below move up with them.
+  const auto waiting = refused();
+  give_up_refused();
+  for (const auto& [cell, text] : waiting) {
+    if (cell.row != row) {
+      document().pending().keep(place_of({cell.row - (cell.row > row ? 1 : 0), cell.column}), text);
+    }
+  }
   changed.rows.erase(changed.rows.begin() + row);
-  commit(changed.rows.empty() ? FieldValue() : FieldValue(std::move(changed)),
-         {{}, Origin::entered});
+  commit_rows(std::move(changed),
+              tr("%1: one less", "table").arg(words::field_name(slot_, field_.info.member)));
 }
 
-void TableFieldRow::put_cells(const std::vector<QStringList>& lines, int first_row) {
-  filling_ = true;
-  int row = first_row;
+void TableFieldRow::give_up_refused() {
+  for (const auto& [cell, text] : refused()) {
+    document().pending().give_up(place_of(cell));
+  }
+}
+
+/// All of them or none: a row with a cell made up would be computed with.
+void TableFieldRow::put_cells(TableRows rows, const std::vector<QStringList>& lines,
+                              int first_row) {
+  auto row = static_cast<std::size_t>(first_row);
   for (const QStringList& cells : lines) {
-    if (row >= table_->rowCount()) {
-      table_->setRowCount(row + 1);
-      const auto fresh = field_.info.table->fresh_row();
-      for (std::size_t column = 0; column < columns().size(); ++column) {
-        table_->setItem(row, static_cast<int>(column), made_item(columns()[column], fresh[column]));
-      }
+    if (row >= rows.rows.size()) {
+      rows.rows.push_back(field_.info.table->fresh_row());
     }
-    const int count = std::min(static_cast<int>(cells.size()), table_->columnCount());
-    for (int column = 0; column < count; ++column) {
-      auto* item = new QTableWidgetItem(cells[column]);
-      table_->setItem(row, column, item);
+    const std::size_t count = std::min(static_cast<std::size_t>(cells.size()), columns().size());
+    for (std::size_t column = 0; column < count; ++column) {
+      CellReading reading =
+          read({static_cast<int>(row), column}, cells[static_cast<qsizetype>(column)]);
+      if (!reading.error.isEmpty()) {
+        show_error(tr("Nothing is taken, for in row %1: %2").arg(row + 1).arg(reading.error));
+        return;
+      }
+      rows.rows[row][column] = std::move(reading.value);
     }
     ++row;
   }
-  filling_ = false;
-  take_table();
+  give_up_refused();
+  commit_rows(std::move(rows),
+              tr("%1: a table put in", "table").arg(words::field_name(slot_, field_.info.member)));
+  refresh();
 }
 
 void TableFieldRow::paste() {
-  put_cells(table_cells(QApplication::clipboard()->text()), std::max(0, table_->currentRow()));
+  const int current = upright_ ? table_->currentColumn() : table_->currentRow();
+  put_cells(rows(), table_cells(QApplication::clipboard()->text()), std::max(0, current));
 }
 
 void TableFieldRow::import_text() {
-  const QString path = ask_for_table_ ? ask_for_table_(*frame_) : QString();
+  const QString path = context_.ask_for_table ? context_.ask_for_table(*frame_) : QString();
   if (path.isEmpty()) {
     return;
   }
@@ -277,10 +402,7 @@ void TableFieldRow::import_text() {
                    .arg(columns().size()));
     return;
   }
-  filling_ = true;
-  table_->setRowCount(0);
-  filling_ = false;
-  put_cells(lines, 0);
+  put_cells({}, lines, 0);
 }
 
 } // namespace feedwright

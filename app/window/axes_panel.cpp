@@ -9,6 +9,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -35,6 +37,10 @@ protected:
 private:
   const MachineDocument& document_;
 };
+
+bool machine_waits(const PendingTexts& pending) {
+  return std::ranges::any_of(machine_slots, [&](PartSlot slot) { return pending.any_in(0, slot); });
+}
 
 } // namespace
 
@@ -63,6 +69,7 @@ AxesPanel::AxesPanel(MachineDocument& document, QWidget* parent)
   layout->addLayout(below);
   connect(&document_, &MachineDocument::changed, this, &AxesPanel::refresh);
   connect(&document_, &MachineDocument::selection_changed, this, &AxesPanel::take_selection);
+  connect(&document_.pending(), &PendingTexts::changed, this, &AxesPanel::refresh);
   refresh();
 }
 
@@ -83,9 +90,14 @@ void AxesPanel::refresh() {
   }
   for (int row = 0; row < rows; ++row) {
     const auto axis = static_cast<std::size_t>(row) - 1;
-    const AxisCard card =
+    AxisCard card =
         row == 0 ? machine_card(machine, cautions, document_.faults().empty())
                  : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
+    const bool typed_waits =
+        row == 0 ? machine_waits(document_.pending()) : document_.pending().any_on(axis);
+    if (typed_waits) {
+      card.governs = tr("✎ typed text waits");
+    }
     QListWidgetItem* item = list_->item(row);
     if (item->data(Qt::UserRole).value<AxisCard>() == card) {
       continue;

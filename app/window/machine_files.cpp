@@ -22,6 +22,7 @@ MachineFiles::MachineFiles(MachineDocument& document, Safekeeping* safekeeping, 
 }
 
 bool MachineFiles::may_leave() {
+  document_.gather_typed();
   if (!document_.is_modified()) {
     return true;
   }
@@ -111,6 +112,7 @@ void MachineFiles::start_new() {
 }
 
 bool MachineFiles::save() {
+  document_.gather_typed();
   const QString path = document_.file_path();
   if (path.isEmpty()) {
     return save_as();
@@ -134,6 +136,7 @@ bool MachineFiles::save() {
 }
 
 bool MachineFiles::save_as() {
+  document_.gather_typed();
   const QString path = prompts_->machine_to_save(&window_, suggested_path());
   return !path.isEmpty() && write_to(path);
 }
@@ -181,6 +184,7 @@ void MachineFiles::reload() {
 }
 
 bool MachineFiles::save_pdf() {
+  document_.gather_typed();
   if (document_.results().empty()) {
     prompts_->tell(&window_,
                    tr("There is no sheet while the machine has faults, for nothing is computed "

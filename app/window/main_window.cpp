@@ -6,6 +6,8 @@
 #include "machine/machine_file.h"
 #include "remedies/remedies_view.h"
 #include "studies/studies_view.h"
+#include "text/text_of.h"
+#include "text/words.h"
 #include "train/train_view.h"
 #include "window/axes_panel.h"
 #include "window/axis_actions.h"
@@ -13,6 +15,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QCoreApplication>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -56,6 +59,26 @@ QSplitter* fields_above(FieldsPanel& fields, RemediesView& remedies) {
     }
   });
   return right;
+}
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(MainWindow)
+
+public:
+  static QString waits(const QString& field, int others) {
+    return others == 0 ? tr("What is typed for %1 cannot be taken and is not saved.").arg(field)
+                       : tr("What is typed for %1 and %n more field(s) cannot be taken and is not "
+                            "saved.",
+                            nullptr, others)
+                             .arg(field);
+  }
+};
+
+QString typed_that_waits(const PendingTexts& pending) {
+  const auto places = pending.places();
+  const TypedAt& first = places.front();
+  return Words::waits(words::field_name(first.slot, first.field()),
+                      static_cast<int>(places.size()) - 1);
 }
 
 } // namespace
@@ -201,6 +224,7 @@ void MainWindow::greet(const QString& path) {
                      .arg(minor));
   }
   leave_start_page();
+  tell_of_typed();
   update_title();
   emit machine_opened(path);
 }
@@ -217,6 +241,37 @@ void MainWindow::tell_of_holder() {
   update_title();
 }
 
+/// What was saved is what the fields took; a text still standing in one is not in the file.
+void MainWindow::tell_of_typed() {
+  if (!document_->pending().empty()) {
+    banner_->say(typed_that_waits(document_->pending()),
+                 {{tr("Show it"), QStringLiteral("show_typed"), [this] { show_typed(); }}});
+  }
+}
+
+void MainWindow::show_typed() {
+  const auto places = document_->pending().places();
+  if (!places.empty()) {
+    const TypedAt& at = places.front();
+    document_->select({of_machine(at.slot) ? document_->selection().axis : at.axis, at.slot,
+                       text_of(at.field())});
+  }
+}
+
+/// True once the user has been told of typed texts that would be lost, or there are none.
+bool MainWindow::may_lose_typed() {
+  if (document_ == nullptr || document_->pending().empty()) {
+    return true;
+  }
+  banner_->say(typed_that_waits(document_->pending()),
+               {{tr("Show it"), QStringLiteral("show_typed"), [this] { show_typed(); }},
+                {tr("Close without it"), QStringLiteral("close_without_typed"), [this] {
+                   document_->pending().give_up_all();
+                   close();
+                 }}});
+  return false;
+}
+
 void MainWindow::tell_of_outside_change() {
   const QString name = document_->display_name();
   const QString text =
@@ -231,7 +286,10 @@ void MainWindow::tell_of_outside_change() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (document_ == nullptr || files_->may_leave()) {
+  if (document_ != nullptr) {
+    document_->gather_typed();
+  }
+  if (may_lose_typed() && (document_ == nullptr || files_->may_leave())) {
     if (document_ != nullptr) {
       files_->let_go();
     }

@@ -103,6 +103,9 @@ private:
   void tell_of_outside_change();
   void greet(const QString& path);
   void tell_of_holder();
+  void tell_of_typed();
+  void show_typed();
+  bool may_lose_typed();
   void show_about();
 
   std::unique_ptr<MachineDocument> document_;

@@ -3,6 +3,7 @@
 
 #include "machine/fault_list.h"
 #include "machine/read_value.h"
+#include "machine/write_value.h"
 
 #include <algorithm>
 #include <array>
@@ -178,6 +179,58 @@ bool take_material(DutyCycle& duty, const ListedPart& part, std::size_t load_cas
   return true;
 }
 
+/// The figures a part is bought with, by the list it stands in. What is cut, mounted or chosen by
+/// the builder (lengths, end supports, safeties) is not among them.
+std::span<const std::string_view> bought_figures(ListedKind kind) {
+  static constexpr std::string_view screw[] = {"thread",
+                                               "nominal_diameter",
+                                               "core_diameter",
+                                               "pitch_diameter",
+                                               "lead",
+                                               "starts",
+                                               "bore",
+                                               "thread_friction",
+                                               "efficiency",
+                                               "nuts",
+                                               "preload",
+                                               "preload_drag",
+                                               "ball_speed_limit",
+                                               "speed_limit",
+                                               "static_rating",
+                                               "dynamic_rating",
+                                               "nut_stiffness",
+                                               "grade"};
+  static constexpr std::string_view belt[] = {"profile",        "pitch",
+                                              "width",          "mass_per_length",
+                                              "speed_limit",    "tooth_gap",
+                                              "allowable_pull", "rated_pull",
+                                              "base_width",     "specific_stiffness",
+                                              "tooth_loads",    "most_teeth_counted",
+                                              "least_teeth"};
+  static constexpr std::string_view guides[] = {"friction",    "blocks",          "seal_drag",
+                                                "speed_limit", "block_stiffness", "block_rating"};
+  static constexpr std::string_view coupling[] = {"inertia", "torque_limit", "stiffness"};
+  static constexpr std::string_view stepper[] = {
+      "frame",         "points",     "points_voltage", "holding_torque",        "rated_current",
+      "resistance",    "inductance", "drive_current",  "drive_current_reading", "rotor_inertia",
+      "detent_torque", "step_angle", "closed_loop"};
+  static constexpr std::string_view servo[] = {
+      "frame",     "continuous_torque", "peak_torque",   "rated_speed",
+      "top_speed", "rotor_inertia",     "steps_per_turn"};
+  switch (kind) {
+  case ListedKind::screw: return screw;
+  case ListedKind::belt: return belt;
+  case ListedKind::guides: return guides;
+  case ListedKind::coupling: return coupling;
+  case ListedKind::stepper_by_points:
+  case ListedKind::stepper_by_ratings: return stepper;
+  case ListedKind::servo: return servo;
+  case ListedKind::end_bearings:
+  case ListedKind::material: break;
+  }
+  return {};
+}
+
 /// What a part's notes say where it is from; bearings are named beside the screw they hold.
 std::string source_with(const std::string& before, const ListedPart& part) {
   std::string own = part.name + ": " + part.source;
@@ -196,6 +249,10 @@ tl::expected<std::vector<ListedPart>, std::vector<Fault>> read_parts(std::string
     return tl::unexpected(faults_of_json(root.error()));
   }
   return PartsReader(json, *root).read();
+}
+
+std::string_view list_name(ListedKind kind) {
+  return about(kind).name;
 }
 
 PartSlot slot_of(ListedKind kind) {
@@ -234,6 +291,65 @@ bool take_part(Machine& machine, std::size_t axis, PartSlot slot, const ListedPa
              [&](auto& held) { held.notes.source = source_with(held.notes.source, part); });
   machine = std::move(changed);
   return true;
+}
+
+bool is_source(std::string_view source, const ListedPart& part) {
+  return source.find(part.name + ": " + part.source) != std::string_view::npos;
+}
+
+std::optional<ListedKind> list_for(const Machine& machine, std::size_t axis, PartSlot slot) {
+  const std::string_view type = part_type(machine, axis, slot);
+  const bool belt = type == part_type_name<BeltLoopDrive> || type == part_type_name<HaulingBelt>;
+  for (const KindAbout& kind : kinds) {
+    const bool whole = kind.kind != ListedKind::end_bearings && kind.kind != ListedKind::material;
+    if (whole && kind.slot == slot && kind.type == type) {
+      return kind.kind;
+    }
+  }
+  return belt ? std::optional(ListedKind::belt) : std::nullopt;
+}
+
+ListedPart as_listed(const Machine& machine, std::size_t axis, PartSlot slot, ListedKind kind,
+                     std::string name, std::string source) {
+  ListedPart part{kind, std::move(name), std::move(source), {}};
+  for (const std::string_view member : bought_figures(kind)) {
+    const auto field = field_of(machine, axis, slot, member);
+    const bool given = field && !std::holds_alternative<std::monostate>(field->value);
+    const bool preset =
+        given && field->info.presence == Presence::preset && field->note.origin == Origin::preset;
+    const auto* text = given ? std::get_if<std::string>(&field->value) : nullptr;
+    if (given && !preset && !(text != nullptr && text->empty())) {
+      part.values.push_back({std::string(member), field->value, field->note.text});
+    }
+  }
+  return part;
+}
+
+std::string write_parts(ListedKind kind, std::span<const ListedPart> parts) {
+  const auto fields = fields_for(about(kind));
+  JsonWriter json;
+  json.begin_object().member("format").begin_object();
+  json.member("name").value(parts_format_name);
+  json.member("major").value(parts_format_major);
+  json.member("minor").value(0);
+  json.end_object();
+  json.member("part").value(about(kind).name);
+  json.member("rows").begin_array();
+  for (const ListedPart& part : parts) {
+    json.begin_object();
+    json.member("name").value(part.name);
+    json.member("source").value(part.source);
+    for (const ListedValue& value : part.values) {
+      const auto info = std::ranges::find(fields, value.member, &FieldInfo::member);
+      if (info != fields.end()) {
+        const EntryNote note{value.text, Origin::part_list};
+        write_value(json.member(value.member), *info, value.value, &note);
+      }
+    }
+    json.end_object();
+  }
+  json.end_array().end_object();
+  return std::move(json).finish();
 }
 
 } // namespace feedwright

@@ -43,6 +43,8 @@ struct ListedPart {
 /// Every row of a list, or every fault of its text.
 tl::expected<std::vector<ListedPart>, std::vector<Fault>> read_parts(std::string_view json);
 
+/// The kind's name in lists: "screw".
+std::string_view list_name(ListedKind kind);
 /// The place of a machine that a listed part goes to.
 PartSlot slot_of(ListedKind kind);
 /// Whether a list of this kind has something for what stands in the slot, or may stand there.
@@ -53,5 +55,20 @@ bool fits(ListedKind kind, PartSlot slot);
 /// False if a figure does not fit.
 bool take_part(Machine& machine, std::size_t axis, PartSlot slot, const ListedPart& part,
                std::size_t load_case = 0);
+
+/// Whether `source`, as a part's notes have it, names that row.
+bool is_source(std::string_view source, const ListedPart& part);
+
+/// The lists a part of a machine could stand in: by the slot and the type of what stands there.
+/// Nothing where there are none (targets, load cases).
+std::optional<ListedKind> list_for(const Machine& machine, std::size_t axis, PartSlot slot);
+
+/// A row for the user's own list with the figures of what stands in the slot. Only figures that
+/// belong to the part as it is bought: not how long it is cut, nor how it is used.
+ListedPart as_listed(const Machine& machine, std::size_t axis, PartSlot slot, ListedKind kind,
+                     std::string name, std::string source);
+
+/// A whole list of rows of one kind, as `read_parts` reads it.
+std::string write_parts(ListedKind kind, std::span<const ListedPart> parts);
 
 } // namespace feedwright

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "machine/machine_file.h"
 
-#include "units/write_quantity.h"
-#include "json/write_json.h"
+#include "machine/write_value.h"
 
 namespace feedwright {
 
@@ -13,76 +12,6 @@ using Unknown = std::vector<std::pair<std::string, std::string>>;
 void write_unknown(JsonWriter& json, const Unknown& unknown) {
   for (const auto& [name, slice] : unknown) {
     json.member(name).raw(slice);
-  }
-}
-
-std::string exact(const AnyQuantity& value, std::string_view unit) {
-  const Unit* found = find_unit(value.kind, unit);
-  return write_exact(value, found != nullptr ? *found : si_unit(value.kind));
-}
-
-void write_cell(JsonWriter& json, const FieldInfo& column, const CellValue& cell) {
-  if (const auto* quantity = std::get_if<AnyQuantity>(&cell)) {
-    if (column.kind == Kind::number && column.unit.empty()) {
-      json.raw(json_number_text(quantity->si));
-    } else {
-      json.value(exact(*quantity, column.unit));
-    }
-  } else if (const auto* count = std::get_if<std::int64_t>(&cell)) {
-    json.value(*count);
-  } else if (const auto* text = std::get_if<std::string>(&cell)) {
-    json.value(*text);
-  } else if (const auto* flag = std::get_if<bool>(&cell)) {
-    json.value(*flag);
-  }
-}
-
-/// Whether a cell belongs in its row's object: presets only where they are another.
-bool is_cell_written(const FieldInfo& column, const CellValue& cell, const CellValue& preset) {
-  const auto* text = std::get_if<std::string>(&cell);
-  const bool empty = std::holds_alternative<std::monostate>(cell) ||
-                     (text != nullptr && text->empty() && column.type == FieldType::text);
-  return !empty && (column.presence != Presence::preset || cell != preset);
-}
-
-void write_table(JsonWriter& json, const TableInfo& table, const TableRows& value) {
-  const auto columns = table.columns();
-  const auto fresh = table.fresh_row();
-  json.begin_array();
-  for (const auto& row : value.rows) {
-    table.plain_rows ? json.begin_array() : json.begin_object();
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-      if (table.plain_rows) {
-        write_cell(json, columns[i], row[i]);
-      } else if (is_cell_written(columns[i], row[i], fresh[i])) {
-        write_cell(json.member(columns[i].member), columns[i], row[i]);
-      }
-    }
-    table.plain_rows ? json.end_array() : json.end_object();
-  }
-  json.end_array();
-}
-
-void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& value,
-                 const EntryNote* note) {
-  const bool typed_text = note != nullptr && !note->text.empty();
-  if (const auto* quantity = std::get_if<AnyQuantity>(&value)) {
-    const std::string text = typed_text ? note->text : exact(*quantity, info.unit);
-    if (info.kind == Kind::number && text == json_number_text(quantity->si)) {
-      json.raw(text);
-    } else {
-      json.value(text);
-    }
-  } else if (const auto* count = std::get_if<std::int64_t>(&value)) {
-    json.value(*count);
-  } else if (const auto* text = std::get_if<std::string>(&value)) {
-    json.value(*text);
-  } else if (const auto* flag = std::get_if<bool>(&value)) {
-    json.value(*flag);
-  } else if (typed_text) {
-    json.raw(note->text);
-  } else {
-    write_table(json, *info.table, std::get<TableRows>(value));
   }
 }
 

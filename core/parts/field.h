@@ -92,6 +92,8 @@ struct FieldInfo {
   std::int64_t least = 0; ///< of a count
   std::int64_t most = 0;
   const TableInfo* table = nullptr;
+  /// Under which heading of the part's form it stands; empty where a form has no headings.
+  std::string_view section = {};
 };
 
 template <class Part>
@@ -100,6 +102,13 @@ struct Field {
   FieldValue (*get)(const Part&);
   /// False, and the part unchanged, if the value is of the wrong type or out of bounds.
   bool (*set)(Part&, const FieldValue&);
+
+  /// The same field under a heading of the part's form.
+  constexpr Field in(std::string_view section) const {
+    Field placed = *this;
+    placed.info.section = section;
+    return placed;
+  }
 };
 
 /// Specialised beside each part: `static std::span<const Field<P>> list();`

@@ -49,16 +49,16 @@ std::span<const Field<AxisBasics>> FieldsOf<AxisBasics>::list() {
 
 std::span<const Field<Targets>> FieldsOf<Targets>::list() {
   static constexpr Field<Targets> all[] = {
-      quantity<&Targets::feed>("feed", "v_w", "m/min"),
-      quantity<&Targets::acceleration>("acceleration", "a_w", "m/s²"),
-      quantity<&Targets::cutting_feed>("cutting_feed", "v_c", "m/min"),
-      quantity<&Targets::thrust>("thrust", "F_c", "N"),
-      quantity<&Targets::resolution>("resolution", "δ_w", "µm"),
-      quantity<&Targets::lost_motion>("lost_motion", "b_w", "µm"),
-      quantity<&Targets::reversal_error>("reversal_error", "e_r,w", "µm"),
-      quantity<&Targets::cutting_error>("cutting_error", "e_c,w", "µm"),
-      quantity<&Targets::life>("life", "L_h,w", "h"),
-      quantity<&Targets::inertia_match>("inertia_match", "κ_w", "", preset),
+      quantity<&Targets::feed>("feed", "v_w", "m/min").in("speed"),
+      quantity<&Targets::acceleration>("acceleration", "a_w", "m/s²").in("speed"),
+      quantity<&Targets::cutting_feed>("cutting_feed", "v_c", "m/min").in("speed"),
+      quantity<&Targets::thrust>("thrust", "F_c", "N").in("speed"),
+      quantity<&Targets::resolution>("resolution", "δ_w", "µm").in("accuracy"),
+      quantity<&Targets::lost_motion>("lost_motion", "b_w", "µm").in("accuracy"),
+      quantity<&Targets::reversal_error>("reversal_error", "e_r,w", "µm").in("accuracy"),
+      quantity<&Targets::cutting_error>("cutting_error", "e_c,w", "µm").in("accuracy"),
+      quantity<&Targets::life>("life", "L_h,w", "h").in("service"),
+      quantity<&Targets::inertia_match>("inertia_match", "κ_w", "", preset).in("service"),
   };
   return all;
 }
@@ -74,14 +74,14 @@ std::span<const Field<Carriage>> FieldsOf<Carriage>::list() {
 
 std::span<const Field<Guides>> FieldsOf<Guides>::list() {
   static constexpr Field<Guides> all[] = {
-      quantity<&Guides::friction>("friction", "μ_g", "", preset),
-      count<&Guides::blocks>("blocks", "n_b", 0, 64, preset),
-      quantity<&Guides::seal_drag>("seal_drag", "F_s", "N", preset),
-      quantity<&Guides::cover_drag>("cover_drag", "F_cov", "N", preset),
-      quantity<&Guides::speed_limit>("speed_limit", "v_g", "m/min"),
-      quantity<&Guides::block_spacing>("block_spacing", "b_g", "mm"),
-      quantity<&Guides::block_stiffness>("block_stiffness", "k_g", "N/µm"),
-      quantity<&Guides::block_rating>("block_rating", "C_g", "kN"),
+      quantity<&Guides::friction>("friction", "μ_g", "", preset).in("drag"),
+      count<&Guides::blocks>("blocks", "n_b", 0, 64, preset).in("drag"),
+      quantity<&Guides::seal_drag>("seal_drag", "F_s", "N", preset).in("drag"),
+      quantity<&Guides::cover_drag>("cover_drag", "F_cov", "N", preset).in("drag"),
+      quantity<&Guides::speed_limit>("speed_limit", "v_g", "m/min").in("drag"),
+      quantity<&Guides::block_spacing>("block_spacing", "b_g", "mm").in("blocks"),
+      quantity<&Guides::block_stiffness>("block_stiffness", "k_g", "N/µm").in("blocks"),
+      quantity<&Guides::block_rating>("block_rating", "C_g", "kN").in("blocks"),
   };
   return all;
 }

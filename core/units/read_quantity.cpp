@@ -195,6 +195,7 @@ private:
   Result leaf() {
     skip_spaces();
     const std::size_t start = at_;
+    rest_ = 0.0;
     auto value = mixed_number();
     if (!value) {
       return tl::unexpected(value.error());
@@ -244,7 +245,8 @@ private:
     return whole;
   }
 
-  tl::expected<double, ReadError> divided(double over, double under, std::size_t start) const {
+  tl::expected<double, ReadError> divided(double over, double under, std::size_t start) {
+    rest_ = 0.0;
     if (under == 0.0) {
       return fail(ReadFault::division_by_zero, start, at_ - start);
     }
@@ -298,7 +300,29 @@ private:
     if (parsed.ec != std::errc() || !(std::abs(value) < largest_value)) {
       return fail(ReadFault::out_of_range, start, at_ - start);
     }
+    take_rest(digits, value);
     return value;
+  }
+
+  /// What digits beyond a double's say: without it not every value could be written in every unit
+  /// (0.005 m as inches, for one).
+  void take_rest(const std::string& digits, double value) {
+    constexpr std::size_t most_in_double = 17;
+    long double fine = 0.0L;
+    if (digits.size() > most_in_double &&
+        std::from_chars(digits.data(), digits.data() + digits.size(), fine).ec == std::errc()) {
+      rest_ = static_cast<double>(fine - static_cast<long double>(value));
+    }
+  }
+
+  /// The number at hand in SI, with its rest.
+  double in_si(double value, const Unit& unit) const {
+    if (rest_ == 0.0) {
+      return value * unit.factor + unit.offset;
+    }
+    const long double fine = static_cast<long double>(value) + static_cast<long double>(rest_);
+    return static_cast<double>(fine * static_cast<long double>(unit.factor) +
+                               static_cast<long double>(unit.offset));
   }
 
   void take_exponent(std::string& digits) {
@@ -363,7 +387,7 @@ private:
       }
       if (const Unit* unit = find_unit(wanted_, name); unit != nullptr && !unit->symbol.empty()) {
         at_ = end;
-        return Part{value * unit->factor + unit->offset, unit, wanted_ == Kind::number};
+        return Part{in_si(value, *unit), unit, wanted_ == Kind::number};
       }
     }
     return without_known_unit(value, before, start);
@@ -401,6 +425,7 @@ private:
   Kind wanted_;
   const Unit* bare_;
   std::size_t at_ = 0;
+  double rest_ = 0.0; ///< of the number last read, beyond what a double holds
 };
 
 } // namespace

@@ -35,6 +35,26 @@ std::string with_unit(std::string number, const Unit& unit) {
   return number + (tight ? "" : " ") + std::string(unit.symbol);
 }
 
+bool reads_as(const std::string& text, const AnyQuantity& value) {
+  const auto read = read_quantity(text, value.kind);
+  return read && read->value.si == value.si;
+}
+
+/// The shortest text in the unit that comes to the same bits, with no more digits than a double
+/// has; there need not be one.
+std::optional<std::string> shortest_exact(const AnyQuantity& value, const Unit& unit,
+                                          DecimalMark mark) {
+  const double shown = (value.si - unit.offset) / unit.factor;
+  constexpr int most_digits = 17;
+  for (int digits = 1; digits <= most_digits; ++digits) {
+    std::string text = with_unit(write_number(shown, digits, mark), unit);
+    if (reads_as(text, value)) {
+      return text;
+    }
+  }
+  return std::nullopt;
+}
+
 } // namespace
 
 std::string write_number(double value, int significant_digits, DecimalMark mark) {
@@ -68,17 +88,29 @@ std::string write_quantity(const AnyQuantity& value, const Unit& unit, int signi
 }
 
 std::string write_exact(const AnyQuantity& value, const Unit& unit, DecimalMark mark) {
-  const double shown = (value.si - unit.offset) / unit.factor;
-  constexpr int most_digits = 17;
-  for (int digits = 1; digits <= most_digits; ++digits) {
-    std::string text = with_unit(write_number(shown, digits, mark), unit);
-    const auto read = read_quantity(text, value.kind);
-    if (read && read->value.si == value.si) {
-      return text;
-    }
+  if (const auto text = shortest_exact(value, unit, mark)) {
+    return *text;
   }
   const Unit& coherent = si_unit(value.kind);
   return with_unit(with_mark(fmt::format("{}", value.si), mark), coherent);
+}
+
+std::optional<std::string> write_in(const AnyQuantity& value, const Unit& unit, DecimalMark mark) {
+  if (auto text = shortest_exact(value, unit, mark)) {
+    return text;
+  }
+  const long double shown =
+      (static_cast<long double>(value.si) - static_cast<long double>(unit.offset)) /
+      static_cast<long double>(unit.factor);
+  constexpr int least_digits = 18;
+  constexpr int most_digits = 24;
+  for (int digits = least_digits; digits <= most_digits; ++digits) {
+    std::string text = with_unit(with_mark(fmt::format("{:.{}g}", shown, digits), mark), unit);
+    if (reads_as(text, value)) {
+      return text;
+    }
+  }
+  return std::nullopt;
 }
 
 } // namespace feedwright

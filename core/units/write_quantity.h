@@ -3,6 +3,7 @@
 
 #include "units/unit_table.h"
 
+#include <optional>
 #include <string>
 
 namespace feedwright {
@@ -22,5 +23,10 @@ std::string write_quantity(const AnyQuantity& value, const Unit& unit, int signi
 /// cannot hold them.
 std::string write_exact(const AnyQuantity& value, const Unit& unit,
                         DecimalMark mark = DecimalMark::point);
+
+/// A text in that very unit which read_quantity turns into the same bits, with as many digits as
+/// that takes. Nothing where there is none: some temperatures below zero in degrees.
+std::optional<std::string> write_in(const AnyQuantity& value, const Unit& unit,
+                                    DecimalMark mark = DecimalMark::point);
 
 } // namespace feedwright

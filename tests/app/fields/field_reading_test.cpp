@@ -61,3 +61,24 @@ TEST_CASE("nothing typed empties an open field, presets a preset one, and a requ
   CHECK(preset.note.origin == Origin::preset);
   CHECK_FALSE(read(PartSlot::drive, "lead", " ").error.isEmpty());
 }
+
+TEST_CASE("what is wrong is placed in the text as typed, in characters") {
+  const FieldReading unit = read(PartSlot::drive, "lead", "  5 µmm");
+  CHECK(unit.error_at == 4);
+  CHECK(unit.error_length == 3);
+  const FieldReading bound = read(PartSlot::drive, "span", "-3 mm");
+  CHECK(bound.error_at == 0);
+  CHECK(bound.error_length == 5);
+  const FieldReading unfinished = read(PartSlot::drive, "span", "3 *");
+  CHECK_FALSE(unfinished.error.isEmpty());
+  CHECK(unfinished.error_at + unfinished.error_length <= 3);
+  CHECK(unfinished.error_length > 0);
+}
+
+TEST_CASE("what could be meant as a thousand is echoed as the decimal it is read as") {
+  CHECK(read(PartSlot::drive, "span", "1.234 mm").echo == QStringLiteral("= 1.234 mm"));
+  CHECK(read(PartSlot::drive, "span", "1,234").echo == QStringLiteral("= 1.234 mm"));
+  CHECK(read(PartSlot::drive, "span", "12.5 mm").echo.isEmpty());
+  CHECK(read(PartSlot::drive, "span", "12").echo == QStringLiteral("= 12 mm"));
+  CHECK_FALSE(read(PartSlot::drive, "span", "1,000.5").error.isEmpty());
+}

@@ -131,9 +131,10 @@ TEST_CASE("a cell that cannot be is refused with what it wants") {
   QCoreApplication::processEvents();
   REQUIRE(axis(shown).duty.load_cases.size() == 1);
   auto& table = shown.find<QTableWidget>("load_cases");
-  table.item(0, 1)->setText(QStringLiteral("-5 min"));
+  // Load cases stand side by side, their fields down.
+  table.item(1, 0)->setText(QStringLiteral("-5 min"));
   CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(60.0));
-  table.item(0, 1)->setText(QStringLiteral("5 min"));
+  table.item(1, 0)->setText(QStringLiteral("5 min"));
   CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(300.0));
 }
 

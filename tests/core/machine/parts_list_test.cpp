@@ -8,6 +8,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <array>
 #include <set>
 
 using namespace feedwright;
@@ -167,4 +169,52 @@ TEST_CASE("belts round about a loop are those its slide can take up") {
   for (const BeltChoice& belt : belts) {
     CHECK(abs(belt.place) <= from_si<Length>(0.01 + 1e-12));
   }
+}
+
+TEST_CASE("a part kept in a list of one's own comes back with the figures it is bought with") {
+  Machine machine = testing::ordinary_router_read();
+  machine.axes[0].motor = Servo();
+  for (const PartSlot slot : {PartSlot::drive, PartSlot::transmission, PartSlot::motor}) {
+    const auto kind = list_for(machine, 0, slot);
+    INFO(slot_name(slot));
+    REQUIRE(kind);
+    const ListedPart kept = as_listed(machine, 0, slot, *kind, "from the drawer", "measured");
+    const std::string text = write_parts(*kind, std::array{kept});
+    const auto read = read_parts(text);
+    INFO(text);
+    REQUIRE(read);
+    REQUIRE(read->size() == 1);
+    CHECK(write_parts(*kind, *read) == text);
+    Machine other = testing::ordinary_router();
+    REQUIRE(take_part(other, 0, slot, read->front()));
+    for (const ListedValue& value : kept.values) {
+      INFO(value.member);
+      CHECK(field_of(other, 0, slot, value.member)->value == value.value);
+      CHECK(field_of(other, 0, slot, value.member)->note.origin == Origin::part_list);
+    }
+  }
+}
+
+TEST_CASE("a list of one's own leaves out how long the screw is cut and how it is held") {
+  const Machine machine = testing::ordinary_router_read();
+  const ListedPart kept =
+      as_listed(machine, 0, PartSlot::drive, ListedKind::screw, "mine", "measured");
+  for (const ListedValue& value : kept.values) {
+    CHECK(value.member != "span");
+    CHECK(value.member != "far_end");
+  }
+  CHECK_FALSE(kept.values.empty());
+}
+
+TEST_CASE("what stands beside a part's figures names the row they are from") {
+  Machine machine = testing::ordinary_router();
+  const auto parts = all_parts();
+  const auto screw = std::find_if(parts.begin(), parts.end(), [](const ListedPart& part) {
+    return part.kind == ListedKind::screw;
+  });
+  REQUIRE(screw != parts.end());
+  REQUIRE(take_part(machine, 0, PartSlot::drive, *screw));
+  CHECK(is_source(testing::screw_of(machine.axes[0]).notes.source, *screw));
+  CHECK_FALSE(is_source("measured", *screw));
+  CHECK_FALSE(list_for(machine, 0, PartSlot::targets));
 }

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "fields/entry_edit.h"
+
+#include "window/style.h"
+
+#include <QContextMenuEvent>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <memory>
+
+namespace feedwright {
+
+EntryEdit::EntryEdit(QWidget* parent) : QLineEdit(parent) {
+  connect(this, &QLineEdit::textChanged, this, [this] { mark_error(0, 0); });
+}
+
+void EntryEdit::put_text(const QString& text) {
+  // Rewriting the same text would lose cursor and selection.
+  if (this->text() != text) {
+    setText(text);
+    setCursorPosition(0);
+  }
+  setModified(false);
+}
+
+void EntryEdit::show_taken(const QString& text) {
+  taken_ = text;
+  put_text(hasFocus() ? text : at_rest(text));
+  mark_error(0, 0);
+}
+
+void EntryEdit::show_typed(const QString& text) {
+  setText(text);
+  setModified(true);
+}
+
+void EntryEdit::hand_in() {
+  if (isModified()) {
+    emit committed(text());
+  }
+}
+
+void EntryEdit::mark_error(int at, int length) {
+  if (mark_at_ != at || mark_length_ != length) {
+    mark_at_ = at;
+    mark_length_ = length;
+    update();
+  }
+}
+
+void EntryEdit::add_offers(QMenu& menu) const {
+  if (offers_) {
+    offers_(menu);
+  }
+}
+
+void EntryEdit::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && isModified()) {
+    put_text(taken_);
+    selectAll();
+    emit given_up();
+    return;
+  }
+  QLineEdit::keyPressEvent(event);
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    hand_in();
+    // Ready to be typed over: all of it, or what is wrong with it.
+    if (isModified() && mark_length_ > 0) {
+      setSelection(mark_at_, mark_length_);
+    } else {
+      selectAll();
+    }
+  }
+}
+
+void EntryEdit::focusInEvent(QFocusEvent* event) {
+  if (!isModified()) {
+    put_text(taken_);
+  }
+  QLineEdit::focusInEvent(event);
+}
+
+void EntryEdit::focusOutEvent(QFocusEvent* event) {
+  QLineEdit::focusOutEvent(event);
+  if (event->reason() == Qt::PopupFocusReason || event->reason() == Qt::ActiveWindowFocusReason) {
+    return;
+  }
+  hand_in();
+  if (!isModified()) {
+    put_text(at_rest(taken_));
+  }
+}
+
+/// A wave under what is wrong: a shape, whatever its colour.
+void EntryEdit::paintEvent(QPaintEvent* event) {
+  QLineEdit::paintEvent(event);
+  if (mark_length_ <= 0 || mark_at_ >= text().size()) {
+    return;
+  }
+  const QRect caret = cursorRect();
+  const auto place_of = [&](int at) {
+    const int from = std::min(at, cursorPosition());
+    const int width =
+        fontMetrics().horizontalAdvance(text().mid(from, std::abs(at - cursorPosition())));
+    return caret.center().x() + (at < cursorPosition() ? -width : width);
+  };
+  const int end = std::min(mark_at_ + mark_length_, static_cast<int>(text().size()));
+  const QRect inside = contentsRect().adjusted(2, 1, -2, -1);
+  const int left = std::max(place_of(mark_at_), inside.left());
+  const int right = std::min(place_of(end), inside.right());
+  const int base = std::min(caret.bottom() + 1, inside.bottom()) - 1;
+  const int step = std::max(2, fontMetrics().height() / 7);
+  QPainterPath wave(QPointF(left, base));
+  for (int x = left, up = 1; x < right; x += step, up = 1 - up) {
+    wave.lineTo(std::min(x + step, right), base - up * step * 0.7);
+  }
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(Look::of(palette()).over, 1.4));
+  painter.drawPath(wave);
+}
+
+void EntryEdit::contextMenuEvent(QContextMenuEvent* event) {
+  const std::unique_ptr<QMenu> menu(createStandardContextMenu());
+  fill_menu(*menu);
+  add_offers(*menu);
+  menu->exec(event->globalPos());
+}
+
+} // namespace feedwright

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/field_guide.h"
+
+#include "text/symbol_text.h"
+#include "text/word_table.h"
+#include "text/words.h"
+
+#include <string>
+
+namespace feedwright::words {
+
+namespace {
+
+struct Guide {
+  Q_DECLARE_TR_FUNCTIONS(Words)
+
+public:
+  static QString symbol(const QString& symbol) { return tr("In the working: %1.").arg(symbol); }
+};
+
+constexpr Word sections[] = {
+    {"targets.speed", QT_TRANSLATE_NOOP("Words", "Speed and force")},
+    {"targets.accuracy", QT_TRANSLATE_NOOP("Words", "Accuracy")},
+    {"targets.service", QT_TRANSLATE_NOOP("Words", "Life and inertia")},
+    {"guides.drag", QT_TRANSLATE_NOOP("Words", "Drag and speed")},
+    {"guides.blocks", QT_TRANSLATE_NOOP("Words", "Blocks, how stiff and strong")},
+    {"motor.torque", QT_TRANSLATE_NOOP("Words", "Torque and speed")},
+    {"motor.winding", QT_TRANSLATE_NOOP("Words", "Winding and current")},
+    {"motor.rotor", QT_TRANSLATE_NOOP("Words", "Rotor and steps")},
+    {"transmission.belt", QT_TRANSLATE_NOOP("Words", "Belt")},
+    {"transmission.pulleys", QT_TRANSLATE_NOOP("Words", "Pulleys and length")},
+    {"transmission.losses", QT_TRANSLATE_NOOP("Words", "Masses, losses and speed")},
+    {"transmission.stiffness", QT_TRANSLATE_NOOP("Words", "Stiffness and play")},
+    {"transmission.strength", QT_TRANSLATE_NOOP("Words", "Tension and strength")},
+    {"drive.belt", QT_TRANSLATE_NOOP("Words", "Belt")},
+    {"drive.pulleys", QT_TRANSLATE_NOOP("Words", "Pulleys and length")},
+    {"drive.stiffness", QT_TRANSLATE_NOOP("Words", "Stiffness and play")},
+    {"drive.strength", QT_TRANSLATE_NOOP("Words", "Tension and strength")},
+    {"drive.thread", QT_TRANSLATE_NOOP("Words", "Thread")},
+    {"drive.ends", QT_TRANSLATE_NOOP("Words", "Length and ends")},
+    {"drive.nut", QT_TRANSLATE_NOOP("Words", "Nut and preload")},
+    {"drive.ratings", QT_TRANSLATE_NOOP("Words", "Ratings and top speeds")},
+    {"drive.losses", QT_TRANSLATE_NOOP("Words", "Friction, masses and losses")},
+    {"drive.accuracy", QT_TRANSLATE_NOOP("Words", "Stiffness and accuracy")},
+    {"drive.safety", QT_TRANSLATE_NOOP("Words", "Safety factors and material")},
+};
+
+// What is usual and where to read it: common practice, no source. None of it is computed with.
+constexpr Word usual[] = {
+    {"supply.voltage",
+     QT_TRANSLATE_NOOP("Words", "Usual: 24 V to 48 V for small steppers. Read it on the label of "
+                                "the supply.")},
+    {"controller.step_rate_limit",
+     QT_TRANSLATE_NOOP("Words", "Read it in the manual of the controller, for all axes at once.")},
+    {"targets.feed", QT_TRANSLATE_NOOP("Words", "Usual: 2 m/min to 10 m/min on a router, 1 m/min "
+                                                "to 4 m/min on a small mill.")},
+    {"targets.acceleration",
+     QT_TRANSLATE_NOOP("Words", "Usual: 0.2 m/s² to 2 m/s² on home-built machines.")},
+    {"targets.thrust",
+     QT_TRANSLATE_NOOP("Words", "Usual: 50 N to 200 N in wood, 200 N to 1 kN in metal.")},
+    {"targets.inertia_match",
+     QT_TRANSLATE_NOOP("Words", "Usual: up to 10 for steppers; the motor's data sheet may say.")},
+    {"carriage.mass",
+     QT_TRANSLATE_NOOP("Words", "Weigh it, or take it from the drawing, spindle and cables too.")},
+    {"guides.friction", QT_TRANSLATE_NOOP("Words", "Usual: 0.002 to 0.006 for balls, 0.1 to 0.2 "
+                                                   "for sliding guides.")},
+    {"motor.rotor_inertia",
+     QT_TRANSLATE_NOOP("Words", "Read it on the motor's data sheet; often in g·cm².")},
+    {"motor.holding_torque",
+     QT_TRANSLATE_NOOP("Words", "Read it on the motor's data sheet; often in N·cm or oz·in.")},
+    {"motor.inductance",
+     QT_TRANSLATE_NOOP("Words", "Read it on the motor's data sheet, of one phase; usual: 1 mH to "
+                                "8 mH.")},
+    {"motor.resistance",
+     QT_TRANSLATE_NOOP("Words", "Read it on the motor's data sheet, of one phase, or measure it.")},
+    {"motor.rated_current",
+     QT_TRANSLATE_NOOP("Words", "Read it on the motor's label or data sheet, of one phase.")},
+    {"motor.usable_share", QT_TRANSLATE_NOOP("Words", "Usual: 50 % to 70 % for steppers.")},
+    {"motor.microsteps", QT_TRANSLATE_NOOP("Words", "Read it on the drive's switches; usual: 8 to "
+                                                    "16.")},
+    {"transmission.tension",
+     QT_TRANSLATE_NOOP("Words", "The belt maker's manual says how much; it can be heard as a "
+                                "note.")},
+    {"drive.core_diameter",
+     QT_TRANSLATE_NOOP("Words", "Read it on the screw's drawing (root diameter) or measure it with "
+                                "a calliper in the thread.")},
+    {"drive.lead",
+     QT_TRANSLATE_NOOP("Words", "Usual: 2 mm to 25 mm; 16 × 5 means a lead of 5 mm.")},
+    {"drive.span",
+     QT_TRANSLATE_NOOP("Words", "Read it on your drawing, from bearing middle to bearing middle.")},
+    {"drive.efficiency", QT_TRANSLATE_NOOP("Words", "Usual: 85 % to 95 % for balls, 20 % to 60 % "
+                                                    "for a sliding thread.")},
+    {"drive.backlash",
+     QT_TRANSLATE_NOOP("Words", "Usual: 20 µm to 100 µm for a single rolled nut; measure it with a "
+                                "dial gauge.")},
+    {"drive.dynamic_rating",
+     QT_TRANSLATE_NOOP("Words", "Read it on the nut's data sheet, as C or C_a.")},
+    {"drive.static_rating",
+     QT_TRANSLATE_NOOP("Words", "Read it on the nut's data sheet, as C_0 or C_0a.")},
+    {"drive.bearing_thrust_limit",
+     QT_TRANSLATE_NOOP("Words", "Read it on the data sheet of the fixed bearing, axially.")},
+    {"drive.whip_share", QT_TRANSLATE_NOOP("Words", "Usual: 80 % of the first critical speed.")},
+};
+
+std::string key_of(PartSlot slot, std::string_view member) {
+  return std::string(slot_name(slot)) + "." + std::string(member);
+}
+
+} // namespace
+
+QString field_guide(PartSlot slot, const FieldInfo& field) {
+  QStringList said{field_help(slot, field.member)};
+  if (const QString known = looked_up(usual, key_of(slot, field.member)); !known.isEmpty()) {
+    said << plain_symbols(known);
+  }
+  if (!field.symbol.empty()) {
+    said << Guide::symbol(plain_symbols(text_of(field.symbol)));
+  }
+  return said.join(QLatin1Char(' '));
+}
+
+QString section_name(PartSlot slot, std::string_view section) {
+  return looked_up(sections, key_of(slot, section));
+}
+
+} // namespace feedwright::words

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "machine/machine.h"
+
+#include <QString>
+
+namespace feedwright::words {
+
+/// What a builder wants to know of a field before filling it: what it does, what is usual and
+/// where to read it where that is known, and its symbol in the working. Plain text.
+QString field_guide(PartSlot slot, const FieldInfo& field);
+
+/// Title of a stretch of a part's fields: "Thread".
+QString section_name(PartSlot slot, std::string_view section);
+
+} // namespace feedwright::words

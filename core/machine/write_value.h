@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// A field's value as the machine file and the parts lists have it.
+
+#include "parts/field.h"
+#include "json/write_json.h"
+
+namespace feedwright {
+
+/// Writes what stands behind a member's name: the text as typed if `note` has one, else the
+/// shortest that reads back to the same bits. A missing value must not be written (asserted by the
+/// writer).
+void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& value,
+                 const EntryNote* note);
+
+} // namespace feedwright

@@ -72,8 +72,7 @@ void AxesPanel::refresh() {
 void AxesPanel::take_selection() {
   filling_ = true;
   const Selection& at = document_.selection();
-  const bool machine = of_machine(at.slot);
-  list_->setCurrentRow(machine ? 0 : static_cast<int>(at.axis) + 1);
+  list_->setCurrentRow(at.machine ? 0 : static_cast<int>(at.axis) + 1);
   filling_ = false;
 }
 
@@ -83,7 +82,7 @@ void AxesPanel::choose(int row) {
   }
   const Selection& at = document_.selection();
   if (row == 0) {
-    document_.select({at.axis, PartSlot::supply, {}});
+    document_.select({at.axis, PartSlot::supply, {}, true});
     return;
   }
   const bool machine = of_machine(at.slot);

@@ -3,6 +3,7 @@
 
 #include "fields/fields_panel.h"
 #include "limits/limits_view.h"
+#include "overview/machine_view.h"
 #include "studies/studies_view.h"
 #include "train/train_view.h"
 #include "window/axes_panel.h"
@@ -14,6 +15,7 @@
 #include <QMimeData>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace feedwright {
@@ -81,7 +83,7 @@ void MainWindow::make_views() {
   auto* across = new QSplitter(Qt::Horizontal);
   across->setObjectName(QStringLiteral("across"));
   across->addWidget(axes);
-  across->addWidget(middle);
+  across->addWidget(make_centre(middle));
   across->addWidget(fields_);
   across->setStretchFactor(0, 0);
   across->setStretchFactor(1, 1);
@@ -96,6 +98,18 @@ void MainWindow::make_views() {
   layout->addWidget(banner_);
   layout->addWidget(across, 1);
   setCentralWidget(all);
+}
+
+QStackedWidget* MainWindow::make_centre(QWidget* axis) {
+  auto* machine = new MachineView(*document_, this);
+  connect(machine, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
+  auto* centre = new QStackedWidget;
+  centre->setObjectName(QStringLiteral("centre"));
+  centre->addWidget(axis);
+  centre->addWidget(machine);
+  connect(document_.get(), &MachineDocument::selection_changed, centre,
+          [this, centre] { centre->setCurrentIndex(document_->selection().machine ? 1 : 0); });
+  return centre;
 }
 
 void MainWindow::show_axis(std::size_t axis) {

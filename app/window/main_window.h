@@ -11,6 +11,7 @@
 #include <memory>
 
 class QMenu;
+class QStackedWidget;
 
 namespace feedwright {
 
@@ -57,6 +58,8 @@ protected:
 
 private:
   void make_views();
+  /// The chosen axis' drawing, limits and studies, or the machine as a whole.
+  QStackedWidget* make_centre(QWidget* axis);
   void make_menus();
   void make_file_menu();
   void make_edit_menu();

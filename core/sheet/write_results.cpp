@@ -3,6 +3,7 @@
 
 #include "sheet/file_units.h"
 #include "sheet/program_version.h"
+#include "sizing/concerns.h"
 #include "units/unit_table.h"
 #include "json/write_json.h"
 
@@ -34,6 +35,7 @@ public:
       write_axis(machine.axes[axis], results[axis]);
     }
     json_.end_array();
+    write_together(machine, results);
     json_.end_object();
     return std::move(json_).finish();
   }
@@ -50,12 +52,12 @@ private:
     limit_name(results.governing_thrust_limit);
     json_.member("limits").begin_object();
     for (const Limit& limit : results.limits) {
-      write_limit(limit);
+      write_limit(limit, axis.answers);
     }
     json_.end_object();
     json_.member("findings").begin_array();
     for (const Finding& finding : results.findings) {
-      write_finding(finding);
+      write_finding(finding, axis.answers);
     }
     json_.end_array();
     json_.member("results").begin_object();
@@ -108,7 +110,7 @@ private:
     }
   }
 
-  void write_limit(const Limit& limit) {
+  void write_limit(const Limit& limit, const std::vector<Answer>& answers) {
     const LimitDescriptor& about = descriptor(limit.id);
     const std::string_view unit = descriptor(about.result).unit;
     json_.member(about.name).begin_object();
@@ -121,19 +123,123 @@ private:
     json_.member("wanted");
     quantity(limit.wanted, unit);
     json_.member("result").value(descriptor(about.result).name);
-    json_.member("missing");
-    if (limit.missing.member.empty()) {
-      json_.null();
-    } else {
-      json_.begin_object();
-      json_.member("part").value(slot_name(static_cast<PartSlot>(limit.missing.slot)));
-      json_.member("member").value(limit.missing.member);
-      json_.end_object();
-    }
+    input(limit.missing);
+    const AskedAndAllowed figures = asked_and_allowed(limit);
+    answer(find_answer(answers, AnswerTo::limit, about.name, {}), figures.asked, figures.allowed);
     json_.end_object();
   }
 
-  void write_finding(const Finding& finding) {
+  void input(const InputRef& missing) {
+    json_.member("missing");
+    if (missing.member.empty()) {
+      json_.null();
+      return;
+    }
+    json_.begin_object();
+    json_.member("part").value(slot_name(static_cast<PartSlot>(missing.slot)));
+    json_.member("member").value(missing.member);
+    json_.end_object();
+  }
+
+  /// What was answered, and whether it was to the figures as they are now.
+  void answer(const Answer* given, const std::optional<AnyQuantity>& actual,
+              const std::optional<AnyQuantity>& allowed) {
+    json_.member("answer");
+    if (given == nullptr) {
+      json_.null();
+      return;
+    }
+    json_.begin_object();
+    json_.member("note").value(given->note);
+    json_.member("stands").value(standing_of(given, actual, allowed) == AnswerStanding::stands);
+    json_.end_object();
+  }
+
+  /// What the axes ask of the machine at once.
+  void write_together(const Machine& machine, std::span<const AxisResults> results) {
+    const MachineResults together = size_machine(machine, results);
+    json_.member("together").begin_object();
+    json_.member("over").value(any_limit_over(together));
+    json_.member("limits").begin_object();
+    for (const MachineLimit& limit : together.limits) {
+      write_machine_limit(machine, limit);
+    }
+    json_.end_object();
+    json_.member("findings").begin_array();
+    for (const Finding& finding : together.findings) {
+      write_finding(finding, machine.answers);
+    }
+    json_.end_array();
+    json_.member("motors").value(together.motors);
+    json_.member("current");
+    held(together.current, "A");
+    json_.member("standing_heat");
+    held(together.standing, "W");
+    json_.member("returned_energy");
+    held(together.returned_energy, "J");
+    json_.member("capacitance_needed");
+    held(together.capacitance_needed, "µF");
+    json_.member("feed_any_direction");
+    held(together.feed_any_direction, "m/min");
+    json_.member("axes").begin_array();
+    for (std::size_t axis = 0; axis < together.axes.size(); ++axis) {
+      write_tally(machine.axes[axis], together.axes[axis]);
+    }
+    json_.end_array();
+    json_.member("diagonals").begin_array();
+    for (const DiagonalFeed& diagonal : together.diagonals) {
+      json_.begin_object();
+      json_.member("axes").begin_array();
+      json_.value(machine.axes[diagonal.first].basics.letter);
+      json_.value(machine.axes[diagonal.second].basics.letter).end_array();
+      json_.member("together");
+      quantity(any(diagonal.together), "m/min");
+      json_.member("evenly");
+      quantity(any(diagonal.evenly), "m/min");
+      json_.end_object();
+    }
+    json_.end_array();
+    json_.end_object();
+  }
+
+  void write_machine_limit(const Machine& machine, const MachineLimit& limit) {
+    const std::string_view unit = limit.id == MachineLimitId::supply_power ? "W" : "V";
+    const std::string_view name = machine_limit_code(limit.id);
+    json_.member(name).begin_object();
+    json_.member("verdict").value(verdict_name(limit.verdict));
+    json_.member("margin");
+    number(limit.margin);
+    json_.member("reached");
+    quantity(limit.reached, unit);
+    json_.member("partial").value(limit.partial);
+    json_.member("single");
+    quantity(limit.single, unit);
+    json_.member("allowed");
+    quantity(limit.allowed, unit);
+    input(limit.missing);
+    answer(find_answer(machine.answers, AnswerTo::limit, name, {}), limit.reached, limit.allowed);
+    json_.end_object();
+  }
+
+  void write_tally(const Axis& axis, const AxisTally& tally) {
+    json_.begin_object();
+    json_.member("letter").value(axis.basics.letter);
+    json_.member("motors").value(tally.motors);
+    json_.member("top_step_rate");
+    held(tally.top_step_rate, "kHz");
+    json_.member("torque_used");
+    number(tally.torque_used);
+    json_.member("rms_used");
+    number(tally.rms_used);
+    json_.end_object();
+  }
+
+  template <class Q>
+  void held(const std::optional<Q>& value, std::string_view unit) {
+    quantity(value ? std::optional(any(*value)) : std::nullopt, unit);
+  }
+
+  void write_finding(const Finding& finding, const std::vector<Answer>& answers) {
     json_.begin_object();
     json_.member("code").value(finding_name(finding.code));
     json_.member("part").value(slot_name(finding.subject));
@@ -141,6 +247,9 @@ private:
     quantity(finding.actual, {});
     json_.member("allowed");
     quantity(finding.allowed, {});
+    answer(find_answer(answers, AnswerTo::finding, finding_name(finding.code),
+                       slot_name(finding.subject)),
+           finding.actual, finding.allowed);
     json_.end_object();
   }
 

@@ -103,3 +103,43 @@ TEST_CASE("names and text of the machine are written as JSON strings whatever th
   const auto parsed = nlohmann::json::parse(written(machine));
   CHECK(parsed.at("machine") == machine.name);
 }
+
+TEST_CASE("what all axes ask at once stands beside the axes") {
+  Machine machine = ordinary_router();
+  machine.axes.push_back(machine.axes.front());
+  machine.axes.back().basics.letter = "Y";
+  machine.supply.capacitance = Positive<Capacitance>::of(500_uF);
+  machine.supply.voltage_limit = Positive<Voltage>::of(49_V);
+  const auto parsed = nlohmann::json::parse(written(machine));
+  const nlohmann::json& together = parsed.at("together");
+  CHECK(together.at("motors") == 2);
+  CHECK(together.at("over") == true);
+  const nlohmann::json& bus = together.at("limits").at("bus_voltage");
+  CHECK(bus.at("verdict") == "over");
+  CHECK(bus.at("reached").at("si").get<double>() > bus.at("single").at("si").get<double>());
+  CHECK(bus.at("allowed").at("value") == 49.0);
+  CHECK(together.at("findings").at(0).at("code") == "bus_over_limit");
+  CHECK(together.at("axes").size() == 2);
+  CHECK(together.at("diagonals").at(0).at("axes") == nlohmann::json({"X", "Y"}));
+}
+
+TEST_CASE("an answer stands with what it answers, and says whether its figures still hold") {
+  Machine machine = ordinary_router();
+  machine.axes.front().answers = {
+      {AnswerTo::finding, "long_open_screw", "drive", "covered", "900 mm", "", {}},
+      {AnswerTo::limit, "whip", "", "trials only", "1 m/min", "2 m/min", {}}};
+  const nlohmann::json axis = first_axis(machine);
+  bool told = false;
+  for (const nlohmann::json& finding : axis.at("findings")) {
+    if (finding.at("code") == "long_open_screw") {
+      CHECK(finding.at("answer").at("note") == "covered");
+      CHECK(finding.at("answer").at("stands") == true);
+      told = true;
+    } else {
+      CHECK(finding.at("answer").is_null());
+    }
+  }
+  CHECK(told);
+  CHECK(axis.at("limits").at("whip").at("answer").at("stands") == false);
+  CHECK(axis.at("limits").at("step_rate").at("answer").is_null());
+}

@@ -93,14 +93,12 @@ void ConcernList::arrange(const std::vector<ConcernRow*>& waiting,
     delete layout_->takeAt(0);
   }
   layout_->addWidget(waiting_head_);
-  QWidget* before = waiting_head_;
+  QWidget* before = nullptr;
   const auto place = [&](const std::vector<ConcernRow*>& rows) {
     for (ConcernRow* row : rows) {
       layout_->addWidget(row);
       row->show();
-      // Tab goes through them as they stand.
-      setTabOrder(before, row);
-      before = row;
+      before = row->follow(before);
     }
   };
   place(waiting);

@@ -53,7 +53,7 @@ QPushButton* ConcernRow::add_button(const QString& name, void (ConcernRow::*act)
 void ConcernRow::make_editor() {
   editor_ = new QFrame(this);
   auto* layout = new QVBoxLayout(editor_);
-  layout->setContentsMargins(fontMetrics().averageCharWidth() * 2, 0, 0, 2);
+  layout->setContentsMargins(0, 0, 0, 2);
   layout->setSpacing(2);
   note_ = new QPlainTextEdit(editor_);
   note_->setObjectName(QStringLiteral("answer_note_") + key_);
@@ -67,11 +67,11 @@ void ConcernRow::make_editor() {
   layout->addWidget(help_);
   auto* buttons = new QHBoxLayout;
   keep_ = add_button(QStringLiteral("keep_answer"), &ConcernRow::keep_answer);
-  QPushButton* cancel = add_button(QStringLiteral("cancel_answer"), &ConcernRow::end_answer);
+  cancel_ = add_button(QStringLiteral("cancel_answer"), &ConcernRow::end_answer);
   keep_->setText(tr("Keep the answer"));
-  cancel->setText(tr("Cancel"));
+  cancel_->setText(tr("Cancel"));
   buttons->addWidget(keep_);
-  buttons->addWidget(cancel);
+  buttons->addWidget(cancel_);
   buttons->addStretch();
   layout->addLayout(buttons);
   editor_->hide();
@@ -88,6 +88,17 @@ void ConcernRow::show_idle(const IdleAnswer& idle) {
   concern_.reset();
   idle_ = idle;
   update_texts();
+}
+
+QWidget* ConcernRow::follow(QWidget* before) {
+  for (QWidget* stop :
+       std::initializer_list<QWidget*>{show_, begin_, remove_, note_, keep_, cancel_}) {
+    if (before != nullptr) {
+      setTabOrder(before, stop);
+    }
+    before = stop;
+  }
+  return before;
 }
 
 void ConcernRow::update_texts() {

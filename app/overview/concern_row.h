@@ -21,6 +21,8 @@ public:
 
   void show_concern(const Concern& concern);
   void show_idle(const IdleAnswer& idle);
+  /// Puts the keyboard's way through this row after `before`, if that is any; gives its last stop.
+  QWidget* follow(QWidget* before);
 
 signals:
   void door_chosen(const feedwright::Selection& selection,
@@ -55,6 +57,7 @@ private:
   QPlainTextEdit* note_ = nullptr;
   QLabel* help_ = nullptr;
   QPushButton* keep_ = nullptr;
+  QPushButton* cancel_ = nullptr;
 };
 
 } // namespace feedwright

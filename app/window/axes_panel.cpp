@@ -48,14 +48,19 @@ void AxesPanel::refresh() {
   while (list_->count() < rows) {
     list_->addItem(new QListWidgetItem);
   }
+  std::optional<MachineResults> together;
   std::size_t cautions = 0;
+  if (!results.empty()) {
+    together = size_machine(machine, results);
+    cautions += together->findings.size();
+  }
   for (const AxisResults& axis : results) {
     cautions += axis.findings.size();
   }
   for (int row = 0; row < rows; ++row) {
     const auto axis = static_cast<std::size_t>(row) - 1;
     const AxisCard card =
-        row == 0 ? machine_card(machine, cautions, document_.faults().empty())
+        row == 0 ? machine_card(machine, cautions, together ? &*together : nullptr)
                  : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
     QListWidgetItem* item = list_->item(row);
     if (item->data(Qt::UserRole).value<AxisCard>() == card) {

@@ -30,18 +30,21 @@ public:
     json_.member("machine").value(machine.name);
     json_.member("file").value(identity.file_name);
     json_.member("fingerprint").value(identity.fingerprint);
+    const MachineResults together = size_machine(machine, results);
+    const Concerns concerns = concerns_of(machine, results, together);
     json_.member("axes").begin_array();
     for (std::size_t axis = 0; axis < results.size(); ++axis) {
-      write_axis(machine.axes[axis], results[axis]);
+      write_axis(machine.axes[axis], results[axis], concerns, axis);
     }
     json_.end_array();
-    write_together(machine, results);
+    write_together(machine, together, concerns);
     json_.end_object();
     return std::move(json_).finish();
   }
 
 private:
-  void write_axis(const Axis& axis, const AxisResults& results) {
+  void write_axis(const Axis& axis, const AxisResults& results, const Concerns& concerns,
+                  std::size_t number) {
     json_.begin_object();
     json_.member("letter").value(axis.basics.letter);
     json_.member("name").value(axis.basics.name);
@@ -52,12 +55,12 @@ private:
     limit_name(results.governing_thrust_limit);
     json_.member("limits").begin_object();
     for (const Limit& limit : results.limits) {
-      write_limit(limit, axis.answers);
+      write_limit(limit);
     }
     json_.end_object();
     json_.member("findings").begin_array();
     for (const Finding& finding : results.findings) {
-      write_finding(finding, axis.answers);
+      write_finding(finding);
     }
     json_.end_array();
     json_.member("results").begin_object();
@@ -68,6 +71,7 @@ private:
     json_.end_object();
     write_cases(results);
     write_loop(results);
+    write_answers(concerns, number);
     json_.end_object();
   }
 
@@ -110,7 +114,7 @@ private:
     }
   }
 
-  void write_limit(const Limit& limit, const std::vector<Answer>& answers) {
+  void write_limit(const Limit& limit) {
     const LimitDescriptor& about = descriptor(limit.id);
     const std::string_view unit = descriptor(about.result).unit;
     json_.member(about.name).begin_object();
@@ -124,8 +128,6 @@ private:
     quantity(limit.wanted, unit);
     json_.member("result").value(descriptor(about.result).name);
     input(limit.missing);
-    const AskedAndAllowed figures = asked_and_allowed(limit);
-    answer(find_answer(answers, AnswerTo::limit, about.name, {}), figures.asked, figures.allowed);
     json_.end_object();
   }
 
@@ -141,33 +143,50 @@ private:
     json_.end_object();
   }
 
-  /// What was answered, and whether it was to the figures as they are now.
-  void answer(const Answer* given, const std::optional<AnyQuantity>& actual,
-              const std::optional<AnyQuantity>& allowed) {
-    json_.member("answer");
-    if (given == nullptr) {
-      json_.null();
-      return;
+  /// What was answered, each with whether it was to the figures as they are now; null for what is
+  /// no longer a concern.
+  void write_answers(const Concerns& concerns, std::optional<std::size_t> axis) {
+    json_.member("answers").begin_array();
+    for (const Concern& concern : concerns.list) {
+      if (concern.axis == axis && concern.answer) {
+        answer(*concern.answer, concern.standing == AnswerStanding::stands);
+      }
     }
+    for (const IdleAnswer& idle : concerns.idle) {
+      if (idle.axis == axis) {
+        answer(idle.answer, std::nullopt);
+      }
+    }
+    json_.end_array();
+  }
+
+  void answer(const Answer& given, std::optional<bool> stands) {
     json_.begin_object();
-    json_.member("note").value(given->note);
-    json_.member("stands").value(standing_of(given, actual, allowed) == AnswerStanding::stands);
+    json_.member(given.to == AnswerTo::finding ? "finding" : "limit").value(given.code);
+    json_.member("part").value(given.part);
+    json_.member("note").value(given.note);
+    json_.member("stands");
+    if (stands) {
+      json_.value(*stands);
+    } else {
+      json_.null();
+    }
     json_.end_object();
   }
 
   /// What the axes ask of the machine at once.
-  void write_together(const Machine& machine, std::span<const AxisResults> results) {
-    const MachineResults together = size_machine(machine, results);
+  void write_together(const Machine& machine, const MachineResults& together,
+                      const Concerns& concerns) {
     json_.member("together").begin_object();
     json_.member("over").value(any_limit_over(together));
     json_.member("limits").begin_object();
     for (const MachineLimit& limit : together.limits) {
-      write_machine_limit(machine, limit);
+      write_machine_limit(limit);
     }
     json_.end_object();
     json_.member("findings").begin_array();
     for (const Finding& finding : together.findings) {
-      write_finding(finding, machine.answers);
+      write_finding(finding);
     }
     json_.end_array();
     json_.member("motors").value(together.motors);
@@ -199,13 +218,13 @@ private:
       json_.end_object();
     }
     json_.end_array();
+    write_answers(concerns, std::nullopt);
     json_.end_object();
   }
 
-  void write_machine_limit(const Machine& machine, const MachineLimit& limit) {
+  void write_machine_limit(const MachineLimit& limit) {
     const std::string_view unit = limit.id == MachineLimitId::supply_power ? "W" : "V";
-    const std::string_view name = machine_limit_code(limit.id);
-    json_.member(name).begin_object();
+    json_.member(machine_limit_code(limit.id)).begin_object();
     json_.member("verdict").value(verdict_name(limit.verdict));
     json_.member("margin");
     number(limit.margin);
@@ -217,7 +236,6 @@ private:
     json_.member("allowed");
     quantity(limit.allowed, unit);
     input(limit.missing);
-    answer(find_answer(machine.answers, AnswerTo::limit, name, {}), limit.reached, limit.allowed);
     json_.end_object();
   }
 
@@ -239,7 +257,7 @@ private:
     quantity(value ? std::optional(any(*value)) : std::nullopt, unit);
   }
 
-  void write_finding(const Finding& finding, const std::vector<Answer>& answers) {
+  void write_finding(const Finding& finding) {
     json_.begin_object();
     json_.member("code").value(finding_name(finding.code));
     json_.member("part").value(slot_name(finding.subject));
@@ -247,9 +265,6 @@ private:
     quantity(finding.actual, {});
     json_.member("allowed");
     quantity(finding.allowed, {});
-    answer(find_answer(answers, AnswerTo::finding, finding_name(finding.code),
-                       slot_name(finding.subject)),
-           finding.actual, finding.allowed);
     json_.end_object();
   }
 

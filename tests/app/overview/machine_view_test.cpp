@@ -162,6 +162,9 @@ TEST_CASE("the supply is judged by all axes at once, and its field is a click aw
   for (const AxisResults& axis : shown.document().results()) {
     REQUIRE(axis.limit(LimitId::supply_power).verdict != Verdict::over);
   }
+  // The machine's card tells it while an axis is in sight.
+  const QListWidgetItem* card = shown.find<QListWidget>("axes_list").item(0);
+  CHECK(card->data(Qt::AccessibleTextRole).toString().contains(QStringLiteral("supply over")));
   choose_machine(shown);
   auto& limits = shown.find<FigureTable>("machine_limits");
   CHECK(limits.content().rows[0][0].verdict == Verdict::over);
@@ -260,6 +263,36 @@ TEST_CASE("a caution is answered in its place, kept with the machine, undone and
   settle();
   CHECK(shown.document().machine().axes.front().answers.empty());
   CHECK_FALSE(shown.find<QLabel>("concerns_answered").isVisible());
+}
+
+TEST_CASE("the keyboard goes through what deserves care from the top down, also after an answer") {
+  Shown shown(three_axes());
+  choose_machine(shown);
+  const auto check_order = [&] {
+    QList<int> places;
+    const QWidget* list = &shown.find("concern_list");
+    for (QWidget* at = shown.window->nextInFocusChain(); at != shown.window.get();
+         at = at->nextInFocusChain()) {
+      if (at->isVisible() && at->objectName().startsWith(QStringLiteral("show_")) &&
+          list->isAncestorOf(at)) {
+        places << at->mapTo(list, QPoint()).y();
+      }
+    }
+    CHECK(places.size() > 3);
+    // The chain is a ring that may begin anywhere in the list.
+    int falls = 0;
+    for (qsizetype i = 0; i < places.size(); ++i) {
+      falls += places[(i + 1) % places.size()] < places[i];
+    }
+    CHECK(falls == 1);
+  };
+  check_order();
+  Machine machine = shown.document().machine();
+  machine.axes.front().answers = {
+      {AnswerTo::finding, "long_open_screw", "drive", "covered", "900 mm", "", {}}};
+  shown.document().edit(machine, QStringLiteral("answer"));
+  settle();
+  check_order();
 }
 
 TEST_CASE("an answer says so when its figures have moved") {

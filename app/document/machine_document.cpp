@@ -97,6 +97,7 @@ void MachineDocument::select(const Selection& selection) {
   if (wanted.axis >= machine_.axes.size()) {
     wanted.axis = machine_.axes.empty() ? 0 : machine_.axes.size() - 1;
   }
+  wanted.machine = of_machine(wanted.slot) && (wanted.machine || selection_.machine);
   // A member chosen anew is told again: a door may lead twice to the same field.
   if (wanted == selection_ && wanted.member.isEmpty()) {
     return;

@@ -20,6 +20,9 @@ struct Selection {
   std::size_t axis = 0;
   PartSlot slot = PartSlot::drive;
   QString member;
+  /// The machine as a whole, not one of its axes. Supply, controller and spindle can be chosen from
+  /// an axis too, and then the axis stays in sight; once the machine is chosen they keep it so.
+  bool machine = false;
   friend bool operator==(const Selection&, const Selection&) = default;
 };
 

@@ -12,6 +12,7 @@
 #include "machine/machine_file.h"
 #include "sheet/write_results.h"
 #include "sizing/size_axis.h"
+#include "sizing/size_machine.h"
 #include "text/file_words.h"
 #include "text/language.h"
 #include "text/words.h"
@@ -100,8 +101,10 @@ private:
     for (const Axis& axis : opened.machine.axes) {
       results.push_back(size_axis(opened.machine, axis));
     }
-    const ExitCode code =
-        std::ranges::any_of(results, any_limit_over) ? ExitCode::some_over : ExitCode::none_over;
+    const bool over = std::ranges::any_of(
+                          results, [](const AxisResults& axis) { return any_limit_over(axis); }) ||
+                      any_limit_over(size_machine(opened.machine, results));
+    const ExitCode code = over ? ExitCode::some_over : ExitCode::none_over;
     if (command_.json) {
       return printed(write_results(opened.machine, results, opened.identity), code);
     }

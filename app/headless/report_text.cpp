@@ -5,6 +5,7 @@
 #include "limits/cautions.h"
 #include "sheet/lay_out_sheet.h"
 #include "sheet/sheet_words.h"
+#include "sheet/together_rows.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
@@ -27,6 +28,11 @@ QStringList number_and_unit(const QString& value) {
   return {value.left(at), value.mid(at + 1)};
 }
 
+/// A note may have lines; in a table it is one.
+QString one_line(const QString& text) {
+  return text.simplified();
+}
+
 class Report {
   Q_DECLARE_TR_FUNCTIONS(Headless)
 
@@ -38,10 +44,14 @@ public:
     for (const SheetAxis& axis : content_.axes) {
       out_ += QLatin1Char('\n') + sheet::axis_title(axis.letter, axis.name) + QLatin1Char('\n');
       limits(axis);
+      for (const QString& line : answered_limits(axis.limits, axis.answers, content_.units)) {
+        out_ += QStringLiteral("    ") + one_line(line) + QLatin1Char('\n');
+      }
       cautions(axis);
       set_up(axis.set_up);
       results(axis);
     }
+    together();
     out_ += QLatin1Char('\n') + sheet::verdict_key() + QLatin1Char('\n') + sheet::care_text() +
             QLatin1Char('\n');
     return out_;
@@ -56,6 +66,37 @@ private:
                 .arg(QString::fromStdString(content_.identity.file_name),
                      QString::fromStdString(content_.identity.fingerprint), text_of(version)) +
             QLatin1Char('\n');
+  }
+
+  void together() {
+    out_ += QLatin1Char('\n') + tr("All axes at once") + QLatin1Char('\n');
+    std::vector<std::string> letters;
+    for (const SheetAxis& axis : content_.axes) {
+      letters.push_back(axis.letter);
+    }
+    const sheet::Together all{content_.together, content_.answers, letters, content_.units};
+    std::vector<QStringList> rows{sheet::machine_limit_heads()};
+    for (const QStringList& row : sheet::machine_limit_rows(all)) {
+      rows.push_back(row);
+    }
+    out_ += text_table(
+        rows,
+        {Side::left, Side::left, Side::right, Side::right, Side::right, Side::right, Side::left},
+        4);
+    for (const QString& line : sheet::machine_limit_answers(all)) {
+      out_ += QStringLiteral("    ") + one_line(line) + QLatin1Char('\n');
+    }
+    rows = {sheet::share_heads()};
+    for (const QStringList& row : sheet::share_rows(all)) {
+      rows.push_back(row);
+    }
+    out_ +=
+        QLatin1Char('\n') +
+        text_table(
+            rows, {Side::left, Side::right, Side::right, Side::right, Side::right, Side::right}, 4);
+    for (const QString& line : sheet::together_sentences(all)) {
+      out_ += QStringLiteral("    ") + line + QLatin1Char('\n');
+    }
   }
 
   void title(const QString& text) { out_ += QStringLiteral("\n  ") + text + QLatin1Char('\n'); }
@@ -94,8 +135,11 @@ private:
     }
     title(tr("Cautions"));
     std::vector<QStringList> rows;
-    for (const Caution& caution : cautions_of(axis.findings)) {
+    for (const Caution& caution : cautions_of(axis.findings, axis.answers, content_.units)) {
       rows.push_back({caution.subjects, caution.text});
+      if (!caution.answer.isEmpty()) {
+        rows.push_back({{}, one_line(caution.answer)});
+      }
     }
     out_ += text_table(rows, {Side::left, Side::left}, 4);
   }

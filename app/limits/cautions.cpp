@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/cautions.h"
 
-#include "sizing/grave_findings.h"
+#include "sizing/concerns.h"
+#include "text/machine_words.h"
 #include "text/words.h"
+
+#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -10,53 +13,55 @@ namespace feedwright {
 
 namespace {
 
-/// What can hurt somebody first (see is_grave), then what breaks or loses its place, then what is
-/// only to know.
-constexpr FindingCode in_order[] = {
-    FindingCode::axis_can_fall,
-    FindingCode::whip_beyond_critical,
-    FindingCode::hold_beyond_motor,
-    FindingCode::near_whip,
-    FindingCode::nut_near_shaft_frequency,
-    FindingCode::bus_over_limit,
-    FindingCode::stall_at_rest,
-    FindingCode::self_locking_not_promised,
-    FindingCode::sides_can_skew,
-    FindingCode::slack_belt,
-    FindingCode::preload_lost,
-    FindingCode::long_open_screw,
-    FindingCode::guard_moving_belt,
-    FindingCode::few_teeth_in_mesh,
-    FindingCode::too_few_pulley_teeth,
-    FindingCode::motor_curve_ends,
-    FindingCode::cut_capped_by_spindle,
-    FindingCode::points_at_other_voltage,
-    FindingCode::curve_reckoned_anew,
-    FindingCode::typical_figures,
-};
+struct CautionWords {
+  Q_DECLARE_TR_FUNCTIONS(Cautions)
 
-std::ptrdiff_t weight(FindingCode code) {
-  return std::ranges::find(in_order, code) - std::begin(in_order);
-}
+public:
+  static QString answered(const QString& limit, const QString& answer) {
+    return tr("%1: %2", "limit, answer").arg(limit, answer);
+  }
+};
 
 } // namespace
 
-std::vector<Caution> cautions_of(const std::vector<Finding>& findings) {
+std::vector<Caution> cautions_of(const std::vector<Finding>& findings,
+                                 const std::vector<Answer>& answers, const FileUnits& units) {
   std::vector<Finding> ordered = findings;
   std::stable_sort(ordered.begin(), ordered.end(), [](const Finding& a, const Finding& b) {
-    return weight(a.code) < weight(b.code);
+    return weight_of(a.code) < weight_of(b.code);
   });
   std::vector<Caution> cautions;
   for (const Finding& finding : ordered) {
     const QString subject = words::part_name(finding.subject);
     const QString text = words::finding_text(finding);
-    if (!cautions.empty() && cautions.back().text == text) {
+    const Answer* answer = find_answer(answers, AnswerTo::finding, finding_name(finding.code),
+                                       slot_name(finding.subject));
+    const QString answered =
+        answer != nullptr ? words::answer_text(*answer, finding.actual, finding.allowed, units)
+                          : QString();
+    if (!cautions.empty() && cautions.back().text == text && cautions.back().answer == answered) {
       cautions.back().subjects += QStringLiteral(", ") + subject;
     } else {
-      cautions.push_back({subject, text, is_grave(finding.code)});
+      cautions.push_back({subject, text, is_grave(finding.code), answered});
     }
   }
   return cautions;
+}
+
+QStringList answered_limits(std::span<const Limit> limits, const std::vector<Answer>& answers,
+                            const FileUnits& units) {
+  QStringList lines;
+  for (const Limit& limit : limits) {
+    const Answer* answer =
+        find_answer(answers, AnswerTo::limit, descriptor(limit.id).name, std::string_view());
+    if (answer != nullptr && limit.applies) {
+      const AskedAndAllowed figures = asked_and_allowed(limit);
+      lines << CautionWords::answered(
+          words::limit_name(limit.id),
+          words::answer_text(*answer, figures.asked, figures.allowed, units));
+    }
+  }
+  return lines;
 }
 
 } // namespace feedwright

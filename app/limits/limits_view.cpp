@@ -117,11 +117,15 @@ void LimitsView::show_results(const AxisResults& results) {
   show_notes(faults_, {});
   QStringList grave;
   QStringList ordinary;
-  for (const Caution& caution : cautions_of(results.findings)) {
+  const std::vector<Answer>& answers = document_.current_axis()->answers;
+  for (const Caution& caution : cautions_of(results.findings, answers, document_.units())) {
     const QString sign = caution.grave ? QStringLiteral("▲") : QStringLiteral("△");
+    const QString text =
+        tr("%1 %2: %3", "sign, part, sentence").arg(sign, caution.subjects, caution.text);
     (caution.grave ? grave : ordinary)
-        .append(tr("%1 %2: %3", "sign, part, sentence").arg(sign, caution.subjects, caution.text));
+        .append(caution.answer.isEmpty() ? text : text + QLatin1Char('\n') + caution.answer);
   }
+  ordinary += answered_limits(results.limits, answers, document_.units());
   grave_->show_texts(grave);
   grave_->setVisible(!grave.isEmpty());
   show_notes(ordinary_, ordinary);

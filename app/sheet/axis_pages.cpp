@@ -73,6 +73,9 @@ public:
           {small_size});
     }
     pages_.paragraph(verdict_key(), {small_size});
+    for (const QString& line : answered_limits(content_.limits, content_.answers, units_)) {
+      pages_.paragraph(line);
+    }
   }
 
   void cautions() {
@@ -81,8 +84,12 @@ public:
     }
     pages_.heading(tr("Cautions"));
     Table table{{{{}, 1.0}, {{}, 5.0}}, {}, body_size};
-    for (const Caution& caution : cautions_of(content_.findings)) {
+    for (const Caution& caution : cautions_of(content_.findings, content_.answers, units_)) {
       table.rows.push_back({{caution.subjects, caution.text}, caution.grave});
+      // A row a line, for rows stay whole on their page.
+      for (const QString& line : caution.answer.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+        table.rows.push_back({{{}, line}});
+      }
     }
     add_table(pages_, table);
   }

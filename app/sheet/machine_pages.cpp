@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "limits/cautions.h"
 #include "sheet/lay_out_sheet.h"
-
 #include "sheet/sheet_table.h"
 #include "sheet/sheet_words.h"
+#include "sheet/together_rows.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -35,6 +36,7 @@ public:
       pages_.skip(6.0);
     }
     pages_.paragraph(verdict_key(), {small_size, false});
+    together();
     pages_.heading(tr("Supply and controller"));
     add_table(pages_, machine_inputs());
     pages_.heading(tr("Parts to buy"));
@@ -115,6 +117,68 @@ private:
         [this](const SummaryRow& row) { return value(row.lost_motion, "µm"); });
     add(tr("Lowest margin"), true, true, lowest);
     return table;
+  }
+
+  /// What the axes ask of supply, bus and controller at once.
+  void together() {
+    std::vector<std::string> letters;
+    for (const SummaryRow& row : content_.summary) {
+      letters.push_back(row.letter);
+    }
+    const Together all{content_.together, content_.answers, letters, content_.units};
+    pages_.heading(tr("All axes at once"), 100.0);
+    const QStringList heads = machine_limit_heads();
+    Table limits{{{heads[0], 0.8},
+                  {heads[1], 1.9},
+                  {heads[2], 0.9, Qt::AlignRight},
+                  {heads[3], 1.1, Qt::AlignRight},
+                  {heads[4], 0.9, Qt::AlignRight},
+                  {heads[5], 0.7, Qt::AlignRight},
+                  {heads[6], 2.0}},
+                 {},
+                 body_size};
+    std::size_t at = 0;
+    for (const QStringList& row : machine_limit_rows(all)) {
+      limits.rows.push_back({row, content_.together.limits[at].verdict == Verdict::over});
+      ++at;
+    }
+    add_table(pages_, limits);
+    for (const QString& line : machine_limit_answers(all)) {
+      pages_.paragraph(line);
+    }
+    cautions();
+    pages_.skip(6.0);
+    Table shares{{}, {}, body_size};
+    for (const QString& head : share_heads()) {
+      const bool first = shares.columns.empty();
+      shares.columns.push_back({head, 1.0, first ? Qt::AlignLeft : Qt::AlignRight});
+    }
+    for (const QStringList& row : share_rows(all)) {
+      shares.rows.push_back({row});
+    }
+    shares.rows.back().begins_group = true;
+    shares.rows.back().bold = true;
+    add_table(pages_, shares);
+    pages_.skip(3.0);
+    for (const QString& line : together_sentences(all)) {
+      pages_.paragraph(line, {small_size});
+    }
+  }
+
+  void cautions() {
+    Table table{{{{}, 1.0}, {{}, 5.0}}, {}, body_size};
+    for (const Caution& caution :
+         cautions_of(content_.together.findings, content_.answers, content_.units)) {
+      table.rows.push_back({{caution.subjects, caution.text}, caution.grave});
+      // A row a line, for rows stay whole on their page.
+      for (const QString& line : caution.answer.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+        table.rows.push_back({{{}, line}});
+      }
+    }
+    if (!table.rows.empty()) {
+      pages_.skip(4.0);
+      add_table(pages_, table);
+    }
   }
 
   Table machine_inputs() const {

@@ -145,6 +145,13 @@ public:
     case FaultCode::too_many_axes:
       return tr("%1 axes found; at most %2 are read.")
           .arg(QString::fromStdString(fault.found), QString::number(fault.most));
+    case FaultCode::too_many_answers:
+      return tr("There are more answers here than the %1 that are read.").arg(fault.most);
+    case FaultCode::answer_too_long:
+      return tr("This text of an answer is longer than the %1 bytes that are read.")
+          .arg(fault.most);
+    case FaultCode::answer_to_nothing:
+      return tr("An answer names what it answers: either a \"finding\" or a \"limit\".");
     default: return soundness_text(fault);
     }
   }

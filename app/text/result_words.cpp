@@ -37,8 +37,8 @@ constexpr const char* limit_names[limit_count] = {
     QT_TRANSLATE_NOOP("Words", "reversal error"),
     QT_TRANSLATE_NOOP("Words", "error under cut"),
     QT_TRANSLATE_NOOP("Words", "life"),
-    QT_TRANSLATE_NOOP("Words", "supply power"),
-    QT_TRANSLATE_NOOP("Words", "bus voltage"),
+    QT_TRANSLATE_NOOP("Words", "supply power, axis alone"),
+    QT_TRANSLATE_NOOP("Words", "bus voltage, axis alone"),
     QT_TRANSLATE_NOOP("Words", "load cases"),
 };
 

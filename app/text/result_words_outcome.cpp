@@ -122,15 +122,17 @@ constexpr ResultWords result_words[] = {
      QT_TRANSLATE_NOOP("Words", "What a stepper's windings turn to heat at the drive current.")},
     {"supply_power", QT_TRANSLATE_NOOP("Words", "power from the supply"),
      QT_TRANSLATE_NOOP("Words", "Shaft power and losses of this axis' motors alone; the other axes "
-                                "draw on the supply too.")},
+                                "draw on the supply too. All of them at once are judged with the "
+                                "machine.")},
     {"supply_current", QT_TRANSLATE_NOOP("Words", "current from the supply"),
      QT_TRANSLATE_NOOP("Words", "That power over the supply voltage.")},
     {"returned_energy", QT_TRANSLATE_NOOP("Words", "energy returned"),
      QT_TRANSLATE_NOOP("Words", "What comes back to the supply when the axis stops from its wanted "
                                 "feed, downhill where it can.")},
     {"bus_voltage", QT_TRANSLATE_NOOP("Words", "bus voltage after braking"),
-     QT_TRANSLATE_NOOP("Words",
-                       "Supply voltage raised by the energy returned into the capacitance.")},
+     QT_TRANSLATE_NOOP(
+         "Words", "Supply voltage raised by the energy returned into the capacitance when this "
+                  "axis alone brakes. All of them at once are judged with the machine.")},
     {"best_lead", QT_TRANSLATE_NOOP("Words", "best lead to accelerate"),
      QT_TRANSLATE_NOOP(
          "Words",

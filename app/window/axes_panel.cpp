@@ -84,14 +84,19 @@ void AxesPanel::refresh() {
   while (list_->count() < rows) {
     list_->addItem(new QListWidgetItem);
   }
+  std::optional<MachineResults> together;
   std::size_t cautions = 0;
+  if (!results.empty()) {
+    together = size_machine(machine, results);
+    cautions += together->findings.size();
+  }
   for (const AxisResults& axis : results) {
     cautions += axis.findings.size();
   }
   for (int row = 0; row < rows; ++row) {
     const auto axis = static_cast<std::size_t>(row) - 1;
     AxisCard card =
-        row == 0 ? machine_card(machine, cautions, document_.faults().empty())
+        row == 0 ? machine_card(machine, cautions, together ? &*together : nullptr)
                  : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
     const bool typed_waits =
         row == 0 ? machine_waits(document_.pending()) : document_.pending().any_on(axis);
@@ -113,8 +118,7 @@ void AxesPanel::refresh() {
 void AxesPanel::take_selection() {
   filling_ = true;
   const Selection& at = document_.selection();
-  const bool machine = of_machine(at.slot);
-  list_->setCurrentRow(machine ? 0 : static_cast<int>(at.axis) + 1);
+  list_->setCurrentRow(at.machine ? 0 : static_cast<int>(at.axis) + 1);
   filling_ = false;
 }
 
@@ -124,7 +128,7 @@ void AxesPanel::choose(int row) {
   }
   const Selection& at = document_.selection();
   if (row == 0) {
-    document_.select({at.axis, PartSlot::supply, {}});
+    document_.select({at.axis, PartSlot::supply, {}, true});
     return;
   }
   const bool machine = of_machine(at.slot);

@@ -29,6 +29,8 @@ public:
     return tr("%n caution(s)", nullptr, static_cast<int>(count));
   }
   static QString unnamed() { return tr("Machine without a name"); }
+  static QString supply_over() { return tr("supply over"); }
+  static QString bus_over() { return tr("bus over"); }
   static QString faulty() { return tr("not computed"); }
   static QString governs(const QString& limit) { return tr("%1 governs").arg(limit); }
   static QString nothing_governs() { return tr("no feed limit known"); }
@@ -60,12 +62,22 @@ QString AxisCard::spoken() const {
   return parts.join(QStringLiteral(", "));
 }
 
-AxisCard machine_card(const Machine& machine, std::size_t cautions, bool sound) {
+AxisCard machine_card(const Machine& machine, std::size_t cautions,
+                      const MachineResults* together) {
   AxisCard card;
   card.name = machine.name.empty() ? Words::unnamed() : QString::fromStdString(machine.name);
-  QStringList parts{Words::axes(machine.axes.size()),
-                    words::quantity(any(*machine.supply.voltage), "V", 3)};
-  parts << (sound ? Words::cautions(cautions) : Words::faulty());
+  QStringList parts{Words::axes(machine.axes.size())};
+  const auto is_over = [together](MachineLimitId id) {
+    return together != nullptr && together->limit(id).verdict == Verdict::over;
+  };
+  if (is_over(MachineLimitId::supply_power) || is_over(MachineLimitId::bus_voltage)) {
+    card.verdict = Verdict::over;
+    card.sign = words::verdict_sign(Verdict::over);
+    parts << (is_over(MachineLimitId::supply_power) ? Words::supply_over() : Words::bus_over());
+  } else {
+    parts << words::quantity(any(*machine.supply.voltage), "V", 3);
+  }
+  parts << (together != nullptr ? Words::cautions(cautions) : Words::faulty());
   card.governs = parts.join(QStringLiteral(" · "));
   return card;
 }

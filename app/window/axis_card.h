@@ -2,7 +2,7 @@
 #pragma once
 
 #include "machine/machine.h"
-#include "sizing/results.h"
+#include "sizing/size_machine.h"
 
 #include <QStyledItemDelegate>
 
@@ -26,7 +26,8 @@ struct AxisCard {
   friend bool operator==(const AxisCard&, const AxisCard&) = default;
 };
 
-AxisCard machine_card(const Machine& machine, std::size_t cautions, bool sound);
+/// `together` is nullptr while nothing is computed.
+AxisCard machine_card(const Machine& machine, std::size_t cautions, const MachineResults* together);
 /// `results` is nullptr while nothing is computed.
 AxisCard axis_card(const Axis& axis, const AxisResults* results);
 

@@ -4,6 +4,7 @@
 #include "fields/fields_panel.h"
 #include "limits/limits_view.h"
 #include "machine/machine_file.h"
+#include "overview/machine_view.h"
 #include "remedies/remedies_view.h"
 #include "studies/studies_view.h"
 #include "text/text_of.h"
@@ -161,7 +162,7 @@ void MainWindow::make_views() {
   auto* across = new QSplitter(Qt::Horizontal);
   across->setObjectName(QStringLiteral("across"));
   across->addWidget(axes);
-  across->addWidget(middle);
+  across->addWidget(make_centre(middle));
   across->addWidget(fields_above(*fields_, *remedies));
   across->setStretchFactor(0, 0);
   across->setStretchFactor(1, 1);
@@ -178,6 +179,18 @@ void MainWindow::make_views() {
   layout->addWidget(banner_);
   layout->addWidget(pages_, 1);
   setCentralWidget(all);
+}
+
+QStackedWidget* MainWindow::make_centre(QWidget* axis) {
+  auto* machine = new MachineView(*document_, this);
+  connect(machine, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
+  auto* centre = new QStackedWidget;
+  centre->setObjectName(QStringLiteral("centre"));
+  centre->addWidget(axis);
+  centre->addWidget(machine);
+  connect(document_.get(), &MachineDocument::selection_changed, centre,
+          [this, centre] { centre->setCurrentIndex(document_->selection().machine ? 1 : 0); });
+  return centre;
 }
 
 void MainWindow::show_axis(std::size_t axis) {

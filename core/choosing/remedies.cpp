@@ -3,7 +3,7 @@
 
 #include "choosing/trial.h"
 #include "machine/machine_file.h"
-#include "sizing/grave_findings.h"
+#include "sizing/finding_weight.h"
 #include "sizing/size_axis.h"
 
 #include <algorithm>

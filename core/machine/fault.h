@@ -24,7 +24,10 @@ enum class FaultCode : std::uint8_t {
   unknown_choice,      ///< `choices` are those that would do
   too_many_axes,
   not_a_parts_list,
-  unknown_member, ///< of a parts list's row: no figure of that part
+  unknown_member,    ///< of a parts list's row: no figure of that part
+  too_many_answers,  ///< `most` are read
+  answer_too_long,   ///< `most` bytes are read
+  answer_to_nothing, ///< names neither a finding nor a limit, or both
   // soundness
   ends_do_not_hold, ///< the end supports leave the screw loose
   core_not_below_nominal,

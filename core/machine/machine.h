@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "machine/answer.h"
 #include "parts/axis_parts.h"
 #include "parts/duty.h"
 #include "parts/motor.h"
@@ -26,6 +27,8 @@ struct Axis {
   Motor motor;
   Transmission transmission;
   FinalDrive drive;
+  /// To what deserves care on this axis.
+  std::vector<Answer> answers;
   friend bool operator==(const Axis&, const Axis&) = default;
 };
 
@@ -37,6 +40,8 @@ struct Machine {
   Controller controller;
   Spindle spindle;
   std::vector<Axis> axes;
+  /// To what deserves care of all axes together.
+  std::vector<Answer> answers;
   /// Minor format version the file was written with, if newer than ours.
   int newer_minor = 0;
   /// Members this version does not know, of the machine and of its format object.

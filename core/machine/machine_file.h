@@ -9,7 +9,7 @@ namespace feedwright {
 
 inline constexpr std::string_view format_name = "feedwright machine";
 inline constexpr int format_major = 2;
-inline constexpr int format_minor = 0;
+inline constexpr int format_minor = 1;
 /// The oldest format still read; see read_machine for what is mended on the way.
 inline constexpr int oldest_major = 1;
 /// A file with more is refused.
@@ -23,7 +23,7 @@ tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json);
 tl::expected<Machine, std::vector<Fault>> read_machine_as_typed(std::string_view json);
 
 /// Canonical text: members in their declared order, values as typed by the user, unknown members
-/// kept.
+/// kept. Written in the lowest minor version that holds what the machine has.
 std::string write_machine(const Machine& machine);
 
 /// JSON Schema (draft-07) of the machine file, made from the field descriptors.

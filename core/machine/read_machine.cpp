@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "machine/fault_list.h"
 #include "machine/machine_file.h"
+#include "machine/read_answers.h"
 #include "machine/read_value.h"
 
 #include <algorithm>
@@ -28,7 +29,9 @@ public:
               false);
     read_part("spindle", machine_.spindle, {"spindle", 0, PartSlot::spindle}, root_, false);
     read_axes();
-    keep_unknown(root_, {"format", "name", "story", "supply", "controller", "spindle", "axes"},
+    machine_.answers = read_answers(faults_, source_, {}, root_);
+    keep_unknown(root_,
+                 {"format", "name", "story", "supply", "controller", "spindle", "axes", "answers"},
                  machine_.unknown);
     if (sound && faults_.list().empty()) {
       faults_.add_with_lines(faults_of(machine_), root_);
@@ -131,7 +134,8 @@ private:
     faults_.remember(path, node);
     read_fields(axis.basics, at, node,
                 {"targets", "carriage", "guides", "sides", "duty", "motor", "transmission",
-                 drive_member()});
+                 drive_member(), "answers"});
+    axis.answers = read_answers(faults_, source_, at, node);
     const auto place_of = [&](PartSlot slot) {
       return Place{path + "." + std::string(slot_name(slot)), index, slot};
     };

@@ -128,6 +128,33 @@ struct ChoiceSchema<std::variant<Parts...>> {
   }
 };
 
+void write_text_schema(JsonWriter& json, std::string_view member) {
+  json.member(member).begin_object().member("type").value("string");
+  json.member("maxLength").value(static_cast<std::int64_t>(longest_answer));
+  json.end_object();
+}
+
+void write_answers_schema(JsonWriter& json) {
+  json.member("answers").begin_object();
+  json.member("type").value("array");
+  json.member("maxItems").value(static_cast<std::int64_t>(most_answers));
+  json.member("items").begin_object();
+  json.member("type").value("object");
+  json.member("properties").begin_object();
+  for (const char* member : {"finding", "limit", "part", "note", "actual", "allowed"}) {
+    write_text_schema(json, member);
+  }
+  json.end_object();
+  json.member("required").begin_array().value("note").end_array();
+  json.member("oneOf").begin_array();
+  json.begin_object().member("required").begin_array();
+  json.value("finding").value("part").end_array().end_object();
+  json.begin_object().member("required").begin_array().value("limit").end_array().end_object();
+  json.end_array();
+  json.end_object();
+  json.end_object();
+}
+
 void write_axis_schema(JsonWriter& json) {
   json.begin_object();
   json.member("type").value("object");
@@ -141,6 +168,7 @@ void write_axis_schema(JsonWriter& json) {
   ChoiceSchema<Motor>::write(json.member("motor"));
   ChoiceSchema<Transmission>::write(json.member("transmission"));
   ChoiceSchema<FinalDrive>::write(json.member("drive"));
+  write_answers_schema(json);
   json.end_object();
   json.member("required").begin_array();
   write_required_fields<AxisBasics>(json);
@@ -185,6 +213,7 @@ std::string machine_schema() {
   json.member("maxItems").value(64);
   write_axis_schema(json.member("items"));
   json.end_object();
+  write_answers_schema(json);
   json.end_object();
   json.member("required").begin_array();
   for (const char* member : {"format", "name", "supply", "axes"}) {

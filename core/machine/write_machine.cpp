@@ -3,6 +3,8 @@
 
 #include "machine/write_value.h"
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -76,6 +78,41 @@ void write_part_if_given(JsonWriter& json, std::string_view member, const Part& 
   }
 }
 
+void write_text_if_given(JsonWriter& json, std::string_view member, const std::string& text) {
+  if (!text.empty()) {
+    json.member(member).value(text);
+  }
+}
+
+void write_answers(JsonWriter& json, const std::vector<Answer>& answers) {
+  if (answers.empty()) {
+    return;
+  }
+  json.member("answers").begin_array();
+  for (const Answer& answer : answers) {
+    json.begin_object();
+    const bool to_finding = answer.to == AnswerTo::finding;
+    json.member(to_finding ? "finding" : "limit").value(answer.code);
+    if (to_finding) {
+      json.member("part").value(answer.part);
+    } else {
+      write_text_if_given(json, "part", answer.part);
+    }
+    json.member("note").value(answer.note);
+    write_text_if_given(json, "actual", answer.actual);
+    write_text_if_given(json, "allowed", answer.allowed);
+    write_unknown(json, answer.unknown);
+    json.end_object();
+  }
+  json.end_array();
+}
+
+/// Answers came with 2.1; a machine without them is written as any 2.0 program reads it.
+int least_minor(const Machine& machine) {
+  const auto answered = [](const Axis& axis) { return !axis.answers.empty(); };
+  return !machine.answers.empty() || std::ranges::any_of(machine.axes, answered) ? 1 : 0;
+}
+
 void write_axis(JsonWriter& json, const Axis& axis) {
   json.begin_object();
   write_fields(json, axis.basics);
@@ -87,6 +124,7 @@ void write_axis(JsonWriter& json, const Axis& axis) {
   std::visit([&](const auto& motor) { write_part(json, "motor", motor); }, axis.motor);
   std::visit([&](const auto& part) { write_part(json, "transmission", part); }, axis.transmission);
   std::visit([&](const auto& part) { write_part(json, "drive", part); }, axis.drive);
+  write_answers(json, axis.answers);
   write_unknown(json, axis.basics.notes.unknown);
   json.end_object();
 }
@@ -100,7 +138,7 @@ std::string write_machine(const Machine& machine) {
   json.member("name").value(format_name);
   json.member("major").value(format_major);
   json.member("minor").value(machine.newer_minor > format_minor ? machine.newer_minor
-                                                                : format_minor);
+                                                                : least_minor(machine));
   write_unknown(json, machine.unknown_format);
   json.end_object();
   json.member("name").value(machine.name);
@@ -115,6 +153,7 @@ std::string write_machine(const Machine& machine) {
     write_axis(json, axis);
   }
   json.end_array();
+  write_answers(json, machine.answers);
   write_unknown(json, machine.unknown);
   json.end_object();
   return std::move(json).finish();

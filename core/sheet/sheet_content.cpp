@@ -68,24 +68,6 @@ SummaryRow summary_row(const Machine& machine, std::size_t axis, const AxisResul
   return row;
 }
 
-SetUp set_up(const Machine& machine, std::size_t axis, const AxisResults& results) {
-  SetUp figures;
-  figures.steps_per_length = value_of(ResultId::steps_per_length, results);
-  figures.steps = field_of(machine, axis, PartSlot::motor, "microsteps");
-  if (!figures.steps) {
-    figures.steps = field_of(machine, axis, PartSlot::motor, "steps_per_turn");
-  }
-  figures.top_feed = value_of(ResultId::governing_feed, results);
-  // The torque limit holds the feed to where the motor still gives the wanted acceleration, so up
-  // to the governing feed that acceleration is there.
-  figures.acceleration = target(machine, axis, "acceleration");
-  figures.acceleration_as_wanted = figures.acceleration && results.motor_torque_feed;
-  if (!figures.acceleration_as_wanted) {
-    figures.acceleration = value_of(ResultId::acceleration_available, results);
-  }
-  return figures;
-}
-
 /// Limits on other scales have no common order: they keep their declared one.
 bool stands_before(const Limit& a, const Limit& b) {
   const LimitScale scale_a = descriptor(a.id).scale;
@@ -131,13 +113,32 @@ SheetAxis sheet_axis(const Machine& machine, std::size_t axis, const AxisResults
   std::ranges::stable_sort(page.limits, stands_before);
   page.governing = results.governing;
   page.findings = results.findings;
-  page.set_up = set_up(machine, axis, results);
+  page.answers = machine.axes[axis].answers;
+  page.set_up = set_up_of(machine, axis, results);
   page.working = working.steps();
   name_rows(machine.axes[axis], results, page);
   return page;
 }
 
 } // namespace
+
+SetUp set_up_of(const Machine& machine, std::size_t axis, const AxisResults& results) {
+  SetUp figures;
+  figures.steps_per_length = value_of(ResultId::steps_per_length, results);
+  figures.steps = field_of(machine, axis, PartSlot::motor, "microsteps");
+  if (!figures.steps) {
+    figures.steps = field_of(machine, axis, PartSlot::motor, "steps_per_turn");
+  }
+  figures.top_feed = value_of(ResultId::governing_feed, results);
+  // The torque limit holds the feed to where the motor still gives the wanted acceleration, so up
+  // to the governing feed that acceleration is there.
+  figures.acceleration = target(machine, axis, "acceleration");
+  figures.acceleration_as_wanted = figures.acceleration && results.motor_torque_feed;
+  if (!figures.acceleration_as_wanted) {
+    figures.acceleration = value_of(ResultId::acceleration_available, results);
+  }
+  return figures;
+}
 
 std::optional<LowestMargin> lowest_margin(const AxisResults& results) {
   std::optional<LowestMargin> lowest;
@@ -156,18 +157,25 @@ bool any_limit_over(const AxisResults& results) {
 }
 
 SheetContent sheet_content(const Machine& machine, const SheetIdentity& identity) {
-  SheetContent content{
-      machine.name, machine.story, identity, program_version(), FileUnits(machine), {}, {}, {}, {}};
+  SheetContent content;
+  content.machine_name = machine.name;
+  content.story = machine.story;
+  content.identity = identity;
+  content.program_version = program_version();
+  content.units = FileUnits(machine);
+  content.answers = machine.answers;
   content.purchases = purchases_of(machine);
   for (const PartSlot slot : machine_slots) {
     content.machine_inputs.push_back(inputs_of(machine, 0, slot));
   }
+  std::vector<AxisResults> all;
   for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
     Working working;
-    const AxisResults results = size_axis(machine, machine.axes[axis], working);
-    content.summary.push_back(summary_row(machine, axis, results));
-    content.axes.push_back(sheet_axis(machine, axis, results, working));
+    all.push_back(size_axis(machine, machine.axes[axis], working));
+    content.summary.push_back(summary_row(machine, axis, all.back()));
+    content.axes.push_back(sheet_axis(machine, axis, all.back(), working));
   }
+  content.together = size_machine(machine, all);
   return content;
 }
 

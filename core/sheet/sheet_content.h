@@ -5,7 +5,7 @@
 // every writer of a sheet starts from here, so that all of them say the same.
 
 #include "sheet/file_units.h"
-#include "sizing/results.h"
+#include "sizing/size_machine.h"
 #include "working/working.h"
 
 #include <string>
@@ -126,6 +126,7 @@ struct SheetAxis {
   std::vector<LimitId> not_applying;
   std::optional<LimitId> governing;
   std::vector<Finding> findings;
+  std::vector<Answer> answers; ///< to findings and limits of the axis
   SetUp set_up;
   std::vector<SheetCase> cases;
   std::vector<SheetPulley> loop;
@@ -141,11 +142,16 @@ struct SheetContent {
   std::vector<SummaryRow> summary;
   std::vector<Purchase> purchases;
   std::vector<SheetInputs> machine_inputs; ///< supply and controller
+  MachineResults together;
+  std::vector<Answer> answers; ///< to findings and limits of all axes together
   std::vector<SheetAxis> axes;
 };
 
 /// Sizes every axis, recording the working. The machine must be sound (see faults_of).
 SheetContent sheet_content(const Machine& machine, const SheetIdentity& identity);
+
+/// The figures for the controller of one axis.
+SetUp set_up_of(const Machine& machine, std::size_t axis, const AxisResults& results);
 
 /// The parts of all axes, like ones counted together, in the order of PurchaseKind.
 std::vector<Purchase> purchases_of(const Machine& machine);

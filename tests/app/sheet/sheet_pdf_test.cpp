@@ -176,3 +176,44 @@ TEST_CASE("a word longer than a line is broken, not cut off") {
   CHECK(sheet::text_height(word, style, 200.0) >
         10.0 * sheet::text_height(QStringLiteral("m"), style, 200.0));
 }
+
+TEST_CASE("the sheet prints what all axes ask at once, and each answer with its caution") {
+  const MachineFolder folder;
+  Machine machine = three_axes();
+  machine.axes.front().answers = {
+      {AnswerTo::finding,
+       "long_open_screw",
+       "drive",
+       "Covered by bellows.\nSteel lip.",
+       "900 mm",
+       "",
+       {}},
+      {AnswerTo::limit, "whip", "", "Trial runs only.", "1 m/min", "2 m/min", {}}};
+  machine.answers = {{AnswerTo::limit, "supply_power", "", "Never all at once.", "", "", {}}};
+  REQUIRE(write_sheet(folder, machine, {}).code == 0);
+  const QString text = text_of(folder.path("sheet.pdf"));
+  for (const char* said :
+       {"All axes at once", "Covered by bellows.", "Steel lip.", "Trial runs only.",
+        "answered when it was", "Never all at once.", "no longer found"}) {
+    INFO(said);
+    const bool found = text.contains(QString::fromUtf8(said));
+    // Nothing is left out; what is no longer found is told in the window only.
+    CHECK(found == (std::string_view(said) != "no longer found"));
+  }
+}
+
+TEST_CASE("an answer of very many lines goes on over pages and loses none") {
+  const MachineFolder folder;
+  Machine machine = hurried_router();
+  std::string note;
+  for (int line = 100; line < 380; ++line) {
+    note += "l" + std::to_string(line) + "\n";
+  }
+  machine.axes.front().answers = {
+      {AnswerTo::finding, "long_open_screw", "drive", note, "900 mm", "", {}}};
+  REQUIRE(write_sheet(folder, machine, {}).code == 0);
+  const QString text = text_of(folder.path("sheet.pdf"));
+  for (int line = 100; line < 380; ++line) {
+    CHECK(text.contains(QStringLiteral("l%1 ").arg(line)));
+  }
+}

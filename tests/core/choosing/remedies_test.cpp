@@ -4,7 +4,7 @@
 
 #include "core/choosing/choosing_support.h"
 #include "core/sizing/random_trains.h"
-#include "sizing/grave_findings.h"
+#include "sizing/finding_weight.h"
 
 #include <set>
 

@@ -162,3 +162,25 @@ TEST_CASE("every result that is computed has its working on the sheet") {
                               [id](const WorkingStep& step) { return step.result == id; }));
   }
 }
+
+TEST_CASE("the sheet has what all axes ask at once, and every answer with its axis") {
+  Machine machine = two_alike();
+  machine.answers = {{AnswerTo::limit, "bus_voltage", "", "a resistor is fitted", "", "", {}}};
+  machine.axes.back().answers = {
+      {AnswerTo::finding, "long_open_screw", "drive", "covered", "900 mm", "", {}}};
+  const SheetContent sheet = sheet_of(machine);
+  CHECK(sheet.together.motors == 2);
+  CHECK(sheet.together.axes.size() == 2);
+  CHECK(sheet.answers == machine.answers);
+  CHECK(sheet.axes.front().answers.empty());
+  CHECK(sheet.axes.back().answers == machine.axes.back().answers);
+}
+
+TEST_CASE("the set-up of one axis is the one on its sheet") {
+  const Machine machine = ordinary_router();
+  const SetUp alone = set_up_of(machine, 0, size_axis(machine, machine.axes.front()));
+  const SetUp printed = sheet_of(machine).axes.front().set_up;
+  CHECK(alone.steps_per_length == printed.steps_per_length);
+  CHECK(alone.top_feed == printed.top_feed);
+  CHECK(alone.acceleration == printed.acceleration);
+}

@@ -103,3 +103,44 @@ TEST_CASE("names and text of the machine are written as JSON strings whatever th
   const auto parsed = nlohmann::json::parse(written(machine));
   CHECK(parsed.at("machine") == machine.name);
 }
+
+TEST_CASE("what all axes ask at once stands beside the axes") {
+  Machine machine = ordinary_router();
+  machine.axes.push_back(machine.axes.front());
+  machine.axes.back().basics.letter = "Y";
+  machine.supply.capacitance = Positive<Capacitance>::of(500_uF);
+  machine.supply.voltage_limit = Positive<Voltage>::of(49_V);
+  const auto parsed = nlohmann::json::parse(written(machine));
+  const nlohmann::json& together = parsed.at("together");
+  CHECK(together.at("motors") == 2);
+  CHECK(together.at("over") == true);
+  const nlohmann::json& bus = together.at("limits").at("bus_voltage");
+  CHECK(bus.at("verdict") == "over");
+  CHECK(bus.at("reached").at("si").get<double>() > bus.at("single").at("si").get<double>());
+  CHECK(bus.at("allowed").at("value") == 49.0);
+  CHECK(together.at("findings").at(0).at("code") == "bus_over_limit");
+  CHECK(together.at("axes").size() == 2);
+  CHECK(together.at("diagonals").at(0).at("axes") == nlohmann::json({"X", "Y"}));
+}
+
+TEST_CASE("an answer is told with its axis, and whether its figures still hold") {
+  Machine machine = ordinary_router();
+  machine.axes.front().targets.feed = Positive<Velocity>::of(16_m_per_min);
+  machine.axes.front().answers = {
+      {AnswerTo::finding, "long_open_screw", "drive", "covered", "900 mm", "", {}},
+      {AnswerTo::limit, "whip", "", "trials only", "1 m/min", "2 m/min", {}},
+      {AnswerTo::finding, "slack_belt", "drive", "long gone", "", "", {}}};
+  const nlohmann::json answers = first_axis(machine).at("answers");
+  REQUIRE(answers.size() == 3);
+  for (const nlohmann::json& answer : answers) {
+    if (answer.contains("limit")) {
+      CHECK(answer.at("stands") == false);
+    } else if (answer.at("finding") == "long_open_screw") {
+      CHECK(answer.at("note") == "covered");
+      CHECK(answer.at("stands") == true);
+    } else {
+      CHECK(answer.at("stands").is_null());
+    }
+  }
+  CHECK(first_axis(ordinary_router()).at("answers").empty());
+}

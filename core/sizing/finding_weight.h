@@ -5,6 +5,9 @@
 
 namespace feedwright {
 
+/// Place in the order of gravity: what can hurt somebody first, then what breaks or loses its
+/// place, then what is only to know.
+int weight_of(FindingCode code);
 /// Whether somebody or the machine may come to harm, or the axis cannot do its work at all.
 bool is_grave(FindingCode code);
 

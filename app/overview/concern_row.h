@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/machine_document.h"
+#include "sizing/concerns.h"
+
+#include <QFrame>
+
+class QLabel;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace feedwright {
+
+/// One thing that deserves care: what it is, a door to it, and what the builder answers.
+class ConcernRow : public QFrame {
+  Q_OBJECT
+public:
+  /// `key` tells rows apart and names their controls: "show_X_near_whip_drive".
+  ConcernRow(MachineDocument& document, const QString& key, QWidget* parent);
+
+  void show_concern(const Concern& concern);
+  void show_idle(const IdleAnswer& idle);
+  /// Puts the keyboard's way through this row after `before`, if that is any; gives its last stop.
+  QWidget* follow(QWidget* before);
+
+signals:
+  void door_chosen(const feedwright::Selection& selection,
+                   const std::optional<feedwright::LimitId>& limit);
+
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+private:
+  QPushButton* add_button(const QString& name, void (ConcernRow::*act)());
+  void make_editor();
+  void update_texts();
+  void update_colours();
+  void show_place();
+  void begin_answer();
+  void end_answer();
+  void keep_answer();
+  void remove();
+  void check_length();
+
+  MachineDocument& document_;
+  QString key_;
+  std::optional<Concern> concern_;
+  std::optional<IdleAnswer> idle_;
+  QLabel* text_ = nullptr;
+  QLabel* answer_ = nullptr;
+  QPushButton* show_ = nullptr;
+  QPushButton* begin_ = nullptr;
+  QPushButton* remove_ = nullptr;
+  QFrame* editor_ = nullptr;
+  QPlainTextEdit* note_ = nullptr;
+  QLabel* help_ = nullptr;
+  QPushButton* keep_ = nullptr;
+  QPushButton* cancel_ = nullptr;
+};
+
+} // namespace feedwright

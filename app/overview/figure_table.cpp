@@ -1,0 +1,367 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "overview/figure_table.h"
+
+#include "text/words.h"
+#include "window/style.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QScrollBar>
+
+#include <algorithm>
+
+namespace feedwright {
+
+namespace {
+
+constexpr int side_padding = 6;
+constexpr int upright_padding = 2;
+/// Where a pair of figures is parted, as a share of the width.
+constexpr double parting = 0.56;
+
+bool has_doors(const FigureContent& content, int column) {
+  const auto at = static_cast<std::size_t>(column);
+  return at < content.head_doors.size() && content.head_doors[at].has_value();
+}
+
+/// Tabulators and line ends part cells and rows.
+QString plain_cell(const QString& text) {
+  return text.simplified();
+}
+
+} // namespace
+
+void FigureModel::put(FigureContent content) {
+  if (content == content_) {
+    return;
+  }
+  const bool same_shape = content.names.size() == content_.names.size() &&
+                          content.heads.size() == content_.heads.size();
+  if (!same_shape) {
+    beginResetModel();
+    content_ = std::move(content);
+    endResetModel();
+    return;
+  }
+  content_ = std::move(content);
+  if (!content_.names.isEmpty() && !content_.heads.isEmpty()) {
+    emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+    emit headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
+    emit headerDataChanged(Qt::Vertical, 0, rowCount() - 1);
+  }
+}
+
+const FigureCell& FigureModel::cell(const QModelIndex& index) const {
+  return content_.rows.at(static_cast<std::size_t>(index.row()))
+      .at(static_cast<std::size_t>(index.column()));
+}
+
+int FigureModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : int(content_.names.size());
+}
+
+int FigureModel::columnCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : int(content_.heads.size());
+}
+
+QString FigureModel::spoken(const QModelIndex& index) const {
+  const FigureCell& at = cell(index);
+  QStringList parts{content_.heads[index.column()], content_.names[index.row()], at.text};
+  if (!at.against.isEmpty()) {
+    parts << tr("wanted %1").arg(at.against);
+  }
+  if (at.verdict) {
+    parts << words::verdict_word(*at.verdict);
+  }
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(", "));
+}
+
+QVariant FigureModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid()) {
+    return {};
+  }
+  switch (role) {
+  case Qt::DisplayRole: return cell(index).text;
+  case Qt::AccessibleTextRole: return spoken(index);
+  case Qt::ToolTipRole: return QStringLiteral("<p>%1</p>").arg(spoken(index).toHtmlEscaped());
+  default: return {};
+  }
+}
+
+QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  const QStringList& texts = orientation == Qt::Horizontal ? content_.heads : content_.names;
+  if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole) {
+    return texts.value(section);
+  }
+  if (role == Qt::ToolTipRole) {
+    return QStringLiteral("<p>%1</p>").arg(texts.value(section).toHtmlEscaped());
+  }
+  return {};
+}
+
+namespace {
+
+/// Paints one cell from its sign on.
+class CellPainter {
+public:
+  CellPainter(QPainter& painter, const QStyleOptionViewItem& option, const FigureCell& cell,
+              bool paired)
+      : painter_(painter), option_(option), cell_(cell), paired_(paired),
+        look_(Look::of(option.palette)),
+        area_(
+            option.rect.adjusted(side_padding, upright_padding, -side_padding, -upright_padding)) {}
+
+  void paint() {
+    const bool chosen = (option_.state & QStyle::State_Selected) != 0;
+    painter_.fillRect(option_.rect, chosen ? look_.panel : look_.paper);
+    if ((option_.state & QStyle::State_HasFocus) != 0) {
+      painter_.setPen(QPen(look_.accent, 1.0));
+      painter_.drawRect(option_.rect.adjusted(0, 0, -1, -1));
+    }
+    QFont font = option_.font;
+    font.setBold(cell_.bold || cell_.verdict == Verdict::over);
+    painter_.setFont(font);
+    int start = 0;
+    if (cell_.verdict) {
+      start = option_.fontMetrics.horizontalAdvance(QStringLiteral("▲ ")) + 2;
+      write(0, start, words::verdict_sign(*cell_.verdict), Qt::AlignLeft, colour());
+    }
+    cell_.figure ? figures(start) : words(start);
+  }
+
+private:
+  QColor colour() const {
+    return cell_.verdict == Verdict::over    ? look_.over
+           : cell_.verdict == Verdict::close ? look_.close
+                                             : look_.ink;
+  }
+
+  void words(int start) {
+    const QRect room = placed(start, area_.width() - start);
+    painter_.setPen(colour());
+    painter_.drawText(
+        room,
+        int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | Qt::AlignTop) |
+            Qt::TextWordWrap,
+        cell_.text);
+  }
+
+  void figures(int start) {
+    const int middle = paired_ ? int(area_.width() * parting) : area_.width();
+    write(start, middle - start, cell_.text, Qt::AlignRight, colour());
+    if (!cell_.against.isEmpty()) {
+      write(middle, area_.width() - middle, QStringLiteral(" / ") + cell_.against, Qt::AlignLeft,
+            look_.accent);
+    }
+  }
+
+  /// A stretch of the cell, counted from where a line of its language begins.
+  QRect placed(int from, int width) const {
+    return QStyle::visualRect(option_.direction, area_,
+                              QRect(area_.left() + from, area_.top(), width, area_.height()));
+  }
+
+  void write(int from, int width, const QString& text, Qt::Alignment alignment,
+             const QColor& colour) {
+    painter_.setPen(colour);
+    const QFontMetrics metrics(painter_.font());
+    painter_.drawText(placed(from, width),
+                      int(QStyle::visualAlignment(option_.direction, alignment) | Qt::AlignTop),
+                      metrics.elidedText(text, Qt::ElideRight, width));
+  }
+
+  QPainter& painter_;
+  const QStyleOptionViewItem& option_;
+  const FigureCell& cell_;
+  bool paired_;
+  Look look_;
+  QRect area_;
+};
+
+const FigureModel& model_of(const QModelIndex& index) {
+  return *static_cast<const FigureModel*>(index.model());
+}
+
+} // namespace
+
+void FigureDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                           const QModelIndex& index) const {
+  painter->save();
+  const FigureModel& model = model_of(index);
+  CellPainter(*painter, option, model.cell(index), model.content().paired).paint();
+  painter->restore();
+}
+
+QSize FigureDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  const FigureCell& cell = model_of(index).cell(index);
+  QFont font = option.font;
+  font.setBold(cell.bold || cell.verdict == Verdict::over);
+  const QFontMetrics metrics(font);
+  const int sign = cell.verdict ? metrics.horizontalAdvance(QStringLiteral("▲ ")) + 2 : 0;
+  const int room = std::max(option.rect.width() - 2 * side_padding - sign, 1);
+  const int height =
+      cell.figure
+          ? metrics.height()
+          : std::max(
+                metrics.height(),
+                metrics.boundingRect(0, 0, room, 1 << 14, Qt::TextWordWrap, cell.text).height());
+  const int width = metrics.horizontalAdvance(cell.text) + 2 * side_padding + sign;
+  return {width, height + 2 * upright_padding};
+}
+
+FigureTable::FigureTable(const QString& object_name, const QString& spoken_name, bool whole,
+                         QWidget* parent)
+    : QTableView(parent), whole_(whole) {
+  setObjectName(object_name);
+  setAccessibleName(spoken_name);
+  setModel(&model_);
+  setItemDelegate(new FigureDelegate(this));
+  setFrameShape(QFrame::NoFrame);
+  setTabKeyNavigation(false);
+  setEditTriggers(NoEditTriggers);
+  setSelectionMode(SingleSelection);
+  setWordWrap(true);
+  setShowGrid(true);
+  setHorizontalScrollMode(ScrollPerPixel);
+  setVerticalScrollMode(ScrollPerPixel);
+  if (whole_) {
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  }
+  horizontalHeader()->setHighlightSections(false);
+  verticalHeader()->setHighlightSections(false);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  verticalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+  verticalHeader()->setMinimumSectionSize(1);
+  auto* copy_action = new QAction(tr("Copy the table"), this);
+  copy_action->setObjectName(object_name + QStringLiteral("_copy"));
+  copy_action->setShortcut(QKeySequence::Copy);
+  copy_action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+  connect(copy_action, &QAction::triggered, this, &FigureTable::copy);
+  addAction(copy_action);
+  setContextMenuPolicy(Qt::ActionsContextMenu);
+  connect(this, &QTableView::clicked, this, &FigureTable::choose);
+  horizontalHeader()->setSectionsClickable(true);
+  connect(horizontalHeader(), &QHeaderView::sectionClicked, this, [this](int column) {
+    if (has_doors(content(), column)) {
+      emit door_chosen(*content().head_doors[static_cast<std::size_t>(column)]);
+    }
+  });
+}
+
+void FigureTable::show_content(FigureContent content) {
+  model_.put(std::move(content));
+  lay_out();
+}
+
+void FigureTable::choose(const QModelIndex& index) {
+  if (index.isValid() && model_.cell(index).door) {
+    // The door may change what this shows: it is taken out first.
+    const FigureDoor door = *model_.cell(index).door;
+    emit door_chosen(door);
+  }
+}
+
+void FigureTable::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter ||
+      event->key() == Qt::Key_Space) {
+    choose(currentIndex());
+    return;
+  }
+  QTableView::keyPressEvent(event);
+}
+
+void FigureTable::lay_out() {
+  const int columns = model_.columnCount();
+  if (columns == 0) {
+    return;
+  }
+  // Columns of words or pairs share the room; columns of figures take what they need.
+  const int least = fontMetrics().averageCharWidth() * (content().paired ? 15 : 8);
+  int needed = 0;
+  std::vector<int> widths;
+  for (int column = 0; column < columns; ++column) {
+    int width = std::max(least, horizontalHeader()->sectionSizeHint(column));
+    if (!content().paired) {
+      width = std::max(width, sizeHintForColumn(column) + 2);
+    } else {
+      width = least;
+    }
+    widths.push_back(width);
+    needed += width;
+  }
+  verticalHeader()->updateGeometry();
+  const int room = viewport()->width();
+  const int spare = std::max(room - needed, 0);
+  for (int column = 0; column < columns; ++column) {
+    const int share = spare / columns + (column < spare % columns ? 1 : 0);
+    setColumnWidth(column, widths[static_cast<std::size_t>(column)] + share);
+  }
+  resizeRowsToContents();
+  if (whole_) {
+    const bool scrolls = needed > room;
+    const int bar = scrolls ? horizontalScrollBar()->sizeHint().height() : 0;
+    setFixedHeight(horizontalHeader()->sizeHint().height() + verticalHeader()->length() + bar + 1);
+  }
+}
+
+void FigureTable::resizeEvent(QResizeEvent* event) {
+  QTableView::resizeEvent(event);
+  lay_out();
+}
+
+void FigureTable::changeEvent(QEvent* event) {
+  QTableView::changeEvent(event);
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+    lay_out();
+  }
+}
+
+QString FigureTable::tab_separated() const {
+  const FigureContent& all = content();
+  QStringList lines;
+  const auto line = [&](const QString& name, const auto& text_of_cell, std::size_t row) {
+    QStringList cells{plain_cell(name)};
+    for (const FigureCell& cell : all.rows[row]) {
+      cells << plain_cell(text_of_cell(cell));
+    }
+    lines << cells.join(QLatin1Char('\t'));
+  };
+  QStringList heads{QString()};
+  for (const QString& head : all.heads) {
+    heads << plain_cell(head);
+  }
+  lines << heads.join(QLatin1Char('\t'));
+  for (std::size_t row = 0; row < all.rows.size(); ++row) {
+    const QString& name = all.names[qsizetype(row)];
+    line(
+        name, [](const FigureCell& cell) { return cell.text; }, row);
+    const auto& cells = all.rows[row];
+    if (std::ranges::any_of(cells, [](const FigureCell& c) { return !c.against.isEmpty(); })) {
+      line(
+          tr("%1, wanted").arg(name), [](const FigureCell& cell) { return cell.against; }, row);
+    }
+    const auto judged = [](const FigureCell& cell) { return cell.verdict.has_value(); };
+    if (std::ranges::any_of(cells, judged)) {
+      line(
+          tr("%1, reads").arg(name),
+          [](const FigureCell& cell) {
+            return cell.verdict ? words::verdict_word(*cell.verdict) : QString();
+          },
+          row);
+    }
+  }
+  return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+void FigureTable::copy() const {
+  QApplication::clipboard()->setText(tab_separated());
+}
+
+} // namespace feedwright

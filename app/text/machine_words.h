@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Words about all axes together, and about what a builder answered.
+
+#include "sheet/file_units.h"
+#include "sizing/concerns.h"
+
+#include <QString>
+
+namespace feedwright::words {
+
+/// "supply power, all axes at once"
+QString machine_limit_name(MachineLimitId id);
+
+/// "X", or the word for the machine.
+QString axis_or_machine(const Machine& machine, std::optional<std::size_t> axis);
+
+/// What a concern is about: "X · Screw or belt", "X · whip".
+QString concern_subject(const Concern& concern, const Machine& machine);
+/// The concern as a sentence, with its figures in the file's units.
+QString concern_text(const Concern& concern, const FileUnits& units);
+/// Sign and word of how much it weighs: "▲ over", "▲ grave", "△ caution".
+QString concern_weight(const Concern& concern);
+
+/// "✎ answered: note", or "✎ answered when it was 1200 rpm; now it is 1400 rpm: note".
+QString answer_text(const Answer& answer, const std::optional<AnyQuantity>& actual,
+                    const std::optional<AnyQuantity>& allowed, const FileUnits& units);
+/// Of an answer to what is no longer found.
+QString idle_answer_text(const IdleAnswer& idle, const Machine& machine);
+
+/// What an axis waits for so that the sum of all can be made: "missing on X: …".
+QString machine_open_reason(const MachineLimit& limit, const Machine& machine);
+
+} // namespace feedwright::words

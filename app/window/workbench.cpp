@@ -85,11 +85,15 @@ void Workbench::change_language(const QString& code) {
   // Every word of the window is made in the language: a new window says them all.
   const QByteArray geometry = window_->saveGeometry();
   const int study = window_->studies().study();
+  const QString help = window_->shown_help();
   std::unique_ptr<MachineDocument> document = window_->release_document();
   make_window(std::move(document));
   window_->restoreGeometry(geometry);
   window_->show_study(study);
   window_->show();
+  if (!help.isEmpty()) {
+    window_->show_help(help);
+  }
 }
 
 void Workbench::change_theme(Theme theme) {

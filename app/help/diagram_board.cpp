@@ -13,9 +13,9 @@ void DiagramBoard::write(const QRectF& area, const QString& text, const QColor& 
   font.setBold(bold);
   p.setFont(font);
   p.setPen(colour);
-  const QFontMetricsF metrics(font, p.device());
+  const QFontMetricsF written(font, p.device());
   p.drawText(area, int(alignment) | Qt::TextSingleLine,
-             metrics.elidedText(text, Qt::ElideRight, area.width()));
+             written.elidedText(text, Qt::ElideRight, area.width()));
   p.restore();
 }
 

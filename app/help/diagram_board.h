@@ -18,9 +18,9 @@ class DiagramBoard {
   Q_DECLARE_TR_FUNCTIONS(HelpPictures)
 
 public:
-  DiagramBoard(QPainter& painter, const Look& look, const QFont& font, const QRectF& room)
-      : p(painter), look(look), room(room), metrics(font, painter.device()), line(metrics.height()),
-        unit(line / 15.0), shapes(painter, look, unit) {
+  DiagramBoard(QPainter& painter, const Look& colours, const QFont& font, const QRectF& area)
+      : p(painter), look(colours), room(area), metrics(font, painter.device()),
+        line(metrics.height()), unit(line / 15.0), shapes(painter, colours, unit) {
     p.setRenderHint(QPainter::Antialiasing);
     p.setFont(font);
   }

@@ -22,6 +22,8 @@ HelpPageView::HelpPageView(QWidget* parent) : QTextBrowser(parent) {
   setOpenExternalLinks(false);
   setUndoRedoEnabled(false);
   setFrameShape(QFrame::NoFrame);
+  // Always there, so that pictures keep the width they were drawn for.
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   document()->setDocumentMargin(2.0 * fontMetrics().averageCharWidth());
 }
 

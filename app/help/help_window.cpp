@@ -168,7 +168,6 @@ void HelpWindow::add_group(const QString& title, const QStringList& topics) {
     QFont font = contents_->font();
     font.setBold(true);
     group->setFont(0, font);
-    group->setExpanded(true);
   }
   for (const QString& topic : topics) {
     auto* item = new QTreeWidgetItem(group, {help_title(page(topic), topic)});
@@ -193,6 +192,7 @@ void HelpWindow::fill_contents() {
     found_->show();
   }
   contents_->setRootIsDecorated(words.isEmpty());
+  contents_->expandAll();
   filling_ = false;
   mark_current();
   if (!topic_.isEmpty()) {

@@ -44,6 +44,7 @@ QImage diagram_picture(const Diagram& diagram, const PictureFrame& frame) {
   QPainter painter(&picture.image());
   DiagramBoard board(painter, frame.look, frame.font, picture.room());
   diagram.paint(board);
+  painter.end();
   return picture.image();
 }
 
@@ -57,6 +58,7 @@ QImage train_picture(const SampleAxis& sample, const PictureFrame& frame) {
   options.font.setPointSizeF(std::max(6.0, frame.font.pointSizeF() * 0.85));
   paint_train(painter, train_geometry(sample.machine, sample.axis, &sample.results), picture.room(),
               frame.look, options);
+  painter.end();
   return picture.image();
 }
 

@@ -9,6 +9,7 @@
 
 #include <QApplication>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <set>

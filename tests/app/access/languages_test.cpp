@@ -21,6 +21,7 @@
 #include <QTableWidget>
 #include <QTextEdit>
 
+#include <algorithm>
 #include <set>
 
 using namespace feedwright;

@@ -152,6 +152,11 @@ private:
         ->type_name("N");
     made->add_option("--study", study_, text(tr("Number of the study to show, from 1.")))
         ->type_name("N");
+    made->add_option("--font-size", font_size_, text(tr("Size of the letters, in points.")))
+        ->type_name("PT");
+    made->add_option("--page", command_.page,
+                     text(tr("Show this page of help instead, such as limit/whip.")))
+        ->type_name("PAGE");
   }
 
   static std::string advice(const QString& what) {
@@ -202,6 +207,15 @@ private:
       }
       command_.size = QSize(match.captured(1).toInt(), match.captured(2).toInt());
     }
+    if (!font_size_.empty()) {
+      bool ok = false;
+      const double points = shown(font_size_).toDouble(&ok);
+      if (!ok || !(points >= 4.0 && points <= 72.0)) {
+        return wrong(
+            tr("The size of letters is from 4 to 72 points, not \"%1\".").arg(shown(font_size_)));
+      }
+      command_.font_size = points;
+    }
     if (!number(axis_, command_.axis) || !number(study_, command_.study)) {
       return wrong(tr("Axes and studies are numbered from 1; \"%1\" is not such a number.")
                        .arg(shown(number(axis_, command_.axis) ? study_ : axis_)));
@@ -232,6 +246,7 @@ private:
   std::string paper_ = "a4";
   std::string date_;
   std::string size_;
+  std::string font_size_;
   std::string axis_;
   std::string study_;
 };

@@ -25,6 +25,8 @@ struct Command {
   QSize size = {1280, 800};
   std::optional<std::size_t> axis;  ///< from 0
   std::optional<std::size_t> study; ///< from 0
+  std::optional<double> font_size;  ///< points
+  std::string page;                 ///< of help, in the window's stead
 };
 
 /// What the command line came to: a command, or a text to print and leave with.

@@ -9,6 +9,7 @@
 #include "headless/picture.h"
 #include "headless/report_text.h"
 #include "headless/standard_output.h"
+#include "help/help_topics.h"
 #include "machine/machine_file.h"
 #include "sheet/write_results.h"
 #include "sizing/size_axis.h"
@@ -128,6 +129,11 @@ private:
       complain(tr("The machine has no axis number %1; its axes are numbered from 1 to %2.")
                    .arg(*command_.axis + 1)
                    .arg(axes));
+      return ExitCode::unusable;
+    }
+    if (const QString page = QString::fromStdString(command_.page);
+        !page.isEmpty() && !all_help_topics().contains(page)) {
+      complain(tr("There is no page of help \"%1\"; \"limit/whip\" is one.").arg(page));
       return ExitCode::unusable;
     }
     const auto png = window_picture(opened.machine, opened.identity, command_);

@@ -2,6 +2,7 @@
 #include "headless/picture.h"
 
 #include "document/machine_document.h"
+#include "help/help_window.h"
 #include "studies/studies_view.h"
 #include "window/main_window.h"
 #include "window/style.h"
@@ -34,6 +35,11 @@ std::optional<QByteArray> window_picture(const Machine& machine, const SheetIden
     return std::nullopt;
   }
   apply_theme(command.dark ? Theme::dark : Theme::light);
+  if (command.font_size) {
+    QFont font = QApplication::font();
+    font.setPointSizeF(*command.font_size);
+    QApplication::setFont(font);
+  }
   auto document = std::make_unique<MachineDocument>(machine);
   document->set_file(QString::fromStdString(command.file.string()),
                      QString::fromStdString(identity.fingerprint));
@@ -47,7 +53,14 @@ std::optional<QByteArray> window_picture(const Machine& machine, const SheetIden
   }
   window.show();
   QApplication::processEvents();
-  return as_png(window.grab());
+  if (command.page.empty()) {
+    return as_png(window.grab());
+  }
+  window.show_help(QString::fromStdString(command.page));
+  auto& help = *window.findChild<HelpWindow*>();
+  help.resize(command.size);
+  QApplication::processEvents();
+  return as_png(help.grab());
 }
 
 } // namespace feedwright::headless

@@ -18,6 +18,10 @@ public:
   void mark_chosen(std::optional<LimitId> id);
   std::optional<LimitId> chosen() const { return chosen_; }
   const Ladder& ladder() const { return ladder_; }
+  /// The limit the keyboard stands on; nothing in an empty ladder.
+  std::optional<LimitId> current_limit() const {
+    return current_ < ladder_.rows.size() ? std::optional(ladder_.rows[current_].id) : std::nullopt;
+  }
   /// Where a row stands, in the widget's coordinates.
   QRectF row_area(std::size_t row) const;
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/language.h"
 
+#include "text/pseudo_language.h"
 #include "text/words.h"
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QStringList>
@@ -39,7 +40,25 @@ void remove_translators(const QList<QTranslator*>& old) {
 }
 
 QLocale locale_of(const QString& code) {
-  return code == QLatin1String("en") ? QLocale::c() : QLocale(code);
+  return code == QLatin1String("en") || code == pseudo_code ? QLocale::c() : QLocale(code);
+}
+
+QString& code_in_use() {
+  static QString code = QStringLiteral("en");
+  return code;
+}
+
+bool install_pseudo_language() {
+  auto* translator = new PseudoTranslator(QCoreApplication::instance());
+  translator->setObjectName(QString::fromLatin1(translator_name));
+  return QCoreApplication::installTranslator(translator);
+}
+
+void set_direction(const QString& code, const QLocale& locale) {
+  if (qobject_cast<QGuiApplication*>(QCoreApplication::instance()) != nullptr) {
+    QGuiApplication::setLayoutDirection(code == pseudo_code ? Qt::RightToLeft
+                                                            : locale.textDirection());
+  }
 }
 
 } // namespace
@@ -64,13 +83,19 @@ QString language_of_desktop() {
   return known ? wanted : QStringLiteral("en");
 }
 
+QString current_language() {
+  return code_in_use();
+}
+
 bool use_language(const QString& code) {
   const QString wanted = code.isEmpty() ? QStringLiteral("en") : code;
   const auto old = QCoreApplication::instance()->findChildren<QTranslator*>(
       QString::fromLatin1(translator_name));
   // English has a catalogue too: it holds the plurals.
-  if (!language_codes().split(QStringLiteral(", ")).contains(wanted) ||
-      !install(QStringLiteral("feedwright_") + wanted, QStringLiteral(":/translations"))) {
+  const bool known = language_codes().split(QStringLiteral(", ")).contains(wanted);
+  if (wanted == pseudo_code ? !install_pseudo_language()
+                            : !known || !install(QStringLiteral("feedwright_") + wanted,
+                                                 QStringLiteral(":/translations"))) {
     return false;
   }
   // Words of the library's own buttons; where its catalogue is not installed they stay English.
@@ -78,6 +103,8 @@ bool use_language(const QString& code) {
   remove_translators(old);
   const QLocale locale = locale_of(wanted);
   QLocale::setDefault(locale);
+  set_direction(wanted, locale);
+  code_in_use() = wanted;
   words::set_decimal_mark(locale.decimalPoint() == QLatin1String(",") ? DecimalMark::comma
                                                                       : DecimalMark::point);
   return true;

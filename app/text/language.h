@@ -21,6 +21,9 @@ QString language_codes();
 /// The one that goes best with the desktop's settings.
 QString language_of_desktop();
 
+/// The code last put in use.
+QString current_language();
+
 /// Puts words, decimal mark and the library's own dialogs in that language; English for an empty
 /// code. False, and nothing changed, if there is no such language. Needs the application object.
 bool use_language(const QString& code);

@@ -18,8 +18,10 @@ class QUndoView;
 
 namespace feedwright {
 
+class AboutWindow;
 class Banner;
 class FieldsPanel;
+class HelpWindow;
 class LimitsView;
 class StartPage;
 class StudiesView;
@@ -43,6 +45,12 @@ public:
 
   void show_axis(std::size_t axis);
   void show_study(int study);
+  /// Opens help on a page ("limit/whip").
+  void show_help(const QString& topic);
+  /// Opens help on what has the keyboard, or on the chosen part.
+  void show_help_here();
+  /// The page of help on the screen; empty if help is closed.
+  QString shown_help() const;
   /// A first thing to try, for somebody who has just opened a sample.
   void suggest_a_change();
   /// Marks what is chosen in the View menu.
@@ -99,6 +107,8 @@ private:
   void show_history();
   void make_view_menu();
   void make_help_menu();
+  void add_pane_actions(QMenu& menu);
+  HelpWindow& help();
   QAction* add_action(QMenu& menu, const QString& name, const QString& text,
                       const QKeySequence& keys, std::function<void()> act);
   void update_title();
@@ -122,6 +132,8 @@ private:
   LimitsView* limits_ = nullptr;
   StudiesView* studies_ = nullptr;
   FieldsPanel* fields_ = nullptr;
+  HelpWindow* help_ = nullptr; ///< made when first asked for
+  AboutWindow* about_ = nullptr;
   std::vector<QAction*> theme_actions_;
   std::vector<QAction*> language_actions_;
 };

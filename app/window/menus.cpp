@@ -2,15 +2,12 @@
 
 // The window's menus but for files and editing.
 
-#include "sheet/program_version.h"
 #include "studies/studies_view.h"
 #include "text/language.h"
-#include "text/text_of.h"
 #include "window/main_window.h"
 
 #include <QActionGroup>
 #include <QMenuBar>
-#include <QMessageBox>
 
 namespace feedwright {
 
@@ -45,6 +42,8 @@ void MainWindow::make_view_menu() {
                [this, study] { show_study(study); });
   }
   menu.addSeparator();
+  add_pane_actions(menu);
+  menu.addSeparator();
   auto* themes = new QActionGroup(this);
   const QString theme_names[] = {tr("Colours of the &desktop"), tr("&Light"), tr("D&ark")};
   for (const Theme theme : all_themes) {
@@ -68,30 +67,11 @@ void MainWindow::make_view_menu() {
   }
 }
 
-void MainWindow::make_help_menu() {
-  QMenu& menu = *menuBar()->addMenu(tr("&Help"));
-  add_action(menu, QStringLiteral("about"), tr("&About Feedwright"), {}, [this] { show_about(); });
-}
-
 void MainWindow::mark_settings(Theme theme, const QString& language) {
   theme_actions_[static_cast<std::size_t>(theme)]->setChecked(true);
   for (QAction* action : language_actions_) {
     action->setChecked(action->objectName() == QStringLiteral("language_") + language);
   }
-}
-
-void MainWindow::show_about() {
-  const auto version = program_version();
-  QMessageBox box(QMessageBox::Information, tr("About Feedwright"),
-                  tr("Feedwright %1\n\nSizes the drive of every axis of a CNC router or mill "
-                     "before its parts are bought.\n\nIts figures help to choose; they are not an "
-                     "approval. Machines crush and cut: keep to your local rules, and ask "
-                     "somebody qualified where you are not.\n\nFree software under the GNU "
-                     "General Public License, version 3 or later; it comes without warranty.")
-                      .arg(text_of(version)),
-                  QMessageBox::Ok, this);
-  box.setTextFormat(Qt::PlainText);
-  box.exec();
 }
 
 } // namespace feedwright

@@ -64,9 +64,12 @@ QPalette palette_of(const Look& look) {
   palette.setColor(QPalette::Dark, look.dark ? look.panel.darker(140) : look.rule.darker(115));
   palette.setColor(QPalette::Shadow, look.dark ? QColor(Qt::black) : look.faint_ink);
   for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
-    palette.setColor(QPalette::Disabled, role, look.dark ? look.bar.lighter(115) : look.bar);
+    // What cannot be used now must still be read: 3 to 1 at least.
+    palette.setColor(QPalette::Disabled, role,
+                     look.dark ? look.bar.lighter(115) : look.bar.darker(120));
   }
   palette.setColor(QPalette::Disabled, QPalette::Highlight, look.rule);
+  palette.setColor(QPalette::Disabled, QPalette::HighlightedText, look.ink);
   return palette;
 }
 

@@ -192,6 +192,7 @@ void Workbench::change_language(const QString& code) {
 void Workbench::make_anew(MainWindow& before) {
   const QByteArray geometry = before.saveGeometry();
   const int study = before.studies().study();
+  const QString help = before.shown_help();
   const bool start_page = before.is_on_start_page();
   const bool was_offering = before.banner().speaks_of(RecoveryOffers::topic);
   before.hide();
@@ -205,6 +206,9 @@ void Workbench::make_anew(MainWindow& before) {
     offers_.offer(window);
   }
   window.show();
+  if (!help.isEmpty()) {
+    window.show_help(help);
+  }
 }
 
 void Workbench::change_theme(Theme theme) {

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Whether every visible word has the room it needs.
+
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QLabel>
+#include <QTabBar>
+#include <catch2/catch.hpp>
+
+namespace feedwright::testing {
+
+inline void check_label_not_clipped(const QLabel& label) {
+  INFO(label.objectName().toStdString() << " " << label.text().toStdString());
+  const int needed =
+      label.wordWrap() ? label.heightForWidth(label.width()) : label.sizeHint().height();
+  CHECK(needed <= label.height());
+  for (const QString& word : label.text().split(QLatin1Char(' '))) {
+    CHECK(label.fontMetrics().horizontalAdvance(word) <= label.width());
+  }
+}
+
+/// Labels, buttons, boxes and tabs within the widget.
+inline void check_not_clipped(const QWidget& within) {
+  for (const auto* box : within.findChildren<QComboBox*>()) {
+    if (box->isVisible()) {
+      constexpr int frame_and_arrow = 26;
+      INFO(box->objectName().toStdString() << " " << box->currentText().toStdString());
+      CHECK(box->fontMetrics().horizontalAdvance(box->currentText()) + frame_and_arrow <=
+            box->width());
+    }
+  }
+  for (const auto* label : within.findChildren<QLabel*>()) {
+    if (label->isVisible() && !label->text().isEmpty()) {
+      check_label_not_clipped(*label);
+    }
+  }
+  for (const auto* button : within.findChildren<QAbstractButton*>()) {
+    if (button->isVisible() && !button->text().isEmpty()) {
+      INFO(button->text().toStdString());
+      CHECK(button->fontMetrics().horizontalAdvance(button->text()) <= button->width());
+    }
+  }
+  for (const auto* tabs : within.findChildren<QTabBar*>()) {
+    for (int i = 0; tabs->isVisible() && i < tabs->count(); ++i) {
+      INFO(tabs->tabText(i).toStdString());
+      CHECK(tabs->fontMetrics().horizontalAdvance(tabs->tabText(i)) <= tabs->tabRect(i).width());
+    }
+  }
+}
+
+} // namespace feedwright::testing

@@ -12,7 +12,7 @@ namespace feedwright {
 namespace {
 
 constexpr int padding = 9;
-constexpr int wrapping = Qt::TextWordWrap | Qt::TextWrapAnywhere;
+constexpr int wrapping = Qt::TextWordWrap;
 
 } // namespace
 

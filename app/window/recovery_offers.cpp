@@ -45,9 +45,9 @@ public:
               "Against the file as it is now, %3")
         .arg(file, time, differences);
   }
-  static QString take_up() { return tr("Take them up"); }
-  static QString look_at() { return tr("Look at them in a window of their own"); }
-  static QString throw_away() { return tr("Throw them away"); }
+  static QString take_up() { return tr("Take up"); }
+  static QString look_at() { return tr("Look at it in another window"); }
+  static QString throw_away() { return tr("Throw away"); }
   static QString step() { return tr("take up what was not saved"); }
 
 private:

@@ -76,6 +76,8 @@ StartPage::StartPage(QWidget* parent) : QScrollArea(parent) {
   columns->setSpacing(3 * gap);
   auto* left = new QVBoxLayout;
   auto* right = new QVBoxLayout;
+  left->setSpacing(gap / 2);
+  right->setSpacing(gap / 2);
   add_actions(*left);
   add_recent(*left);
   left->addStretch();
@@ -114,6 +116,7 @@ void StartPage::add_actions(QVBoxLayout& column) {
 void StartPage::add_recent(QVBoxLayout& column) {
   column.addSpacing(fontMetrics().height());
   recent_ = new QVBoxLayout;
+  recent_->setSpacing(column.spacing());
   column.addLayout(recent_);
 }
 

@@ -180,6 +180,12 @@ private:
     }
   }
 
+  void close_and_think_better() {
+    if (document().is_modified()) {
+      window().close();
+    }
+  }
+
   static constexpr Deed deeds[] = {
       {"type in a field", &RandomHand::type_in_field},
       {"type in a field", &RandomHand::type_in_field},
@@ -204,6 +210,7 @@ private:
       {"look otherwise", &RandomHand::look_otherwise},
       {"show a study", &RandomHand::show_study},
       {"start page and back", &RandomHand::leave_and_return},
+      {"close and think better of it", &RandomHand::close_and_think_better},
   };
 
   Running& run_;

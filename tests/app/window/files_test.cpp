@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/window.h"
 
+#include <QApplication>
 #include <QCloseEvent>
+#include <QMessageBox>
 #include <QPushButton>
+#include <QTimer>
 
 using namespace feedwright;
 using namespace feedwright::literals;
@@ -38,6 +41,20 @@ TEST_CASE("closing with unsaved changes asks, and cancel keeps the window") {
   CHECK(shown.window->isVisible());
   shown.answers.unsaved = UnsavedAnswer::discard;
   CHECK(shown.window->close());
+}
+
+TEST_CASE("in the question about unsaved changes Enter saves and Escape cancels") {
+  const auto answered_by = [](Qt::Key key) {
+    QTimer::singleShot(0, [key] {
+      auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+      REQUIRE(box != nullptr);
+      CHECK(box->textFormat() == Qt::PlainText);
+      QTest::keyClick(box, key);
+    });
+    return DialogPrompts().unsaved_changes(nullptr, QStringLiteral("<b>m</b>"));
+  };
+  CHECK(answered_by(Qt::Key_Return) == UnsavedAnswer::save);
+  CHECK(answered_by(Qt::Key_Escape) == UnsavedAnswer::cancel);
 }
 
 TEST_CASE("closing without changes asks nothing") {

@@ -33,7 +33,9 @@ public:
     }
     paint_wanted_line();
     paint_ties();
-    write(plan_.open_label, start(), ladder_.open_label, look_.faint_ink);
+    if (!plan_.open_label.isEmpty()) {
+      write(plan_.open_label, start(), ladder_.open_label, look_.faint_ink);
+    }
     p_.restore();
   }
 

@@ -60,7 +60,7 @@ private:
       }
     }
     plan_.name_left = rect_.left() + u(28);
-    const double most_for_names = std::max(0.0, rect_.width() * 0.4 - u(34));
+    const double most_for_names = std::max(0.0, rect_.width() * 0.47 - u(34));
     plan_.scale_left = plan_.name_left + std::min(names, most_for_names) + u(6);
     const double room = rect_.right() - plan_.scale_left;
     plan_.scale_right = rect_.right() - std::min(values + u(10), room * 0.45);

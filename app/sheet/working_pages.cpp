@@ -2,8 +2,10 @@
 #include "sheet/lay_out_sheet.h"
 
 #include "sheet/sheet_words.h"
+#include "studies/formula_layout.h"
 #include "text/symbol_text.h"
 #include "text/words.h"
+#include "text/working_words.h"
 #include "working/write_working.h"
 
 #include <QCoreApplication>
@@ -15,6 +17,7 @@ namespace {
 
 constexpr qreal indent = 14.0;
 constexpr qreal between_steps = 7.0;
+constexpr qreal under_name = 3.0;
 
 class WorkingPages {
   Q_DECLARE_TR_FUNCTIONS(Sheet)
@@ -32,24 +35,30 @@ public:
 
 private:
   void add_step(const WrittenStep& step) {
-    // An equation is not torn from its name.
-    pages_.ensure(80.0);
-    line(words::result_name(step.result), true, 0.0);
-    const QString equals = QStringLiteral(" = ");
-    const QString numbers = QString::fromStdString(step.with_numbers);
-    const QString value = QString::fromStdString(step.value);
-    QString equation =
-        QString::fromStdString(step.symbol) + equals + QString::fromStdString(step.formula);
-    if (step.with_numbers != step.formula && step.with_numbers != step.value) {
-      equation += equals + numbers;
+    std::vector<Notation> rights{step.formula_notation};
+    if (numbers_say_more(step)) {
+      rights.push_back(step.numbers_notation);
     }
-    line(equation + equals + value, false, indent);
+    rights.push_back(step.value_notation);
+    const FormulaBox box = set_equations(step.symbol_notation, rights, font(body_size),
+                                         pages_.body().width() - indent);
+    // An equation is not torn from its name.
+    constexpr qreal name_and_notes = 50.0;
+    pages_.ensure(box.height() + name_and_notes);
+    line(words::result_name(step.result), true, 0.0);
+    pages_.skip(under_name);
+    pages_.add(box.height() + under_name, [box](QPainter& painter, const QRectF& rect) {
+      paint_formula(painter, box, rect.topLeft() + QPointF(indent, 0.0), Qt::black);
+    });
     QStringList notes;
     if (!step.solved.empty()) {
       notes << words::solved_by(step.solved);
     }
     for (const WrittenTerm& term : step.terms) {
       notes << term_text(term);
+    }
+    if (const QString validity = words::result_validity(step.result); !validity.isEmpty()) {
+      notes << validity;
     }
     if (const QString source = words::result_source(step.result); !source.isEmpty()) {
       notes << tr("source: %1").arg(source);

@@ -118,7 +118,7 @@ FormulaBox FormulaBoxes::symbol(std::string_view symbol, qreal scale) const {
   FormulaBox lower = upright(with_prime(text_of(subscript)), scale * script_scale);
   const qreal drop =
       std::max(0.2 * em(scale), lower.ascent - 0.75 * metrics(scaled(scale, false)).xHeight());
-  const qreal x = made.width + hair_space(scale);
+  const qreal x = made.width + 0.3 * hair_space(scale);
   made.descent = std::max(made.descent, drop + lower.descent);
   made.ascent = std::max(made.ascent, lower.ascent - drop);
   made.width = x + lower.width;

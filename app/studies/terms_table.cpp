@@ -52,7 +52,7 @@ TermsTable::TermsTable(QWidget* parent) : QTableWidget(0, column_count, parent) 
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setItemDelegateForColumn(symbol, new SymbolDelegate(this));
   setItemDelegateForColumn(about, new LinkDelegate(this));
-  horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   horizontalHeader()->setSectionResizeMode(about, QHeaderView::Stretch);
   horizontalHeader()->setHighlightSections(false);
   setToolTip(tr("Enter, or a click on what a row is about, goes to its field or its working. "
@@ -92,6 +92,18 @@ void TermsTable::show_rows(std::vector<TermRow> rows) {
   }
   updateGeometry();
   setFixedHeight(full_height());
+}
+
+int TermsTable::column_need(int column) const {
+  return std::max(sizeHintForColumn(column) + 4, horizontalHeader()->sectionSizeHint(column));
+}
+
+void TermsTable::align(TermsTable& one, TermsTable& other) {
+  for (const int column : {symbol, value, origin, passed_on}) {
+    const int needed = std::max(one.column_need(column), other.column_need(column));
+    one.horizontalHeader()->resizeSection(column, needed);
+    other.horizontalHeader()->resizeSection(column, needed);
+  }
 }
 
 int TermsTable::full_height() const {

@@ -35,6 +35,8 @@ public:
   const std::vector<TermRow>& rows() const { return rows_; }
   /// The chosen rows, or all where none is, with the columns' heads, tabs between.
   QString as_text() const;
+  /// Gives both tables the same columns.
+  static void align(TermsTable& one, TermsTable& other);
   bool has_chosen_rows() const { return selectionModel()->hasSelection(); }
 
   QSize sizeHint() const override;
@@ -52,6 +54,7 @@ protected:
 private:
   enum Column { symbol, value, about, origin, passed_on, column_count };
   void set_row_height();
+  int column_need(int column) const;
   int full_height() const;
 
   std::vector<TermRow> rows_;

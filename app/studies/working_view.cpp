@@ -5,7 +5,7 @@
 #include "sizing/size_axis.h"
 #include "studies/formula_label.h"
 #include "studies/result_picker.h"
-#include "studies/terms_table.h"
+#include "studies/term_rows.h"
 #include "studies/working_trail.h"
 #include "text/symbol_text.h"
 #include "text/text_of.h"
@@ -25,6 +25,7 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
@@ -42,15 +43,6 @@ void say(QLabel* label, const QString& text) {
   label->setVisible(!text.isEmpty());
 }
 
-/// "−2 %": by how much a result moves when a figure grows by one per cent.
-QString percent(double share) {
-  const QString size = number_text(std::abs(share), 2);
-  if (size == QLatin1String("0") || std::abs(share) < 0.005) {
-    return QStringLiteral("0 %");
-  }
-  return (share < 0.0 ? QStringLiteral("−") : QStringLiteral("+")) + size + QStringLiteral(" %");
-}
-
 } // namespace
 
 WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
@@ -58,6 +50,14 @@ WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
   setObjectName(QStringLiteral("working_view"));
   setAccessibleName(tr("Working"));
   lay_out();
+  connect_parts();
+  add_shortcuts();
+}
+
+void WorkingView::connect_parts() {
+  movers_later_.setSingleShot(true);
+  movers_later_.setInterval(0);
+  connect(&movers_later_, &QTimer::timeout, this, &WorkingView::show_movers);
   connect(trail_, &WorkingTrail::moved, this, [this] {
     if (isVisible()) {
       refresh();
@@ -78,6 +78,9 @@ WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
   });
   connect(movers_, &TermsTable::followed, this,
           [this](int row) { follow(movers_->rows()[std::size_t(row)]); });
+}
+
+void WorkingView::add_shortcuts() {
   const auto shortcut = [this](const QKeySequence& keys, void (WorkingView::*act)()) {
     auto* made = new QShortcut(keys, this);
     made->setContext(Qt::WidgetWithChildrenShortcut);
@@ -185,14 +188,15 @@ void WorkingView::refresh() {
   size_axis(document_.machine(), *document_.current_axis(), working);
   if (const WorkingStep* step = working.find(chosen())) {
     show_step(
-        write_step(*step, document_.machine(), document_.selection().axis, words::decimal_mark()),
-        *results);
+        write_step(*step, document_.machine(), document_.selection().axis, words::decimal_mark()));
   } else {
     show_without_step(*results);
   }
 }
 
 void WorkingView::show_nothing(const QString& why) {
+  movers_later_.stop();
+  movers_->show_rows({});
   meaning_->setText(why);
   formula_->clear();
   terms_->show_rows({});
@@ -215,7 +219,7 @@ void WorkingView::show_without_step(const AxisResults& results) {
                        : id == ResultId::governing_thrust ? results.governing_thrust_limit
                                                           : std::nullopt;
     if (limit) {
-      rows.push_back(row_of(descriptor(*limit).result, results));
+      rows.push_back(result_row(descriptor(*limit).result, results, document_.units()));
     }
   } else {
     QString why = tr("This result is open: an input or target it needs is missing.");
@@ -223,8 +227,7 @@ void WorkingView::show_without_step(const AxisResults& results) {
       const Limit& limit = results.limit(about.id);
       if (about.result == id && !limit.reached && !limit.missing.member.empty()) {
         why = tr("This result is open. %1", "what is missing").arg(words::open_reason(limit));
-        rows.push_back(row_of(limit.missing, 0.0));
-        rows.back().passed_on.clear();
+        rows.push_back(input_row(limit.missing, std::nullopt, document_));
         break;
       }
     }
@@ -232,14 +235,15 @@ void WorkingView::show_without_step(const AxisResults& results) {
   }
   terms_->setVisible(!rows.empty());
   terms_->show_rows(std::move(rows));
+  TermsTable::align(*terms_, *movers_);
 }
 
-void WorkingView::show_step(const WrittenStep& step, const AxisResults& results) {
+void WorkingView::show_step(const WrittenStep& step) {
   meaning_->setText(words::result_meaning(step.result));
   QStringList about;
   std::vector<TermRow> rows;
   for (const WrittenTerm& term : step.terms) {
-    rows.push_back(row_of(term));
+    rows.push_back(term_row(term));
     about << tr("%1 = %2, %3", "symbol, value, what it is")
                  .arg(plain_symbols(rows.back().symbol), rows.back().value, rows.back().about);
   }
@@ -248,8 +252,10 @@ void WorkingView::show_step(const WrittenStep& step, const AxisResults& results)
   say(solved_, words::solved_by(step.solved));
   terms_->setVisible(!rows.empty());
   terms_->show_rows(std::move(rows));
+  TermsTable::align(*terms_, *movers_);
   show_shares(step);
-  show_movers(step, results);
+  shown_terms_ = step.terms;
+  movers_later_.start();
   show_notes(step.result);
 }
 
@@ -278,82 +284,35 @@ void WorkingView::show_shares(const WrittenStep& step) {
                    : tr("The largest part: %1.").arg(texts.join(QStringLiteral(", "))));
 }
 
-void WorkingView::show_movers(const WrittenStep& step, const AxisResults&) {
+/// The figures behind the equation's symbols.
+void WorkingView::show_movers() {
   constexpr std::size_t most = 4;
+  if (document_.current() == nullptr) {
+    return;
+  }
   std::vector<TermRow> rows;
   for (const Sensitivity& one :
-       sensitivities(document_.machine(), document_.selection().axis, step.result)) {
-    const bool named = std::ranges::any_of(step.terms, [&](const WrittenTerm& term) {
-      return term.input == one.input && term.share &&
-             std::abs(*term.share - one.share) < 0.05 * std::abs(one.share);
-    });
+       sensitivities(document_.machine(), document_.selection().axis, chosen())) {
     // What the equation itself says needs no second line.
-    if (!named && rows.size() < most) {
-      rows.push_back(row_of(one.input, one.share));
+    constexpr double alike = 0.05;
+    const bool said = std::ranges::any_of(shown_terms_, [&](const WrittenTerm& term) {
+      return term.input == one.input && term.share &&
+             std::abs(*term.share - one.share) < alike * std::abs(one.share);
+    });
+    if (!said && rows.size() < most) {
+      rows.push_back(input_row(one.input, one.share, document_));
     }
   }
   movers_title_->setVisible(!rows.empty());
   movers_->setVisible(!rows.empty());
   movers_->show_rows(std::move(rows));
+  TermsTable::align(*terms_, *movers_);
 }
 
 void WorkingView::show_notes(ResultId id) {
   say(validity_, words::result_validity(id));
   const QString source = words::result_source(id);
   say(source_, source.isEmpty() ? QString() : tr("Source: %1").arg(source));
-}
-
-TermRow WorkingView::row_of(const WrittenTerm& term) const {
-  TermRow row;
-  row.symbol = text_of(term.symbol);
-  row.value = text_of(term.value);
-  row.input = term.input;
-  row.result = term.result;
-  if (term.input) {
-    const auto slot = static_cast<PartSlot>(term.input->slot);
-    row.about = tr("%1 (%2)", "field (part)")
-                    .arg(words::field_name(slot, term.input->member), words::part_name(slot));
-    row.origin = words::origin_name(term.origin);
-  } else if (term.result) {
-    row.about = words::result_name(*term.result);
-    row.origin = tr("computed");
-  } else {
-    row.about = words::constant_name(term.symbol);
-    row.origin = tr("fixed");
-  }
-  if (term.share) {
-    row.passed_on = percent(*term.share);
-  }
-  return row;
-}
-
-TermRow WorkingView::row_of(ResultId id, const AxisResults& results) const {
-  TermRow row;
-  const ResultDescriptor& about = descriptor(id);
-  row.symbol = text_of(about.symbol);
-  if (const auto value = about.get(results)) {
-    row.value = words::quantity(*value, document_.units().unit_of(value->kind, about.unit).symbol);
-  }
-  row.about = words::result_name(id);
-  row.origin = tr("computed");
-  row.result = id;
-  return row;
-}
-
-TermRow WorkingView::row_of(const InputRef& input, double share) const {
-  TermRow row;
-  const auto slot = static_cast<PartSlot>(input.slot);
-  row.input = input;
-  row.about = tr("%1 (%2)", "field (part)")
-                  .arg(words::field_name(slot, input.member), words::part_name(slot));
-  if (const auto field =
-          field_of(document_.machine(), document_.selection().axis, slot, input.member)) {
-    row.symbol = text_of(field->info.symbol);
-    row.value = words::field_text(*field);
-    row.origin = words::origin_name(field->note.origin);
-  }
-  row.passed_on = percent(share);
-  return row;
 }
 
 void WorkingView::follow(const TermRow& row) {

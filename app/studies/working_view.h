@@ -4,6 +4,7 @@
 #include "document/machine_document.h"
 #include "working/write_working.h"
 
+#include <QTimer>
 #include <QWidget>
 
 class QLabel;
@@ -40,20 +41,22 @@ public slots:
 
 private:
   void lay_out();
+  void connect_parts();
+  void add_shortcuts();
   QWidget* make_bar();
   void make_content(QWidget* content);
-  void show_step(const WrittenStep& step, const AxisResults& results);
+  void show_step(const WrittenStep& step);
   void show_without_step(const AxisResults& results);
   void show_nothing(const QString& why);
   void show_shares(const WrittenStep& step);
-  void show_movers(const WrittenStep& step, const AxisResults& results);
+  void show_movers();
   void show_notes(ResultId id);
   void follow(const TermRow& row);
-  TermRow row_of(const WrittenTerm& term) const;
-  TermRow row_of(ResultId id, const AxisResults& results) const;
-  TermRow row_of(const InputRef& input, double share) const;
 
   MachineDocument& document_;
+  /// The axis is sized anew for every figure: after all else has been shown.
+  QTimer movers_later_;
+  std::vector<WrittenTerm> shown_terms_;
   WorkingTrail* trail_ = nullptr;
   ResultPicker* results_ = nullptr;
   QToolButton* copy_ = nullptr;

@@ -16,7 +16,8 @@ constexpr double small_change = 1e-3;
 class Shaker {
 public:
   Shaker(const Machine& machine, std::size_t axis, ResultId result)
-      : machine_(machine), axis_(axis), about_(descriptor(result)), at_rest_(sized()) {}
+      : machine_(machine), axis_(axis), about_(descriptor(result)),
+        ready_(machine_, machine_.axes[axis]), at_rest_(sized(PartSlot::axis)) {}
 
   bool can_be_moved() const { return at_rest_ && *at_rest_ != 0.0; }
 
@@ -37,8 +38,13 @@ public:
   }
 
 private:
-  std::optional<double> sized() const {
-    return about_.si_of(size_axis(machine_, machine_.axes[axis_]));
+  /// With a figure of that slot changed. The motor's curve and the belt's geometry are made anew
+  /// only where they could have changed.
+  std::optional<double> sized(PartSlot slot) const {
+    const Axis& axis = machine_.axes[axis_];
+    const bool anew =
+        slot == PartSlot::supply || slot == PartSlot::motor || slot == PartSlot::transmission;
+    return about_.si_of(anew ? size_axis(machine_, axis) : size_axis(machine_, axis, ready_));
   }
 
   /// The result with the field changed by that factor; nothing where the machine would be unsound.
@@ -48,7 +54,7 @@ private:
     if (!set_field(machine_, axis_, slot, field.info.member, changed, {})) {
       return std::nullopt;
     }
-    auto moved = faults_of(machine_).empty() ? sized() : std::nullopt;
+    auto moved = faults_of(machine_).empty() ? sized(slot) : std::nullopt;
     set_field(machine_, axis_, slot, field.info.member, field.value, field.note);
     return moved;
   }
@@ -56,6 +62,9 @@ private:
   /// Zero where it cannot be said.
   double share_of(PartSlot slot, const FieldView& field, const AnyQuantity& value) {
     const auto up = with(slot, field, value, 1.0 + small_change);
+    if (up && *up == *at_rest_) {
+      return 0.0; // most figures have no part in it
+    }
     const auto down = with(slot, field, value, 1.0 - small_change);
     const double above = up ? *up / *at_rest_ : 1.0;
     const double below = down ? *down / *at_rest_ : 1.0;
@@ -70,6 +79,7 @@ private:
   Machine machine_;
   std::size_t axis_;
   const ResultDescriptor& about_;
+  AxisPreparation ready_;
   std::optional<double> at_rest_;
 };
 

@@ -173,7 +173,8 @@ private:
     }
     const Verdict verdict = train_.whip->verdict;
     const bool near = verdict == Verdict::over || verdict == Verdict::close;
-    const QString mark = whip_governs(train_) ? train_.governing->text : QString();
+    const GoverningMark* stands = whip_mark(train_);
+    const QString mark = stands != nullptr ? stands->text : QString();
     const QString one_line =
         mark.isEmpty() ? train_.whip->text : mark + QStringLiteral(" · ") + train_.whip->text;
     const QString two_lines =

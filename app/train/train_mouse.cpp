@@ -51,7 +51,7 @@ void TrainView::start_drag(const QPointF& position) {
     }
   }
   const bool on_carriage = plan().carriage.contains(at) || plan().nut.contains(at);
-  if (on_carriage && document_.current() != nullptr && plan().figure_at(at) == nullptr) {
+  if (on_carriage && document_.current() != nullptr) {
     drag_ = Drag::carriage;
     grip_ = QPointF(train_.nut_along, 0.0);
   } else if (plan().part_at(at) == nullptr && zoom_ > 1.0) {

@@ -98,8 +98,8 @@ TEST_CASE("by keys alone every figure of the drawing is reached and typed over")
     QTest::keyClick(&drawn.edit, Qt::Key_Tab);
     REQUIRE(drawn.edit.isVisible());
   }
-  for (const char* name : {"travel", "thrust", "voltage", "mass", "lead", "nominal diameter",
-                           "length between bearings", "teeth of motor pulley"}) {
+  for (const char* name : {"travel", "cutting thrust", "supply voltage", "moving mass", "lead",
+                           "nominal diameter", "length between bearings", "motor pulley teeth"}) {
     INFO(name);
     CHECK(std::any_of(reached.begin(), reached.end(), [&](const QString& label) {
       return label.contains(QString::fromLatin1(name));

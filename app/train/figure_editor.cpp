@@ -34,6 +34,7 @@ FigureEditor::FigureEditor(MachineDocument& document, QWidget* parent)
   setAutoFillBackground(true);
   edit_->setObjectName(QStringLiteral("figure_edit"));
   edit_->setMaxLength(longest);
+  edit_->setAccessibleName(tr("Figure"));
   note_->setObjectName(QStringLiteral("figure_note"));
   name_->setWordWrap(false);
   name_->setForegroundRole(QPalette::PlaceholderText);

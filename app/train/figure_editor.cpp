@@ -34,6 +34,7 @@ FigureEditor::FigureEditor(MachineDocument& document, QWidget* parent)
   setAutoFillBackground(true);
   edit_->setObjectName(QStringLiteral("figure_edit"));
   edit_->setMaxLength(longest);
+  edit_->setAccessibleName(tr("Figure"));
   note_->setObjectName(QStringLiteral("figure_note"));
   name_->setWordWrap(false);
   name_->setForegroundRole(QPalette::PlaceholderText);
@@ -120,7 +121,7 @@ void FigureEditor::say(const QString& text, bool error) {
 bool FigureEditor::commit() {
   const auto field = field_of(document_.machine(), axis_, slot_, member_.toStdString());
   if (!field || !edit_->isModified()) {
-    hide();
+    put_away();
     return true;
   }
   const FieldReading reading =
@@ -130,7 +131,7 @@ bool FigureEditor::commit() {
     return false;
   }
   edit_->setModified(false);
-  hide();
+  put_away();
   const bool same = reading.value == field->value && reading.note.text == field->note.text;
   if (!same) {
     document_.edit_field(axis_, slot_, field->info.member, reading.value, reading.note);
@@ -140,6 +141,14 @@ bool FigureEditor::commit() {
 
 void FigureEditor::leave() {
   edit_->setModified(false);
+  put_away();
+}
+
+/// The keyboard first goes back to the drawing: a hidden editor would hand it on to the next part.
+void FigureEditor::put_away() {
+  if (edit_->hasFocus()) {
+    parentWidget()->setFocus(Qt::PopupFocusReason);
+  }
   hide();
 }
 

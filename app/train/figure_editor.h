@@ -42,6 +42,7 @@ private:
   void preview();
   void say(const QString& text, bool error);
   void place();
+  void put_away();
   bool take_key(int key);
 
   MachineDocument& document_;

@@ -21,13 +21,15 @@ struct PartMarks {
   const GoverningMark* worst;
 };
 
-std::vector<PartMarks> marks_by_part(const TrainGeometry& train, bool governing_said) {
+std::vector<PartMarks> marks_by_part(const TrainGeometry& train, const GoverningMark* said) {
   std::vector<const GoverningMark*> marks;
-  if (train.governing && !governing_said) {
+  if (train.governing && &*train.governing != said) {
     marks.push_back(&*train.governing);
   }
   for (const GoverningMark& mark : train.also) {
-    marks.push_back(&mark);
+    if (&mark != said) {
+      marks.push_back(&mark);
+    }
   }
   std::vector<PartMarks> parts;
   for (const GoverningMark* mark : marks) {
@@ -47,9 +49,15 @@ std::vector<PartMarks> marks_by_part(const TrainGeometry& train, bool governing_
 
 } // namespace
 
-bool whip_governs(const TrainGeometry& train) {
-  return train.governing && train.governing->slot == PartSlot::drive &&
-         train.governing->member == QLatin1String("span");
+const GoverningMark* whip_mark(const TrainGeometry& train) {
+  const auto is_whip = [](const GoverningMark& mark) {
+    return mark.slot == PartSlot::drive && mark.member == QLatin1String("span");
+  };
+  if (train.governing && is_whip(*train.governing)) {
+    return &*train.governing;
+  }
+  const auto found = std::ranges::find_if(train.also, is_whip);
+  return found != train.also.end() ? &*found : nullptr;
 }
 
 Tone tone_of_mark(const GoverningMark& mark) {
@@ -58,7 +66,8 @@ Tone tone_of_mark(const GoverningMark& mark) {
 
 void label_marks(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan) {
   using enum Beside;
-  for (const PartMarks& part : marks_by_part(train, whip_governs(train) && !plan.whip.isEmpty())) {
+  for (const PartMarks& part :
+       marks_by_part(train, plan.whip.isEmpty() ? nullptr : whip_mark(train))) {
     const Tone tone = tone_of_mark(*part.worst);
     const bool in_box = part.slot == PartSlot::supply || part.slot == PartSlot::controller;
     const std::vector<Beside> sides =

@@ -7,10 +7,11 @@
 
 namespace feedwright {
 
-bool whip_governs(const TrainGeometry& train);
+/// The whip's, if it governs or is as near; its own label says it. Null if neither.
+const GoverningMark* whip_mark(const TrainGeometry& train);
 /// A clear one in ink: it governs, but is no trouble.
 Tone tone_of_mark(const GoverningMark& mark);
-/// All but the whip, whose own label says it; those of one part under each other.
+/// All but the whip's; those of one part under each other.
 void label_marks(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan);
 
 } // namespace feedwright

@@ -26,6 +26,7 @@ public:
   void label() {
     take_shapes();
     label_fixed();
+    label_loop_head(writer_, plan_, options_);
     label_title();
     label_whip();
     label_marks(writer_, train_, plan_);
@@ -36,7 +37,7 @@ public:
       label_sides(writer_, train_, plan_);
     }
     label_nut(writer_, train_, plan_);
-    label_loop(writer_, train_, plan_, options_);
+    label_loop(writer_, train_, plan_);
     label_carriage(writer_, train_, plan_);
     label_parts();
     if (!says(train_.duty_text) && (options_.title || train_.works)) {
@@ -86,7 +87,12 @@ private:
                        .adjusted(-u(5), -u(5), u(5), u(5)));
     }
     for (qsizetype i = 1; i < plan_.whip.size(); ++i) {
-      writer_.take(QRectF(plan_.whip[i - 1], plan_.whip[i]).normalized().adjusted(0, -u(2), 0, 1));
+      const QRectF bow = QRectF(plan_.whip[i - 1], plan_.whip[i]).normalized();
+      writer_.take(bow.adjusted(0, -u(2), 0, 1));
+      if (train_.whip->verdict == Verdict::over) { // drawn on both sides then
+        const double top = 2.0 * plan_.start.y() - bow.bottom();
+        writer_.take(QRectF(bow.left(), top - 1.0, bow.width(), bow.height() + u(2)));
+      }
     }
   }
 
@@ -173,7 +179,8 @@ private:
     }
     const Verdict verdict = train_.whip->verdict;
     const bool near = verdict == Verdict::over || verdict == Verdict::close;
-    const QString mark = whip_governs(train_) ? train_.governing->text : QString();
+    const GoverningMark* stands = whip_mark(train_);
+    const QString mark = stands != nullptr ? stands->text : QString();
     const QString one_line =
         mark.isEmpty() ? train_.whip->text : mark + QStringLiteral(" · ") + train_.whip->text;
     const QString two_lines =

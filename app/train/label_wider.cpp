@@ -95,17 +95,22 @@ void take_haul(LabelWriter& writer, const TrainGeometry& train, const TrainPlan&
   }
 }
 
-void label_loop(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan,
-                const TrainOptions& options) {
+void label_loop_head(LabelWriter& writer, const TrainPlan& plan, const TrainOptions& options) {
+  if (!plan.loop) {
+    return;
+  }
+  const QString scale = QCoreApplication::translate("Train", "end view %1", "scale")
+                            .arg(ratio_text(plan.loop->scale, options));
+  const QRectF head(plan.loop->title, writer.size_of(scale));
+  writer.take(head.adjusted(0.0, 0.0, writer.u(12), 0.0));
+  writer.add(scale, head, Tone::faint);
+}
+
+void label_loop(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan) {
   if (!plan.loop) {
     return;
   }
   const LoopPlan& loop = *plan.loop;
-  const QString scale = QCoreApplication::translate("Train", "end view %1", "scale")
-                            .arg(ratio_text(loop.scale, options));
-  const QRectF head(loop.title, writer.size_of(scale));
-  writer.take(head.adjusted(0.0, 0.0, writer.u(12), 0.0));
-  writer.add(scale, head, Tone::faint);
   for (std::size_t i = 0; i < loop.centres.size(); ++i) {
     const QRectF area = pulley_area(train, plan, i);
     const std::vector<Beside> sides = sides_of(area, loop.area);

@@ -11,8 +11,10 @@ void take_loop(LabelWriter& writer, const TrainGeometry& train, const TrainPlan&
 void take_twin(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan);
 void take_haul(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan);
 
-void label_loop(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan,
-                const TrainOptions& options);
+/// The end view's scale, before any other word.
+void label_loop_head(LabelWriter& writer, const TrainPlan& plan, const TrainOptions& options);
+/// What its pulleys are.
+void label_loop(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan);
 void label_nut(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan);
 /// What the second side is, above it; false if there is none or no room.
 bool label_twin(LabelWriter& writer, const TrainGeometry& train, const TrainPlan& plan);

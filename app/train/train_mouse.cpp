@@ -51,7 +51,7 @@ void TrainView::start_drag(const QPointF& position) {
     }
   }
   const bool on_carriage = plan().carriage.contains(at) || plan().nut.contains(at);
-  if (on_carriage && document_.current() != nullptr && plan().figure_at(at) == nullptr) {
+  if (on_carriage && document_.current() != nullptr) {
     drag_ = Drag::carriage;
     grip_ = QPointF(train_.nut_along, 0.0);
   } else if (plan().part_at(at) == nullptr && zoom_ > 1.0) {
@@ -181,12 +181,17 @@ void TrainView::zoom_by(double factor, const QPointF& about) {
   if (wanted == zoom_) {
     return;
   }
-  // What lies under the point stays under it.
-  const QPointF before = in_plan(about) - plan().start;
-  const QPointF place = before / plan().scale;
+  // What lies under the point stays under it: a part by its own size, else by the scale.
+  const PlannedPart* part = plan().part_at(in_plan(about));
+  const PartSlot slot = part != nullptr ? part->slot : PartSlot::drive;
+  const QRectF before = area_of(slot);
+  const QPointF share((about.x() - before.left()) / std::max(1.0, before.width()),
+                      (about.y() - before.top()) / std::max(1.0, before.height()));
   zoom_ = wanted;
   plan_.reset();
-  pan_ = plan().start + place * plan().scale - about;
+  pan_ = {};
+  const QRectF after = area_of(slot);
+  pan_ = after.topLeft() + QPointF(share.x() * after.width(), share.y() * after.height()) - about;
   keep_pan_within();
   editor_->leave();
   place_swap_button();

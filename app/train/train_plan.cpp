@@ -98,7 +98,9 @@ private:
     plan_.cut_arrow = QLineF(near, middle, near + (room ? u(42) : -u(42)), middle);
     if (train_.down) {
       const QPointF way(train_.down->x() * u(34), -train_.down->y() * u(34));
-      const double right = (room ? plan_.carriage.left() : plan_.cut_arrow.x2()) - u(10);
+      const bool spring = train_.balanced && train_.down->x() > 0.0;
+      const double right =
+          (room ? plan_.carriage.left() : plan_.cut_arrow.x2()) - u(spring ? 54 : 10);
       const QPointF tail(way.x() > 0.0 ? right - way.x() : right, middle - way.y() / 2.0);
       plan_.gravity_arrow = QLineF(tail, tail + way);
     }

@@ -29,6 +29,7 @@ TrainView::TrainView(MachineDocument& document, QWidget* parent)
   swap_button_->setObjectName(QStringLiteral("swap_part"));
   swap_button_->setText(QStringLiteral("⇄"));
   swap_button_->setFocusPolicy(Qt::NoFocus); // the menu key does the same
+  swap_button_->setAccessibleName(tr("Swap the part"));
   swap_button_->hide();
   connect(swap_button_, &QToolButton::clicked, this, [this] {
     show_menu(focused_, swap_button_->mapToGlobal(swap_button_->rect().bottomLeft()));

@@ -47,8 +47,9 @@ TEST_CASE("a figure is typed over where it is drawn, in one step named as the fo
   CHECK_FALSE(drawn.edit.isVisible());
   CHECK(drawn.span_mm() == Approx(1100.0));
   CHECK(drawn.train.hasFocus());
+  INFO(drawn.shown.find<QAction>("undo").text().toStdString());
   CHECK(drawn.shown.find<QAction>("undo").text().contains(
-      QStringLiteral("length between bearings 900 mm → 1,1 m")));
+      QStringLiteral("length between bearings 900 mm → 1.1 m")));
   drawn.shown.trigger("undo");
   CHECK(drawn.span_mm() == Approx(900.0));
 }
@@ -98,8 +99,8 @@ TEST_CASE("by keys alone every figure of the drawing is reached and typed over")
     QTest::keyClick(&drawn.edit, Qt::Key_Tab);
     REQUIRE(drawn.edit.isVisible());
   }
-  for (const char* name : {"travel", "thrust", "voltage", "mass", "lead", "nominal diameter",
-                           "length between bearings", "teeth of motor pulley"}) {
+  for (const char* name : {"travel", "cutting thrust", "supply voltage", "moving mass", "lead",
+                           "nominal diameter", "length between bearings", "motor pulley teeth"}) {
     INFO(name);
     CHECK(std::any_of(reached.begin(), reached.end(), [&](const QString& label) {
       return label.contains(QString::fromLatin1(name));

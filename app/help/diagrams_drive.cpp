@@ -68,10 +68,12 @@ void loop_with_idler(DiagramBoard& b) {
       LoopPulley{0_mm, 0_mm, motor, false}, LoopPulley{120_mm, 90_mm, screw, false},
       LoopPulley{0_mm, 52_mm, idler, true}, LoopPulley{-120_mm, 90_mm, screw, false}};
   const auto loop = belt_loop(pulleys);
-  const double scale = std::min(0.80 * b.room.height() / 0.125, 0.80 * b.room.width() / 0.28);
+  constexpr double tall = 0.126; // from the motor's pulley to the screws', in metres
+  const double scale =
+      std::min((b.room.height() - 2.8 * b.line) / tall, 0.80 * b.room.width() / 0.28);
   const auto place = [&](Length x, Length y) {
     return QPointF(b.room.center().x() + si_value(x) * scale,
-                   b.room.bottom() - 1.4 * b.line - si_value(y) * scale);
+                   b.room.bottom() - 1.4 * b.line - si_value(Length(y + motor / 2.0)) * scale);
   };
   const int teeth[] = {20, 24, 0, 24};
   const QString names[] = {words::choice_name("role", "motor"), words::choice_name("role", "screw"),
@@ -98,7 +100,7 @@ void loop_with_idler(DiagramBoard& b) {
     constexpr double sixteenths = 16.0;
     b.p.drawArc(QRectF(at - QPointF(radius, radius), QSizeF(2.0 * radius, 2.0 * radius)),
                 int(si_value(contact.from) * degree * sixteenths), int(turn * sixteenths));
-    const double below = i == 2 ? -radius - b.line - b.u(4) : radius + b.u(3);
+    const double below = i > 0 ? -radius - b.line - b.u(4) : radius + b.u(3);
     b.write({at.x() - 6.0 * b.line, at.y() + below, 12.0 * b.line, b.line}, names[i],
             b.look.faint_ink, Qt::AlignCenter);
   }
@@ -137,7 +139,7 @@ void two_sides(DiagramBoard& b) {
     b.stroke(b.look.ink, 3.0);
     b.p.drawLine(QPointF(x, top), QPointF(x, bottom));
   }
-  const double beam = (top + bottom) / 2.0;
+  const double beam = top + 0.25 * (bottom - top);
   b.stroke(b.look.ink, 1.2);
   b.p.setBrush(b.look.panel);
   b.p.drawRect(QRectF(left - b.u(10), beam - b.u(9), right - left + b.u(20), b.u(18)));

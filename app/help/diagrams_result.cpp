@@ -64,26 +64,30 @@ void verdicts(DiagramBoard& b) {
 }
 
 void error_budget(DiagramBoard& b) {
-  const auto sample = sample_axis(QStringLiteral("plank-router"), 0);
-  if (!sample) {
+  auto read = sample_axis(QStringLiteral("plank-router"), 1);
+  if (!read) {
     return;
   }
+  const SampleAxis sample = with_stiffnesses(*std::move(read));
   const ResultId terms[] = {ResultId::lost_motion,        ResultId::tooth_gap_error,
                             ResultId::windup_error,       ResultId::friction_load_angle,
                             ResultId::lead_error,         ResultId::heat_error,
                             ResultId::cutting_deflection, ResultId::cutting_load_angle};
   double largest = 0.0;
   for (const ResultId id : terms) {
-    largest = std::max(largest, descriptor(id).si_of(sample->results).value_or(0.0));
+    largest = std::max(largest, descriptor(id).si_of(sample.results).value_or(0.0));
   }
   const double name_room = 0.42 * b.room.width();
   const double value_room = 0.16 * b.room.width();
-  const double height = b.room.height() / double(std::size(terms));
-  double top = b.room.top();
+  b.write({b.room.left(), b.room.top(), b.room.width(), b.line},
+          b.tr("an example; its stiffnesses are invented"), b.look.faint_ink,
+          Qt::AlignRight | Qt::AlignVCenter);
+  const double height = (b.room.height() - b.line) / double(std::size(terms));
+  double top = b.room.top() + b.line;
   for (const ResultId id : terms) {
     const QRectF row(b.room.left(), top, b.room.width(), height);
     b.write({row.left(), top, name_room, height}, words::result_name(id), b.look.ink);
-    const auto value = descriptor(id).get(sample->results);
+    const auto value = descriptor(id).get(sample.results);
     const double room = row.width() - name_room - value_room;
     const double length = value && largest > 0.0 ? value->si / largest * room : 0.0;
     b.stroke(b.look.ink, 1.0);
@@ -100,7 +104,7 @@ void error_budget(DiagramBoard& b) {
 }
 
 constexpr Diagram diagrams[] = {{"verdicts", 5.6, &verdicts},
-                                {"error-budget", 12.0, &error_budget}};
+                                {"error-budget", 13.0, &error_budget}};
 
 } // namespace
 

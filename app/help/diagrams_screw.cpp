@@ -44,7 +44,7 @@ double peak_of(Shape shape, const Ends& ends) {
 /// A row: the two ends, the straight axis, the shape, and how it compares.
 void bent_row(DiagramBoard& b, const QRectF& row, const Ends& ends, Shape shape,
               const QString& compared) {
-  const double name_room = 0.30 * row.width();
+  const double name_room = 0.36 * row.width();
   const double figure_room = b.width_of(compared) + b.u(8);
   b.write({row.left(), row.top(), name_room, row.height()},
           b.tr("%1 – %2", "the two ends of a screw").arg(end_name(ends.motor), end_name(ends.far)),
@@ -178,11 +178,10 @@ void preloaded_pair(DiagramBoard& b) {
   const QRectF nut(b.room.center().x() - wide / 2.0, middle - 1.6 * b.line, wide, 3.2 * b.line);
   b.shapes.paired_nut(nut);
   const double reach = 0.16 * b.room.width();
-  b.shapes.arrow({QPointF(nut.left() - b.u(4), middle - 1.3 * b.line),
-                  QPointF(nut.left() - reach, middle - 1.3 * b.line)},
+  const double level = middle - 1.3 * b.line;
+  b.shapes.arrow({QPointF(nut.left() - reach, level), QPointF(nut.left() - b.u(4), level)},
                  b.look.accent, true);
-  b.shapes.arrow({QPointF(nut.right() + b.u(4), middle - 1.3 * b.line),
-                  QPointF(nut.right() + reach, middle - 1.3 * b.line)},
+  b.shapes.arrow({QPointF(nut.right() + reach, level), QPointF(nut.right() + b.u(4), level)},
                  b.look.accent, true);
   b.write({b.room.left(), b.room.top(), b.room.width(), b.line},
           words::field_name(PartSlot::drive, "preload"), b.look.accent, Qt::AlignCenter, true);

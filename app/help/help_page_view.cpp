@@ -32,6 +32,7 @@ void HelpPageView::show_page(const QString& markdown) {
   words_.clear();
   setExtraSelections({});
   render();
+  moveCursor(QTextCursor::Start);
   verticalScrollBar()->setValue(0);
 }
 
@@ -101,10 +102,13 @@ void HelpPageView::style_blocks() {
     QTextCursor cursor(block);
     QTextBlockFormat format = block.blockFormat();
     const int level = format.headingLevel();
-    format.setLineHeight(118.0, QTextBlockFormat::ProportionalHeight);
+    // A picture is a letter of its line: more line height would be room below it.
+    const bool picture = block.text().contains(QChar::ObjectReplacementCharacter);
+    format.setLineHeight(picture ? 100.0 : 118.0, QTextBlockFormat::ProportionalHeight);
     const bool in_table = cursor.currentTable() != nullptr;
+    const bool in_list = block.textList() != nullptr && block.next().textList() != nullptr;
     format.setTopMargin(level == 1 ? 0.2 * line : level > 1 ? 0.9 * line : 0.0);
-    format.setBottomMargin(in_table ? 0.0 : block.textList() != nullptr ? 0.15 * line : 0.5 * line);
+    format.setBottomMargin(in_table ? 0.0 : in_list ? 0.15 * line : 0.5 * line);
     cursor.setBlockFormat(format);
     if (level > 0) {
       QTextCharFormat heading;

@@ -70,8 +70,8 @@ HelpWindow::HelpWindow(QWidget* parent) : QWidget(parent, Qt::Window) {
   });
   connect(page_, &QTextBrowser::anchorClicked, this, &HelpWindow::follow);
   const int letter = fontMetrics().averageCharWidth();
-  resize(118 * letter, 46 * fontMetrics().height());
-  across->setSizes({36 * letter, 82 * letter});
+  resize(126 * letter, 46 * fontMetrics().height());
+  across->setSizes({44 * letter, 82 * letter});
   put_words();
 }
 

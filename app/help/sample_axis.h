@@ -22,4 +22,8 @@ struct SampleAxis {
 std::optional<SampleAxis> sample_axis(const QString& sample, std::size_t axis,
                                       const QString& other_part = {});
 
+/// The same with what samples leave open for the errors (stiffnesses, grade, heat) at an invented
+/// but ordinary value, sized anew.
+SampleAxis with_stiffnesses(SampleAxis sample);
+
 } // namespace feedwright

@@ -6,6 +6,7 @@
 #include "text/text_of.h"
 #include "text/words.h"
 #include "units/read_quantity.h"
+#include "units/unit_table.h"
 
 #include <QApplication>
 #include <QRegularExpression>
@@ -230,7 +231,8 @@ TEST_CASE("what the page on numbers says can be typed can be read") {
   for (const auto& example : said) {
     INFO(example.typed);
     CHECK(page.contains(QStringLiteral("`%1`").arg(QString::fromUtf8(example.typed))));
-    CHECK(read_quantity(example.typed, example.kind, example.usual).has_value());
+    CHECK(read_quantity(example.typed, example.kind, find_unit(example.kind, example.usual))
+              .has_value());
   }
-  CHECK_FALSE(read_quantity("1,000.5", Kind::length, "mm").has_value());
+  CHECK_FALSE(read_quantity("1,000.5", Kind::length, find_unit(Kind::length, "mm")).has_value());
 }

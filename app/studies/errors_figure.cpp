@@ -63,10 +63,10 @@ private:
     if (column.sum) {
       made.ticks.push_back({tr("sum"), in_unit(*column.sum, small())});
     } else if (column.known > Length()) {
-      made.ticks.push_back({tr("sum of what is known"), in_unit(column.known, small())});
+      made.ticks.push_back({tr("known so far"), in_unit(column.known, small())});
     }
     if (column.root) {
-      made.ticks.push_back({tr("root of the squares"), in_unit(*column.root, small())});
+      made.ticks.push_back({tr("root of squares"), in_unit(*column.root, small())});
     }
     if (column.wanted) {
       made.ticks.push_back({tr("allowed"), in_unit(*column.wanted, small()), true, column.verdict});
@@ -80,7 +80,7 @@ private:
   void add_targets_of_parts(StudyStack& stack) const {
     const auto& wanted = axis_.targets.lost_motion;
     if (wanted) {
-      stack.ticks.push_back({tr("lost motion wanted"), in_unit(Length(**wanted), small()), true,
+      stack.ticks.push_back({tr("wanted lost motion"), in_unit(Length(**wanted), small()), true,
                              results_.limit(LimitId::lost_motion).verdict});
     }
     if (results_.resolution) {

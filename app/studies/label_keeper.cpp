@@ -72,6 +72,8 @@ QCPItemText* plain_text(QCustomPlot& plot, QCPAxisRect& rect, const QString& tex
   item->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
   item->position->setType(QCPItemPosition::ptAbsolute);
   item->setClipToAxisRect(false);
+  // Over every curve and filled region, in whatever order they came.
+  item->setLayer(QStringLiteral("axes"));
   return item;
 }
 
@@ -196,7 +198,11 @@ void LabelKeeper::want_all(Placing& placing) const {
   for (const auto& [item, point] : marks_) {
     const QPointF at = pixel(point);
     placing.taken.emplace_back(at - QPointF(5, 5), QSizeF(10, 10));
-    placing.want(item, room.contains(at) ? about(at, size_of(*item).height()) : QPolygonF());
+    // A mark on the frame is in view.
+    const bool in_view = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1).contains(at);
+    const QPointF inside(std::max(room.left(), std::min(at.x(), room.right() - 1.0)),
+                         std::max(room.top(), std::min(at.y(), room.bottom() - 1.0)));
+    placing.want(item, in_view ? about(inside, size_of(*item).height()) : QPolygonF());
   }
   for (const auto& [item, line] : lines_) {
     placing.take(cover(ends_of(line, room), room));

@@ -89,7 +89,7 @@ void StackKeeper::add(const StudyStack& stack, const QString& unit) {
     item->end->setType(QCPItemPosition::ptAbsolute);
     column.levels.push_back({item, tick.at});
     column.words.push_back(
-        word(beyond(tick.at, tick_text(tick, unit)), tick.at, always, colour, true));
+        word(beyond(tick.at, tick_text(tick, unit)), tick.at, always, colour, !tick.target));
   }
   for (const StackNote& note : stack.notes) {
     column.notes.push_back(word(note.label, 0.0, always, look_.accent, false));
@@ -101,7 +101,8 @@ void StackKeeper::add(const StudyStack& stack, const QString& unit) {
 
 double StackKeeper::height_of(double at) const {
   const QRectF room(rect_.rect());
-  return std::clamp(rect_.axis(QCPAxis::atLeft)->coordToPixel(at), room.top(), room.bottom());
+  const double wanted = rect_.axis(QCPAxis::atLeft)->coordToPixel(at);
+  return std::max(room.top(), std::min(wanted, room.bottom())); // a window may leave no room at all
 }
 
 void StackKeeper::arrange() {
@@ -117,7 +118,7 @@ void StackKeeper::arrange() {
 void StackKeeper::arrange(Column& column, double left, double width) {
   const QRectF room(rect_.rect());
   const QFontMetricsF metrics(font_);
-  const double bar = std::clamp(width * 0.13, 12.0, 64.0);
+  const double bar = std::clamp(width * 0.11, 12.0, 64.0);
   const double start = left + 0.03 * width;
   QCPAxis& across = *rect_.axis(QCPAxis::atBottom);
   for (const Part& part : column.parts) {

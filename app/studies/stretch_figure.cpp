@@ -68,7 +68,7 @@ private:
 
   double top() const {
     const auto& reached = results_.whip_feed ? results_.whip_feed : results_.governing_feed;
-    double most = reached ? in_unit(*reached, feed_unit()) * 2.2 : 0.0;
+    double most = reached ? in_unit(*reached, feed_unit()) * 1.3 : 0.0;
     if (axis_.targets.feed) {
       most = std::max(most, in_unit(Velocity(**axis_.targets.feed), feed_unit()) * 1.8);
     }

@@ -156,7 +156,7 @@ private:
     across.setTicks(figure_.stacks.empty());
     across.grid()->setVisible(figure_.stacks.empty());
     if (many()) {
-      up.ticker()->setTickCount(2);
+      up.ticker()->setTickCount(3);
     }
     rect_->setupFullAxesBox();
     set_top(*rect_->axis(QCPAxis::atTop));

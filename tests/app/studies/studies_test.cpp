@@ -4,6 +4,7 @@
 #include "studies/working_view.h"
 #include "support/axes.h"
 #include "support/window.h"
+#include "window/style.h"
 
 #include <QClipboard>
 #include <QGuiApplication>

@@ -144,6 +144,12 @@ void FigureEditor::leave() {
   put_away();
 }
 
+void FigureEditor::leave_if_not_of(std::size_t axis) {
+  if (isVisible() && axis != axis_) {
+    leave();
+  }
+}
+
 /// The keyboard first goes back to the drawing: a hidden editor would hand it on to the next part.
 void FigureEditor::put_away() {
   if (edit_->hasFocus()) {

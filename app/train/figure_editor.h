@@ -22,6 +22,8 @@ public:
   /// Takes what is typed, then closes; false, and open still, where it cannot be used.
   bool commit();
   void leave();
+  /// Another axis is shown by now.
+  void leave_if_not_of(std::size_t axis);
 
   /// The figure it is over, or was last.
   bool was_on(PartSlot slot, const QString& member) const {

@@ -73,7 +73,8 @@ void label_marks(LabelWriter& writer, const TrainGeometry& train, const TrainPla
     const std::vector<Beside> sides =
         in_box ? std::vector{left, right, below, above} : std::vector{above, right, below, left};
     const QRectF area = area_of(plan, part.slot);
-    bool said = false;
+    // A part without a place of its own yet, such as a duty that the title had no room for.
+    bool said = area.isNull() && writer.anywhere(part.lines.constFirst(), tone);
     for (QStringList lines = part.lines; !said && !lines.isEmpty(); lines.removeLast()) {
       said = writer.beside(lines.join(QLatin1Char('\n')), area, sides, tone, true) ||
              writer.beside(lines.join(QStringLiteral(" · ")), area, sides, tone, true);

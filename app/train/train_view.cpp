@@ -98,6 +98,7 @@ void TrainView::take_changes() {
 void TrainView::take_selection() {
   focused_ = document_.selection().slot;
   pulley_chosen_ = false;
+  editor_->leave_if_not_of(document_.selection().axis);
   take_changes();
 }
 

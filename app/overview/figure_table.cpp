@@ -22,10 +22,17 @@ constexpr int side_padding = 6;
 constexpr int upright_padding = 2;
 /// Where a pair of figures is parted, as a share of the width.
 constexpr double parting = 0.56;
+/// Of the narrowest column.
+constexpr int least_characters = 8;
 
 bool has_doors(const FigureContent& content, int column) {
   const auto at = static_cast<std::size_t>(column);
   return at < content.head_doors.size() && content.head_doors[at].has_value();
+}
+
+/// Of a verdict's sign with the gap after it.
+int sign_width(const QFontMetrics& metrics) {
+  return metrics.horizontalAdvance(QStringLiteral("▲ ")) + 2;
 }
 
 /// Tabulators and line ends part cells and rows.
@@ -128,7 +135,7 @@ public:
     painter_.setFont(font);
     int start = 0;
     if (cell_.verdict) {
-      start = option_.fontMetrics.horizontalAdvance(QStringLiteral("▲ ")) + 2;
+      start = sign_width(option_.fontMetrics);
       write(0, start, words::verdict_sign(*cell_.verdict), Qt::AlignLeft, colour());
     }
     cell_.figure ? figures(start) : words(start);
@@ -146,7 +153,7 @@ private:
     painter_.setPen(colour());
     painter_.drawText(
         room,
-        int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | Qt::AlignTop) |
+        int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | Qt::AlignVCenter) |
             Qt::TextWordWrap,
         cell_.text);
   }
@@ -169,9 +176,11 @@ private:
   void write(int from, int width, const QString& text, Qt::Alignment alignment,
              const QColor& colour) {
     painter_.setPen(colour);
+    // Numbers and their signs read from the left in every language.
+    painter_.setLayoutDirection(Qt::LeftToRight);
     const QFontMetrics metrics(painter_.font());
     painter_.drawText(placed(from, width),
-                      int(QStyle::visualAlignment(option_.direction, alignment) | Qt::AlignTop),
+                      int(QStyle::visualAlignment(option_.direction, alignment) | Qt::AlignVCenter),
                       metrics.elidedText(text, Qt::ElideRight, width));
   }
 
@@ -202,7 +211,7 @@ QSize FigureDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelI
   QFont font = option.font;
   font.setBold(cell.bold || cell.verdict == Verdict::over);
   const QFontMetrics metrics(font);
-  const int sign = cell.verdict ? metrics.horizontalAdvance(QStringLiteral("▲ ")) + 2 : 0;
+  const int sign = cell.verdict ? sign_width(metrics) : 0;
   const int room = std::max(option.rect.width() - 2 * side_padding - sign, 1);
   const int height =
       cell.figure
@@ -277,31 +286,63 @@ void FigureTable::keyPressEvent(QKeyEvent* event) {
   QTableView::keyPressEvent(event);
 }
 
+int FigureTable::figures_width(int column) const {
+  QFont font = this->font();
+  font.setBold(true);
+  const QFontMetrics metrics(font);
+  int width = 0;
+  for (const auto& row : content().rows) {
+    const FigureCell& cell = row[static_cast<std::size_t>(column)];
+    if (!cell.figure) {
+      continue;
+    }
+    const int sign = cell.verdict ? sign_width(metrics) : 0;
+    const int figure = sign + metrics.horizontalAdvance(cell.text);
+    const int against = cell.against.isEmpty()
+                            ? 0
+                            : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
+    width = std::max(width, content().paired
+                                ? std::max(int(figure / parting), int(against / (1.0 - parting)))
+                                : figure + against);
+  }
+  return width + 2 * side_padding + 3;
+}
+
+bool FigureTable::has_words(int column) const {
+  return std::ranges::any_of(content().rows, [column](const auto& row) {
+    const FigureCell& cell = row[static_cast<std::size_t>(column)];
+    return !cell.figure && !cell.text.isEmpty();
+  });
+}
+
 void FigureTable::lay_out() {
   const int columns = model_.columnCount();
   if (columns == 0) {
     return;
   }
-  // Columns of words or pairs share the room; columns of figures take what they need.
-  const int least = fontMetrics().averageCharWidth() * (content().paired ? 15 : 8);
+  // Columns of figures take what they need; words wrap in what is left.
+  const int least = fontMetrics().averageCharWidth() * least_characters;
   int needed = 0;
+  int worded = 0;
   std::vector<int> widths;
   for (int column = 0; column < columns; ++column) {
-    int width = std::max(least, horizontalHeader()->sectionSizeHint(column));
-    if (!content().paired) {
-      width = std::max(width, sizeHintForColumn(column) + 2);
-    } else {
-      width = least;
-    }
-    widths.push_back(width);
-    needed += width;
+    const int head = content().paired ? 0 : horizontalHeader()->sectionSizeHint(column);
+    widths.push_back(std::max({least, head, figures_width(column)}));
+    needed += widths.back();
+    worded += has_words(column);
   }
   verticalHeader()->updateGeometry();
   const int room = viewport()->width();
   const int spare = std::max(room - needed, 0);
+  const int sharing = worded > 0 ? worded : columns;
+  int shared = 0;
   for (int column = 0; column < columns; ++column) {
-    const int share = spare / columns + (column < spare % columns ? 1 : 0);
-    setColumnWidth(column, widths[static_cast<std::size_t>(column)] + share);
+    int width = widths[static_cast<std::size_t>(column)];
+    if (worded == 0 || has_words(column)) {
+      width += spare / sharing + (shared < spare % sharing ? 1 : 0);
+      ++shared;
+    }
+    setColumnWidth(column, width);
   }
   resizeRowsToContents();
   if (whole_) {

@@ -91,6 +91,9 @@ protected:
 
 private:
   void lay_out();
+  /// What a column's figures need, and whether it has words too.
+  int figures_width(int column) const;
+  bool has_words(int column) const;
   void choose(const QModelIndex& index);
 
   FigureModel model_;

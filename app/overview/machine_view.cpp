@@ -34,6 +34,9 @@ QScrollArea* scrolling(QWidget* inside, const QString& name) {
   return area;
 }
 
+/// Of a page below the tables, in lines of text.
+constexpr int least_lines = 8;
+
 QWidget* on_paper(QWidget* widget) {
   widget->setBackgroundRole(QPalette::Base);
   widget->setAutoFillBackground(true);
@@ -102,7 +105,8 @@ QWidget* MachineView::make_pages() {
   head->addWidget(copy);
   layout->addLayout(head);
   pages_ = new QStackedWidget(all);
-  constexpr int least_lines = 8;
+  // Its pages scroll by themselves: they take the room that is left.
+  pages_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
   pages_->setMinimumHeight(fontMetrics().lineSpacing() * least_lines);
   layout->addWidget(pages_, 1);
   concerns_ = new ConcernList(document_, all);
@@ -177,7 +181,6 @@ void MachineView::showEvent(QShowEvent* event) {
 void MachineView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange && pages_ != nullptr) {
-    constexpr int least_lines = 8;
     pages_->setMinimumHeight(fontMetrics().lineSpacing() * least_lines);
   }
 }

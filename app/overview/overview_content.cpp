@@ -484,7 +484,7 @@ private:
       reached.text = QStringLiteral("≥ ") + reached.text;
     }
     FigureCell single = figure_cell(series.text(limit.single));
-    if (limit.largest) {
+    if (limit.largest && limit.single) {
       single.text = tr("%1 (%2)", "figure (axis letter)")
                         .arg(series.text(limit.single),
                              words::axis_or_machine(sized_.machine, limit.largest));

@@ -169,7 +169,7 @@ int TableFieldRow::row_at_hand() const {
 
 TypedAt TableFieldRow::place_of(Cell cell) const {
   TypedAt at = place();
-  at.member += "/" + std::to_string(cell.row) + "/" + std::to_string(cell.column);
+  at.member += QStringLiteral("/%1/%2").arg(cell.row).arg(cell.column).toStdString();
   return at;
 }
 

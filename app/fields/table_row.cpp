@@ -146,8 +146,8 @@ QLayout* TableFieldRow::make_buttons() {
     buttons->addWidget(button);
     buttons_.push_back(button);
   };
-  add(upright_ ? tr("Add case") : tr("Add row"), "_add", &TableFieldRow::add_row);
-  add(upright_ ? tr("Remove case") : tr("Remove row"), "_remove", &TableFieldRow::remove_row);
+  add(tr("Add"), "_add", &TableFieldRow::add_row);
+  add(tr("Remove"), "_remove", &TableFieldRow::remove_row);
   add(tr("Import…"), "_import", &TableFieldRow::import_text);
   buttons->addStretch();
   return buttons;

@@ -6,6 +6,7 @@
 #include "fields/fields_panel.h"
 #include "support/window.h"
 #include "text/field_guide.h"
+#include "text/words.h"
 
 #include <QApplication>
 #include <QComboBox>

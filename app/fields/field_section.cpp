@@ -22,6 +22,9 @@ FieldSection::FieldSection(const QString& title, const QString& key, QWidget* pa
     head_->setAutoRaise(true);
     head_->setFocusPolicy(Qt::StrongFocus);
     head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    // A long title gives way before the form does.
+    head_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    head_->setMinimumWidth(1);
     QFont bold = head_->font();
     bold.setBold(true);
     head_->setFont(bold);

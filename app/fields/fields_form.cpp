@@ -39,6 +39,13 @@ FieldsForm::FieldsForm(const FormContext& context, std::size_t axis,
 }
 
 FieldsForm::~FieldsForm() {
+  // The keyboard passes from editor to editor as they go; none has anything to say any more.
+  for (const auto& row : rows_) {
+    row->blockSignals(true);
+    for (QWidget* stop : row->tab_stops()) {
+      stop->blockSignals(true);
+    }
+  }
   // Rows take their widgets along while those still have their parents.
   rows_.clear();
 }

@@ -101,15 +101,14 @@ void TableFieldRow::make_table() {
 
 /// Heads with the names of the row's fields, and an editor for each by its type.
 void TableFieldRow::name_cells() {
-  QStringList headings;
   for (std::size_t c = 0; c < columns().size(); ++c) {
     const FieldInfo& column = columns()[c];
-    headings << words::column_name(slot_, field_.info.member, column.member);
     QAbstractItemDelegate* delegate = nullptr;
     if (column.type == FieldType::choice) {
       delegate = new ChoiceDelegate(column, table_);
     } else if (column.type == FieldType::quantity) {
-      delegate = new QuantityDelegate(column, headings.back(), table_);
+      delegate = new QuantityDelegate(
+          column, words::column_name(slot_, field_.info.member, column.member), table_);
     } else {
       continue;
     }
@@ -119,14 +118,21 @@ void TableFieldRow::name_cells() {
   }
   QHeaderView* across = table_->horizontalHeader();
   if (upright_) {
-    table_->setVerticalHeaderLabels(headings);
     across->setDefaultSectionSize(table_->fontMetrics().averageCharWidth() * 15);
     return;
   }
-  table_->setHorizontalHeaderLabels(headings);
+  table_->setHorizontalHeaderLabels(headings());
   constexpr std::size_t fit_side_by_side = 3;
   across->setSectionResizeMode(
       columns().size() <= fit_side_by_side ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
+}
+
+QStringList TableFieldRow::headings() const {
+  QStringList names;
+  for (const FieldInfo& column : columns()) {
+    names << words::column_name(slot_, field_.info.member, column.member);
+  }
+  return names;
 }
 
 QLayout* TableFieldRow::make_buttons() {
@@ -140,8 +146,8 @@ QLayout* TableFieldRow::make_buttons() {
     buttons->addWidget(button);
     buttons_.push_back(button);
   };
-  add(upright_ ? tr("Add case") : tr("Add row"), "_add", &TableFieldRow::add_row);
-  add(upright_ ? tr("Remove case") : tr("Remove row"), "_remove", &TableFieldRow::remove_row);
+  add(tr("Add"), "_add", &TableFieldRow::add_row);
+  add(tr("Remove"), "_remove", &TableFieldRow::remove_row);
   add(tr("Import…"), "_import", &TableFieldRow::import_text);
   buttons->addStretch();
   return buttons;
@@ -169,7 +175,7 @@ int TableFieldRow::row_at_hand() const {
 
 TypedAt TableFieldRow::place_of(Cell cell) const {
   TypedAt at = place();
-  at.member += "/" + std::to_string(cell.row) + "/" + std::to_string(cell.column);
+  at.member += QStringLiteral("/%1/%2").arg(cell.row).arg(cell.column).toStdString();
   return at;
 }
 
@@ -201,7 +207,14 @@ void TableFieldRow::show_value() {
   const bool was_filling = std::exchange(filling_, true);
   const TableRows shown = rows();
   const int count = static_cast<int>(shown.rows.size());
-  upright_ ? table_->setColumnCount(count) : table_->setRowCount(count);
+  if (upright_) {
+    // Without a row there is nothing to name.
+    table_->setRowCount(count > 0 ? static_cast<int>(columns().size()) : 0);
+    table_->setVerticalHeaderLabels(headings());
+    table_->setColumnCount(count);
+  } else {
+    table_->setRowCount(count);
+  }
   for (int row = 0; row < count; ++row) {
     for (std::size_t column = 0; column < columns().size(); ++column) {
       put(made_item({row, column}), columns()[column],

@@ -35,6 +35,7 @@ private:
 
   void make_table();
   void name_cells();
+  QStringList headings() const;
   QLayout* make_buttons();
   void take_cell(int table_row, int table_column);
   QString said_change(const FieldInfo& column, const QString& before, const QString& after) const;

@@ -6,6 +6,7 @@
 #include "fields/fields_panel.h"
 #include "support/window.h"
 #include "text/field_guide.h"
+#include "text/words.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -292,7 +293,9 @@ TEST_CASE("a preset is given back from the field's own menu") {
   type_into(share, "60 %");
   CHECK(shown.find<QToolButton>("drive.whip_share.origin").text() ==
         words::origin_name(Origin::entered));
-  type_into(share, "");
+  share.selectAll();
+  QTest::keyClick(&share, Qt::Key_Delete);
+  QTest::keyClick(&share, Qt::Key_Return);
   CHECK(shown.find<QToolButton>("drive.whip_share.origin").text() ==
         words::origin_name(Origin::preset));
   CHECK(si_value(*testing::screw_of(shown.document().machine().axes[0]).whip_share) == 0.8);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/quantity_edit.h"
 #include "support/window.h"
+#include "text/words.h"
 #include "units/read_quantity.h"
 #include "units/write_quantity.h"
 

@@ -94,6 +94,7 @@ void AboutWindow::put_words() {
          "software under the GNU General Public License, version 3 or later; it comes without "
          "warranty.")
           .arg(text_of(version)));
+  statement_->setAccessibleName(windowTitle());
   heading_->setText(tr("Made with:"));
   libraries_->setAccessibleName(tr("Libraries and their licences"));
   libraries_->setHorizontalHeaderLabels({tr("Library"), tr("Licence"), tr("Used for")});

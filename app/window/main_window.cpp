@@ -23,6 +23,8 @@
 #include <QUndoView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -167,7 +169,11 @@ void MainWindow::make_views() {
   across->setStretchFactor(0, 0);
   across->setStretchFactor(1, 1);
   across->setStretchFactor(2, 0);
-  across->setSizes({edge_width, 2 * fields_width, fields_width});
+  // Wider where the letters are larger than usual.
+  const int letter = fontMetrics().averageCharWidth();
+  const int edge = std::max(edge_width, 33 * letter);
+  const int fields = std::max(fields_width, 53 * letter);
+  across->setSizes({edge, 2 * fields, fields});
   across->setChildrenCollapsible(false);
 
   pages_ = new QStackedWidget(this);

@@ -81,15 +81,15 @@ void Workbench::open_first(const QString& path) {
     }
     return;
   }
-  const QStringList recent = RecentFiles::paths();
-  if (!recent.isEmpty()) {
-    // Nobody asked for this file by name: if it is gone, the start page says enough.
-    if (auto last = load_machine(recent.constFirst())) {
-      first.files().put(*std::move(last), recent.constFirst());
-      return;
-    }
+  // Nobody asked for the last file by name: if it is gone, or open in another run of the program,
+  // the start page says enough.
+  const QString last = RecentFiles::paths().value(0);
+  auto loaded = load_machine(last);
+  if (loaded && !FileClaim().claim(last)) {
+    first.files().put(*std::move(loaded), last);
+  } else {
+    first.show_start_page();
   }
-  first.show_start_page();
 }
 
 MainWindow* Workbench::window() const {

@@ -62,6 +62,14 @@ TEST_CASE("a last machine that is gone or broken gives the start page and no que
   CHECK(run.answers.told.isEmpty());
 }
 
+TEST_CASE("a second run does not begin with the machine the first has open") {
+  const OwnFolders own;
+  Running first(own.files().put("m.feedwright", machine_text("m")));
+  Running second;
+  CHECK(second.window().is_on_start_page());
+  CHECK(banner(second).isEmpty());
+}
+
 TEST_CASE("samples of the start page open as machines without a file, with a first thing to try") {
   const OwnFolders own;
   for (const char* sample : {"plank-router", "clock-mill", "sign-engraver"}) {

@@ -48,12 +48,14 @@ void GraveCautions::turn(bool open) {
 }
 
 QStringList GraveCautions::broken(const QString& text, int width) const {
-  QTextLayout layout(text, font());
+  QString lined = text;
+  lined.replace(QLatin1Char('\n'), QChar::LineSeparator);
+  QTextLayout layout(lined, font());
   layout.beginLayout();
   QStringList lines;
   for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
     line.setLineWidth(width);
-    lines << text.mid(line.textStart(), line.textLength()).trimmed();
+    lines << lined.mid(line.textStart(), line.textLength()).trimmed();
   }
   layout.endLayout();
   return lines;

@@ -71,11 +71,12 @@ std::optional<QImage> ladder_picture(const SampleAxis& sample, const QString& sc
     return std::nullopt;
   }
   const Ladder ladder =
-      ladder_of(sample.results, static_cast<LimitScale>(found - std::begin(names)));
+      ladder_of(sample.results, static_cast<LimitScale>(found - std::begin(names)),
+                FileUnits(sample.machine));
   LadderOptions options;
   options.font = frame.font;
   Picture sizing(frame, 10.0);
-  Picture picture(frame, ladder_height(ladder, options, &sizing.image()) + 12.0);
+  Picture picture(frame, ladder_height(ladder, frame.width, options, &sizing.image()) + 12.0);
   QPainter painter(&picture.image());
   paint_ladder(painter, ladder, picture.room(), frame.look, options);
   painter.end();
@@ -90,7 +91,10 @@ std::optional<QImage> study_picture(const SampleAxis& sample, const QString& nam
   } studies[] = {{QLatin1String("thrust"), Study::thrust},
                  {QLatin1String("acceleration"), Study::acceleration},
                  {QLatin1String("stretch"), Study::stretch},
-                 {QLatin1String("motor"), Study::motor}};
+                 {QLatin1String("motor"), Study::motor},
+                 {QLatin1String("move"), Study::move},
+                 {QLatin1String("errors"), Study::errors},
+                 {QLatin1String("torque"), Study::torque}};
   const auto* found = std::find_if(std::begin(studies), std::end(studies),
                                    [&](const auto& s) { return s.name == name; });
   if (found == std::end(studies)) {
@@ -98,7 +102,8 @@ std::optional<QImage> study_picture(const SampleAxis& sample, const QString& nam
   }
   QCustomPlot plot;
   plot.setFont(frame.font);
-  fill_plot(plot, study_figure(found->study, sample.machine, sample.axis, sample.results),
+  const FileUnits units(sample.machine);
+  fill_plot(plot, study_figure(found->study, {sample.machine, sample.axis, sample.results, units}),
             frame.look, frame.font);
   const int width = int(frame.width);
   QPixmap pixmap = plot.toPixmap(width, int(0.52 * width), frame.pixel_ratio);

@@ -2,6 +2,37 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>About</name>
+    <message>
+        <source>window, text, printing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>units, root finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading machine files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>writing numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>values, or what went wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>command line</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>AxesPanel</name>
     <message numerus="yes">
         <source>%n axis(es)</source>
@@ -41,6 +72,14 @@
         <source>Axis %1</source>
         <translation>Achse %1</translation>
     </message>
+    <message>
+        <source>supply over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bus over</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>AxisActions</name>
@@ -49,12 +88,57 @@
         <translation>Achse %1 hinzufügen</translation>
     </message>
     <message>
-        <source>copy axis %1 as %2</source>
-        <translation>Achse %1 als %2 kopieren</translation>
-    </message>
-    <message>
         <source>remove axis %1</source>
         <translation>Achse %1 entfernen</translation>
+    </message>
+    <message>
+        <source>duplicate axis %1 as %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move axis %1 up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move axis %1 down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paste axis %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>paste %n axis(es)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A machine has at most %n axis(es).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>AxisClip</name>
+    <message>
+        <source>There is no axis on the clipboard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine on the clipboard has no axis.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is on the clipboard is too large for a machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is on the clipboard is no axis. %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -70,6 +154,68 @@
     <message>
         <source>Language of the words: %1; English if not given.</source>
         <translation>Sprache der Texte: %1; ohne Angabe Englisch.</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>limit, answer</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Differences</name>
+    <message>
+        <source>axis %1 is new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>place of axis %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>axis: what differs</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>type of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>source of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name of the machine</source>
+        <translation type="unfinished">Name der Maschine</translation>
+    </message>
+    <message>
+        <source>notes on the machine</source>
+        <translation type="unfinished">Notizen zur Maschine</translation>
+    </message>
+    <message>
+        <source>what a newer program wrote</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) differ: %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -90,6 +236,19 @@
     <message>
         <source>The %1 must be a whole number from %2 to %3.</source>
         <translation>%1 muss eine ganze Zahl von %2 bis %3 sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a choice for %2.</source>
+        <translation type="unfinished">„%1“ steht für %2 nicht zur Wahl.</translation>
+    </message>
+    <message>
+        <source>%1 is a whole number from %2 to %3.</source>
+        <translation type="unfinished">%1 ist eine ganze Zahl von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>%1 must be %2, such as %3.</source>
+        <comment>column, bound, example</comment>
+        <translation type="unfinished">%1 muss %2 sein, etwa %3.</translation>
     </message>
 </context>
 <context>
@@ -272,6 +431,124 @@
         <source>Print JSON with stable names, in SI and in the file&apos;s units.</source>
         <translation>JSON mit festen Namen ausgeben, in SI-Einheiten und denen der Datei.</translation>
     </message>
+    <message>
+        <source>Size of the letters, in points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show this page of help instead, such as limit/whip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The size of letters is from 4 to 72 points, not &quot;%1&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no page of help &quot;%1&quot;; &quot;limit/whip&quot; is one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All axes at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>Using the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits of feed</source>
+        <translation type="unfinished">Grenzen des Vorschubs</translation>
+    </message>
+    <message>
+        <source>Limits of axial force</source>
+        <translation type="unfinished">Grenzen der Axialkraft</translation>
+    </message>
+    <message>
+        <source>Other limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KeysPage</name>
+    <message>
+        <source>Drawing of the drive train</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the next part, and its fields</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the part before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fields of the part the mark stands on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ladders of limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the next limit, the one before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lowest limit, the last one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the field the limit comes from, and its working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the curves off, a step at a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zoom in and out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show the whole plot again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy the picture and its numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything can be reached from the keyboard. Tab goes from one thing to the next, Shift+Tab back. This page is made from the menus as they are now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a field, Enter takes what was typed and Escape puts back what stood there. The mouse wheel never changes a field.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Limits</name>
@@ -295,14 +572,6 @@
         <source>%1 · %2</source>
         <comment>reached value, why it is not judged</comment>
         <translation>%1 · %2</translation>
-    </message>
-    <message>
-        <source>%1, wanted ≤ %2</source>
-        <translation>%1, gewünscht ≤ %2</translation>
-    </message>
-    <message>
-        <source>%1, wanted %2</source>
-        <translation>%1, gewünscht %2</translation>
     </message>
     <message>
         <source>%1: %2. %3</source>
@@ -329,6 +598,220 @@
         <source>wanted %1</source>
         <translation>gewünscht %1</translation>
     </message>
+    <message>
+        <source>governs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at most %2</source>
+        <comment>value, wanted with unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>value, wanted with unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>list of limits, the last</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 are within %2 %: both govern.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 are within %2 %: all govern.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation type="unfinished">gewünscht</translation>
+    </message>
+</context>
+<context>
+    <name>MachineView</name>
+    <message>
+        <source>%1 [%2]</source>
+        <comment>figure, its unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feed governed by</source>
+        <translation type="unfinished">Vorschub bestimmt durch</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation type="unfinished">Vorschub</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation type="unfinished">Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Axial force governed by</source>
+        <translation type="unfinished">Axialkraft bestimmt durch</translation>
+    </message>
+    <message>
+        <source>Axial force</source>
+        <translation type="unfinished">Axialkraft</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation type="unfinished">Auflösung</translation>
+    </message>
+    <message>
+        <source>Lost motion</source>
+        <translation type="unfinished">Umkehrverlust</translation>
+    </message>
+    <message>
+        <source>Lowest margin</source>
+        <translation type="unfinished">Kleinste Reserve</translation>
+    </message>
+    <message>
+        <source>Motor torque used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RMS torque used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>margin (limit)</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Moved mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 × %1</source>
+        <comment>motor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt %1, %2 : %3 teeth</source>
+        <comment>profile, teeth of motor&apos;s pulley : of screw&apos;s pulley</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>belt loop, %n pulley(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>coupling</source>
+        <translation type="unfinished">Kupplung</translation>
+    </message>
+    <message>
+        <source>%1 × %2, %3, %4–%5</source>
+        <comment>screw: diameter × lead, span, motor end–far end</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 × %1</source>
+        <comment>screw or belt</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Energy returned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bus, axis alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outputs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top feed</source>
+        <translation type="unfinished">Höchster Vorschub</translation>
+    </message>
+    <message>
+        <source>Steps at top feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation type="unfinished">Schritte</translation>
+    </message>
+    <message>
+        <source>All at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most of one axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation type="unfinished">Reserve</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure (axis letter)</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation type="unfinished">Anzahl</translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <translation type="unfinished">Beschreibung</translation>
+    </message>
+    <message>
+        <source>Axes</source>
+        <translation type="unfinished">Achsen</translation>
+    </message>
+</context>
+<context>
+    <name>MainWindow</name>
+    <message>
+        <source>What is typed for %1 cannot be taken and is not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>What is typed for %1 and %n more field(s) cannot be taken and is not saved.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -346,16 +829,16 @@
         <comment>part: the listed part it became</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>The folder %1 cannot be made.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Prompts</name>
     <message>
         <source>%1 has changes that are not saved.</source>
         <translation>%1 hat Änderungen, die nicht gespeichert sind.</translation>
-    </message>
-    <message>
-        <source>Discard the changes</source>
-        <translation>Änderungen verwerfen</translation>
     </message>
     <message>
         <source>%1 was changed by another program since it was read here. Saving now would lose that change.</source>
@@ -404,6 +887,253 @@
     <message>
         <source>Import a table</source>
         <translation>Tabelle importieren</translation>
+    </message>
+    <message>
+        <source>&amp;Don&apos;t save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the study as</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PulleyMove</name>
+    <message>
+        <source>pulley %1 moved</source>
+        <comment>its number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReadOut</name>
+    <message>
+        <source>carriage at x %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulley %1</source>
+        <comment>its number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x</source>
+        <comment>coordinate</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>y</source>
+        <comment>coordinate</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slide stands at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt does not fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none would</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would: %1 teeth</source>
+        <comment>list of numbers</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RecoveryOffers</name>
+    <message>
+        <source>A machine without a name (axes %1), last changed %2, was never saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (axes %2), last changed %3, was never saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes to %1, made %2, were not saved, and the file cannot be read now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes to %1, made %2, were not saved. Against the file, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes to %1, made %2, were not saved, and the file has been changed since. Against the file as it is now, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it in another window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take up what was not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Remedies</name>
+    <message>
+        <source>Try %1</source>
+        <comment>name of an undoable step: the change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 has %4, wanted at most %5.</source>
+        <comment>sign, verdict, limit, value, wanted value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 allows %4, wanted is %5.</source>
+        <comment>sign, verdict, limit, value, wanted value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No single change would do; two together may, or another layout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To reach it, one of:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be clear of it, one of:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">offen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>field: choice</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 ≤ %2</source>
+        <comment>field, value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ≥ %2</source>
+        <comment>field, value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>field, value</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figures of a screw, its name in the list</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>End bearings: %1</source>
+        <comment>name in the list</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>part, its name in the list</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>a part with %1</source>
+        <comment>figure a bought part must have</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask less: %1</source>
+        <comment>target and value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then nothing governs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then %1: %2</source>
+        <comment>value of the limit afterwards, verdict</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then it is no limit any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; the feed is then governed by %2: %3</source>
+        <comment>what becomes of the limit, limit, feed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then %1 governs: %2, %3</source>
+        <comment>limit, value, verdict</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of axis %2</source>
+        <comment>limit, letter</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It only moves the trouble, over is then: %1.</source>
+        <comment>limits</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No more known is then: %1.</source>
+        <comment>limits</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 → no limit any more</source>
+        <comment>limit, value before</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3, %4 %5</source>
+        <comment>limit, value before, after, sign, verdict</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, all its figures from the list: %2</source>
+        <comment>name of a listed part, its source</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3</source>
+        <comment>field, value before, value after</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All other limits stay as they are.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -784,13 +1514,28 @@
         <source>Ø %1</source>
         <translation>Ø %1</translation>
     </message>
+    <message>
+        <source>All axes at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StartPage</name>
+    <message>
+        <source>A long screw that whips before it is fast enough: see what lead, end supports and length do to the feed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A heavy head on a column, and a wish for a few micrometres: see what holds it up and where motion is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trapezoidal screws and a slow controller: see how step rate and friction set the limits.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Studies</name>
-    <message>
-        <source>Point at the plot, or press the arrow keys, to read it off. The wheel zooms, a double click resets, Ctrl+C copies picture and numbers.</source>
-        <translation>Zum Ablesen auf das Diagramm zeigen oder die Pfeiltasten drücken. Das Mausrad vergrößert, ein Doppelklick setzt zurück, Strg+C kopiert Bild und Zahlen.</translation>
-    </message>
     <message>
         <source>cutting thrust</source>
         <translation>Vorschubkraft</translation>
@@ -798,10 +1543,6 @@
     <message>
         <source>the motor can push</source>
         <translation>vom Motor aufbringbar</translation>
-    </message>
-    <message>
-        <source>At %1 the motor can cut with %2.%3</source>
-        <translation>Bei %1 kann der Motor mit %2 schneiden.%3</translation>
     </message>
     <message>
         <source>Cutting thrust against feed; give a cutting feed to read it off.</source>
@@ -814,10 +1555,6 @@
     <message>
         <source>the motor can reach</source>
         <translation>vom Motor erreichbar</translation>
-    </message>
-    <message>
-        <source>At %1 the motor can accelerate with %2.%3</source>
-        <translation>Bei %1 kann der Motor mit %2 beschleunigen.%3</translation>
     </message>
     <message>
         <source>Acceleration against feed; give a feed to read it off.</source>
@@ -852,20 +1589,12 @@
         <translation>Motordrehmoment über der Drehzahl; Vorschub und Beschleunigung angeben, um den Bedarf zu sehen.</translation>
     </message>
     <message>
-        <source>needed %1 at %2</source>
-        <translation>nötig %1 bei %2</translation>
-    </message>
-    <message>
         <source>At the wanted feed, %1, the motor needs %2 of its usable %3.</source>
         <translation>Beim gewünschten Vorschub, %1, braucht der Motor %2 von nutzbaren %3.</translation>
     </message>
     <message>
         <source>At the wanted feed, %1, the motor needs %2; its curve ends before.</source>
         <translation>Beim gewünschten Vorschub, %1, braucht der Motor %2; seine Kennlinie endet vorher.</translation>
-    </message>
-    <message>
-        <source> Wanted is %1.</source>
-        <translation> Gewünscht: %1.</translation>
     </message>
     <message>
         <source>feed</source>
@@ -901,14 +1630,6 @@
         <translation>Diese Endlagerung hält die Spindel nicht.</translation>
     </message>
     <message>
-        <source>The longest for %1 is %2.</source>
-        <translation>Die größte Länge für %1 ist %2.</translation>
-    </message>
-    <message>
-        <source>No length that holds the travel allows %1.</source>
-        <translation>Keine Länge, die für den Verfahrweg reicht, lässt %1 zu.</translation>
-    </message>
-    <message>
         <source>Thrust</source>
         <translation>Vorschubkraft</translation>
     </message>
@@ -921,10 +1642,6 @@
         <translation>Länge</translation>
     </message>
     <message>
-        <source>Motor torque</source>
-        <translation>Motordrehmoment</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>what an axis shows, its unit</comment>
         <translation>%1, %2</translation>
@@ -934,12 +1651,544 @@
         <translation>zul. Vorschub</translation>
     </message>
     <message>
-        <source>A belt that hauls the carriage does not whip.</source>
-        <translation>Bei einem Zugriemen gibt es kein Biegeschwingen.</translation>
+        <source>The motor&apos;s curve ends before the wanted feed of %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The screw stands still: it does not whip.</source>
-        <translation>Die Spindel steht still: Sie schwingt nicht.</translation>
+        <source>At %1 the motor can accelerate with %2; wanted is %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the motor can accelerate with %2.</source>
+        <translation type="unfinished">Bei %1 kann der Motor mit %2 beschleunigen.%3 {1 ?} {2.?}</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on reversal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over the travel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>known so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>root of squares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted lost motion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: open, past the motor&apos;s pull-out torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <comment>a field</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: missing %2 (%3)</source>
+        <comment>what is open, the field it wants, the part it belongs to</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>two sentences</comment>
+        <translation type="unfinished">%1: %2 {1;?}</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">offen</translation>
+    </message>
+    <message>
+        <source>Added up: on reversal %1, under cut %2; a belt&apos;s own pitch error over the travel is not reckoned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added up: on reversal %1, over the travel %2, under cut %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>sign, word of a margin</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>root mean square of the duty, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usable for a moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usable for ever</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>what the motor does, torque</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 at %3</source>
+        <comment>what the motor does, torque, speed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enough up to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">Zeit</translation>
+    </message>
+    <message>
+        <source>A move needs a wanted feed and a wanted acceleration; give both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>motor torque</source>
+        <translation type="unfinished">Motormoment</translation>
+    </message>
+    <message>
+        <source>motor torque, upwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>motor torque, downwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>available</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asks %1, has %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>past the end of the motor&apos;s curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 take at least %2, at %3 in the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 take at least %2; the way is too short for the wanted feed, it comes to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The motor would stall at %2: %3.</source>
+        <comment>sentence, time, asked and available torque</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 The motor is hardest pressed at %2: %3.</source>
+        <comment>sentence, time, asked and available torque</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accelerating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cutting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rotor and its shaft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turning screw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turning pulleys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moving mass</source>
+        <translation type="unfinished">bewegte Masse</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>guides and covers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bearings and preload</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bearings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost in the thread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost in the belt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost in the stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screw stands still and does not whip; the other limits hardly change with its length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whip, %1</source>
+        <comment>supports at the two ends</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>names of limits that run together</comment>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>At %1 between bearings whip allows %2; the longest for %3 is %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 between bearings whip allows %2; no length that holds the travel allows %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation type="unfinished">Verfahrweg</translation>
+    </message>
+    <message>
+        <source>give of the drive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on reversal, from friction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under the wanted cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed under cut %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A belt that hauls the carriage does not whip; it gives: %1 under the wanted cut at this travel, and more the longer it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A belt that hauls the carriage does not whip; it gives: %1 on reversal at this travel, and more the longer it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A belt that hauls the carriage does not whip; it gives, and more the longer it is. How much is open without the specific stiffness of each belt or the stiffness of the coupling.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point at the plot, or press the arrow keys, to read it off. The wheel zooms while the plot has the keyboard or Ctrl is held, dragging pans, a double click or 0 resets, Ctrl+C copies picture and numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what a column holds, its unit</comment>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 up to</source>
+        <comment>region</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part or level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motor</source>
+        <translation type="unfinished">Motor</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Errors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque shares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; along the top %2</source>
+        <comment>what the two scales show</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>what it is, number, unit</comment>
+        <translation type="unfinished">%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>number, unit, what it is</comment>
+        <translation type="unfinished">%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 up to %2 %3</source>
+        <comment>region, number, unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>sign of a margin, text</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>case %1, held to the spindle&apos;s power: %2 at %3</source>
+        <comment>number of a load case, thrust, feed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>case %1: %2 at %3</source>
+        <comment>number of a load case, thrust, feed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a limit, value</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>The motor&apos;s curve ends before the cutting feed of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the motor can cut with %2; wanted is %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the motor can cut with %2.</source>
+        <translation type="unfinished">Bei %1 kann der Motor mit %2 schneiden.%3 {1 ?} {2.?}</translation>
+    </message>
+    <message>
+        <source>weight, less what friction holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>▲ past the end of the motor&apos;s curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>what the motor does, feed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a feed and an acceleration, or a cutting feed and a thrust, to see where the motor&apos;s torque goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While %1 the motor is asked %2; the largest share, %3, is %4.</source>
+        <comment>what the motor does, torque, torque, where it goes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SwapWords</name>
+    <message>
+        <source>one more idler pulley</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without pulley %1</source>
+        <comment>its number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the screw turns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nut turns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a brake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a brake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one more load case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <comment>axis letter, part, what it became</comment>
+        <translation type="unfinished">%1 %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>Together</name>
+    <message>
+        <source>Reads</source>
+        <translation type="unfinished">Befund</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished">Grenze</translation>
+    </message>
+    <message>
+        <source>All at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most of one axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation type="unfinished">Reserve</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished">Anmerkung</translation>
+    </message>
+    <message>
+        <source>Axis</source>
+        <translation type="unfinished">Achse</translation>
+    </message>
+    <message>
+        <source>Motors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Energy returned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps at top feed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>figure (axis letter)</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>axis %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>limit, answer</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>At its own voltage the supply gives %1 for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on the bus keep it at its limit when all axes brake at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every direction is reached at %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 together, at right angles: %3 with each at its own feed; %4 at 45°.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The power is the sum of what each axis takes at its own largest; the energy that of all axes stopping at once from their wanted feeds. Nothing is taken off for axes that seldom move together. The spindle and its supply are not in it.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1148,6 +2397,38 @@
         <source>Ø %1, on the back</source>
         <comment>idler</comment>
         <translation>Ø %1, am Rücken</translation>
+    </message>
+    <message>
+        <source>nut here: whips at %1 · allowed %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 as near</source>
+        <comment>sign, name of a limit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 over</source>
+        <comment>sign, name of a limit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulley %1: %2</source>
+        <comment>number, what it is</comment>
+        <translation type="unfinished">Scheibe %1: %2</translation>
+    </message>
+    <message>
+        <source>The belt does not fit round the pulleys.</source>
+        <translation type="unfinished">Der Riemen passt nicht um die Scheiben.</translation>
+    </message>
+    <message>
+        <source>the wanted feed turns it at %1 % of that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what governs: verdict</comment>
+        <translation type="unfinished">%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3637,10 +4918,6 @@
         <translation>Lebensdauer</translation>
     </message>
     <message>
-        <source>bus voltage</source>
-        <translation>Zwischenkreisspannung</translation>
-    </message>
-    <message>
         <source>Where the belt, a hauling one first, runs at its allowed speed.</source>
         <translation>Wo der Riemen, zuerst ein Zugriemen, mit seiner erlaubten Geschwindigkeit läuft.</translation>
     </message>
@@ -4051,10 +5328,6 @@
     <message>
         <source>bus voltage after braking</source>
         <translation>Spannung nach dem Bremsen</translation>
-    </message>
-    <message>
-        <source>Supply voltage raised by the energy returned into the capacitance.</source>
-        <translation>Netzteilspannung, erhöht durch die in die Kapazität rückgespeiste Energie.</translation>
     </message>
     <message>
         <source>best lead to accelerate</source>
@@ -4613,10 +5886,6 @@
         <translation>Das Kleinste über die Lastfälle: nutzbares durch verlangtes Moment oder erreichter durch verlangten Vorschub.</translation>
     </message>
     <message>
-        <source>Shaft power and losses of this axis&apos; motors alone; the other axes draw on the supply too.</source>
-        <translation>Wellenleistung und Verluste nur der Motoren dieser Achse; die anderen Achsen ziehen auch am Netzteil.</translation>
-    </message>
-    <message>
         <source>Axial play of the nut, none if it is preloaded; of a hauling belt its tooth gap.</source>
         <translation>Axialspiel der Mutter, keines bei Vorspannung; bei einem Zugriemen sein Zahnspiel.</translation>
     </message>
@@ -4664,6 +5933,797 @@
         <source>f: the outer load under which the loaded half of the pair carries that much, by ISO 3408-5</source>
         <translation>f: die äußere Last, unter der die belastete Hälfte des Paars so viel trägt, nach ISO 3408-5</translation>
     </message>
+    <message>
+        <source>There are more answers here than the %1 that are read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This text of an answer is longer than the %1 bytes that are read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An answer names what it answers: either a &quot;finding&quot; or a &quot;limit&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the working: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed and force</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Life and inertia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag and speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque and speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Winding and current</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rotor and steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belt</source>
+        <translation type="unfinished">Riemen</translation>
+    </message>
+    <message>
+        <source>Pulleys and length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Masses and losses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stiffness and play</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tension and strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length and ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nut and preload</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ratings and speeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stiffness, accuracy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Safety and material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 24 V to 48 V for small steppers. Read it on the label of the supply.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it in the manual of the controller, for all axes at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 2 m/min to 10 m/min on a router, 1 m/min to 4 m/min on a small mill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 0.2 m/s² to 2 m/s² on home-built machines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 50 N to 200 N in wood, 200 N to 1 kN in metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: up to 10 for steppers; the motor&apos;s data sheet may say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh it, or take it from the drawing, spindle and cables too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 0.002 to 0.006 for balls, 0.1 to 0.2 for sliding guides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the motor&apos;s data sheet; often in g·cm².</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the motor&apos;s data sheet; often in N·cm or oz·in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the motor&apos;s data sheet, of one phase; usual: 1 mH to 8 mH.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the motor&apos;s data sheet, of one phase, or measure it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the motor&apos;s label or data sheet, of one phase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 50 % to 70 % for steppers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the drive&apos;s switches; usual: 8 to 16.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The belt maker&apos;s manual says how much; it can be heard as a note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the screw&apos;s drawing (root diameter) or measure it with a calliper in the thread.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 2 mm to 25 mm; 16 × 5 means a lead of 5 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on your drawing, from bearing middle to bearing middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 85 % to 95 % for balls, 20 % to 60 % for a sliding thread.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 20 µm to 100 µm for a single rolled nut; measure it with a dial gauge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the nut&apos;s data sheet, as C or C_a.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the nut&apos;s data sheet, as C_0 or C_0a.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the data sheet of the fixed bearing, axially.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual: 80 % of the first critical speed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supply power, all axes at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bus voltage, all axes braking at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished">Maschine</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>axis letter or machine, part or limit</comment>
+        <translation type="unfinished">%1 · %2</translation>
+    </message>
+    <message>
+        <source>▲ grave</source>
+        <comment>a finding</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>△ caution</source>
+        <comment>a finding</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 asked, %2 allowed; the margin is %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <comment>actual, allowed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✎ answered: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✎ answered when it was %1; now it is %2. The answer was: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: answered, but no longer found. The answer was: %2</source>
+        <comment>subject, note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing on %1: %2 (%3)</source>
+        <comment>axis letter or machine, field, its part</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds for a straight, slender shaft (longer than 15 diameters the error stays below 0.4 %). Left out: axial load, give of the bearings, the nut&apos;s mass, imbalance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share pays for what the critical speed leaves out: imbalance, bends, give of the bearings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds as far as the critical speed does: a straight, slender screw held at its ends as stated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the nut for a plain support, which a stiff nut betters and a loose one does not reach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact for both ends supported, close for others. Holds below the buckling load.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Euler holds above the slenderness where both curves meet, J. B. Johnson below it. For a straight screw, loaded along its axis, without shock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole force is taken to pass through the longest loaded length; where two fixed ends share it, this is on the safe side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the load is half of what yields the core.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plain pressure over the core. Left out: torsion, notches of the thread, fatigue.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An experience with the balls&apos; return; the supplier&apos;s own figure for the nut is better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a load along the axis that all balls share; side load and tilt take off much of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As good as the bearing maker&apos;s figure; what stretch or heat already takes is counted off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds for one coefficient of friction, whatever speed, grease and load; cold grease and wear make it worse.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At rest and without vibration. Below zero a thread holds by itself on paper only; do not rely on it to keep a load up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For balls, by Hertz: deflection goes with load to the power of two thirds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: stick at rest, wear, heat, oil at speed. A measured drag is better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the load cases and moves as they were given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds for good lubrication, a clean nut and load along the axis. Left out: side load and tilt, dirt, strokes of a few turns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A life that the stated share of screws reaches; any single one may last a fraction or many times as long.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nine of ten reach it, well greased and clean. Left out: couples on the blocks beyond those named, shocks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the grade permits; a single screw may be much better. A controller that corrects pitch takes most of it away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For an evenly warmed screw held at one end; the frame&apos;s own warming is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Geometry of the pitch line; tension and tolerance of the belt shift it by tenths of a millimetre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole teeth only. Fewer than two in mesh are no drive.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a new, clean, true belt at room temperature with even load; shocks want a margin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shaft centres stand still and the belt is elastic. Left out: the belt&apos;s own mass at speed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The span as a string. Short, stiff spans sound higher, and their pull is then less than it sounds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The span as a string; a stiff belt on a short span makes the pull read too high.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At rest. Hold it against what the motor&apos;s maker allows as radial load.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While both ways of the belt stay taut. Left out: teeth and clamps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of a belt while both spans stay taut; its teeth are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One coefficient at all speeds. Left out: stick at rest, cold grease, guides out of true.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With friction as given. A worn or shaken drive falls faster; do not stand under it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guide friction is not counted on. Without power only a brake or a counterbalance holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds on the motor&apos;s curve at the stated supply, warm enough and away from resonance. Past the last known point nothing is said.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accelerating all the way up to this feed. A stepper curve from ratings leaves out saturation, iron loss and resonance; measured points are better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the known curve ends: the motor may turn faster, but nobody has said with what torque.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the wanted feed, where torque is least; from rest there is more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At steady feed. Cutting forces swing: their peaks lie above the mean.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A habit of drive builders, not a law of nature: a stiff train tolerates more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Small swings about rest with a stiff train. Microstepping weakens it, damping is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One axis alone, from rest to rest, with the same limits up and down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While a cycle is short against the time the motor takes to warm up, and torque goes with current.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the mean of the force in each case; peaks within a turn of the cutter lie above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With cold windings; warm copper adds up to a third. Iron loss is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This axis alone: add up the axes that work at the same time, and the drives&apos; own needs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the safe side: loss in the windings and what other axes draw are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the safe side: a supply that takes back, a brake resistor and the drives&apos; own needs are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At one torque and with inertias as they are. The top is flat: half or twice as much still gives about 80 % of the acceleration.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a stiff gantry. Left out: bending of the gantry and the rails.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The core in tension and compression, at the place of the travel where it is softest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By Hertz from one listed figure; housing and tilt of the nut are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Springs one after the other. Left out: housing, bed and carriage, which often give more than the drive.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the drive alone. Left out: housing, bed and carriage, which often give more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One mass on the drive&apos;s spring, undamped; frame and guides are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two inertias on one spring, undamped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a stiff gantry, small angles and blocks without play.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Friction that turns round with the motion winds the drive&apos;s spring both ways.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stepper lags by the arcsine of its load; microstepping errors of the motor itself come on top.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All parts at their worst at once; the root of squares is what is likely.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the drive along the axis alone; spindle, frame and guides give as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kinematics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screw shaft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inertia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque at the motor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits of feed</source>
+        <translation type="unfinished">Grenzen des Vorschubs</translation>
+    </message>
+    <message>
+        <source>Limits of axial force</source>
+        <translation type="unfinished">Grenzen der Axialkraft</translation>
+    </message>
+    <message>
+        <source>Belt between motor and screw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hauling belt</source>
+        <translation type="unfinished">Zugriemen</translation>
+    </message>
+    <message>
+        <source>Stiffness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Errors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation type="unfinished">Lebensdauer</translation>
+    </message>
+    <message>
+        <source>Moves and duty</source>
+        <translation type="unfinished">Fahrten und Arbeitszyklus</translation>
+    </message>
+    <message>
+        <source>Motor, controller and supply</source>
+        <translation type="unfinished">Motor, Steuerung und Netzteil</translation>
+    </message>
+    <message>
+        <source>supply power, axis alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bus voltage, axis alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shaft power and losses of this axis&apos; motors alone; the other axes draw on the supply too. All of them at once are judged with the machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply voltage raised by the energy returned into the capacitance when this axis alone brakes. All of them at once are judged with the machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 times %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minus %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 squared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the square of %1, end of square</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the square root of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the square root of %1, end of root</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>function</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 equals %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bracket %1, end of bracket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 prime</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>symbol, subscript</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 times ten to the power of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, unit</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 minus %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 plus %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 over %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fraction %1, over %2, end of fraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a function f</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a function f of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Working</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>field (part)</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation type="unfinished">berechnet</translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright</name>
+    <message>
+        <source>%1 teeth</source>
+        <translation type="unfinished">%1 Zähne</translation>
+    </message>
+    <message>
+        <source>wrap %1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in mesh: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reduction %1 : 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>motor turns %1 ×</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the side nearer to the load carries more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation type="unfinished">Drehzahl</translation>
+    </message>
+    <message>
+        <source>thin: no jerk limit · bold: with one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished">Zeit</translation>
+    </message>
+    <message>
+        <source>a target or an input is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an example; its stiffnesses are invented</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <comment>the two ends of a screw</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed at which it whips, against two supported ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load at which it buckles, against two supported ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>starts: %1 · pitch = lead ÷ %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each half presses on one flank of the thread only: no play is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::AboutWindow</name>
+    <message>
+        <source>About Feedwright</source>
+        <translation type="unfinished">Über Feedwright</translation>
+    </message>
+    <message>
+        <source>Feedwright %1
+
+Sizes the drive of every axis of a CNC router or mill before its parts are bought.
+
+Its figures help to choose; they are not an approval. Machines crush and cut: keep to your local rules, and ask somebody qualified where you are not.
+
+Free software under the GNU General Public License, version 3 or later; it comes without warranty.</source>
+        <translation type="unfinished">Feedwright %1
+
+Legt den Antrieb jeder Achse einer CNC-Fräsmaschine aus, bevor die Teile gekauft werden.
+
+Die Werte helfen bei der Auswahl; sie sind keine Freigabe. Maschinen quetschen und schneiden: die örtlichen Vorschriften einhalten und, wo die eigene Fachkunde fehlt, eine fachkundige Person fragen.
+
+Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Made with:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Libraries and their licences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Library</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>GNU General Public License, version 3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>View &amp;licence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::Autosave</name>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>feedwright::AxesPanel</name>
@@ -4674,6 +6734,10 @@
     <message>
         <source>Add axis</source>
         <translation>Achse hinzufügen</translation>
+    </message>
+    <message>
+        <source>✎ typed text waits</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4704,43 +6768,245 @@
     </message>
 </context>
 <context>
+    <name>feedwright::ConcernList</name>
+    <message>
+        <source>What deserves care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing waits for an answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to settle, the gravest first</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n answered</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::ConcernRow</name>
+    <message>
+        <source>Keep the answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>weight, subject, sentence</comment>
+        <translation type="unfinished">%1: %2. %3 {1,?} {2:?}</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the answer to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is all right: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is all right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is too long: at most %1 bytes are kept, and it has %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An answer makes nothing safer: the caution stays in sight and on the sheet. Keep to your local rules, and ask somebody qualified.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is kept in the machine&apos;s file with the figures as they are now, and printed on the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>answer to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remove the answer to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::FieldRow</name>
+    <message>
+        <source>Back to the preset</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the preset, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the list&apos;s figures back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the list&apos;s %1 back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program&apos;s own figure until you give yours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Typed in here or in the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a list: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>field, where its value came from</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>changed from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed from the list: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 wanted by %2</source>
+        <comment>sign, limits that need the field</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::FieldSection</name>
+    <message>
+        <source>%1, open</source>
+        <comment>section of a form</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, closed</source>
+        <comment>section of a form</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::FieldsForm</name>
+    <message numerus="yes">
+        <source>%n to mend</source>
+        <comment>fields of a section</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wanted</source>
+        <comment>fields of a section</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n given</source>
+        <comment>fields of a section</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>feedwright::FieldsPanel</name>
     <message>
         <source>Fields</source>
         <translation>Felder</translation>
     </message>
     <message>
-        <source>Part</source>
-        <translation>Teil</translation>
+        <source>Find a field of this part</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Machine</source>
-        <translation>Maschine</translation>
+        <source>Find a field (Ctrl+F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::FigureEditor</name>
+    <message>
+        <source>Figure</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Type of %1</source>
-        <translation>Typ: %1</translation>
+        <source>open</source>
+        <translation type="unfinished">offen</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::FigureModel</name>
+    <message>
+        <source>wanted %1</source>
+        <translation type="unfinished">gewünscht %1</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::FigureTable</name>
+    <message>
+        <source>Copy the table</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <comment>part: its type</comment>
-        <translation>%1: %2</translation>
+        <source>%1, wanted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Type</source>
-        <translation>Typ</translation>
-    </message>
-    <message>
-        <source>Source of the figures</source>
-        <translation>Quelle der Werte</translation>
-    </message>
-    <message>
-        <source>data sheet, supplier, measured</source>
-        <translation>Datenblatt, Lieferant, gemessen</translation>
-    </message>
-    <message>
-        <source>source of the figures</source>
-        <translation>Quelle der Werte</translation>
+        <source>%1, reads</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4748,6 +7014,90 @@
     <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::GraveCautions</name>
+    <message>
+        <source>less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <comment>cautions</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show fewer cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show all cautions in full</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::HelpPageView</name>
+    <message>
+        <source>Page of help</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::HelpWindow</name>
+    <message>
+        <source>Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search all pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) found.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 – Feedwright help</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::LadderWidget</name>
+    <message>
+        <source>%1 Chosen.</source>
+        <comment>sentence on a limit</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4808,6 +7158,27 @@
         <source>The sheet is not written.</source>
         <translation>Das Auslegungsblatt ist nicht geschrieben.</translation>
     </message>
+    <message>
+        <source>%1 copy</source>
+        <comment>file name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is open elsewhere (%2). Save under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another window of this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on %1, process %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1 on %2, process %3</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MachineForm</name>
@@ -4837,6 +7208,102 @@
     </message>
 </context>
 <context>
+    <name>feedwright::MachineView</name>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished">Maschine</translation>
+    </message>
+    <message>
+        <source>Axes side by side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All axes at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What deserves care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each axis asks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation type="unfinished">Netzteil</translation>
+    </message>
+    <message>
+        <source>Controller figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Controller</source>
+        <translation type="unfinished">Steuerung</translation>
+    </message>
+    <message>
+        <source>Parts to buy</source>
+        <translation type="unfinished">Zu kaufende Teile</translation>
+    </message>
+    <message>
+        <source>Not computed. Nothing can be said of the machine until this is put right:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <comment>machine, axes, motors, concerns</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine without a name</source>
+        <translation type="unfinished">Maschine ohne Namen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n axis(es)</source>
+        <translation type="unfinished">
+            <numerusform>%n Achse</numerusform>
+            <numerusform>%n Achsen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n motor(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to settle</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n output(s) for motors in all; the two motors of one axis get the same steps, each from an output of its own.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>feedwright::MainWindow</name>
     <message>
         <source>Try this: click the screw in the drawing, type a lead of 10 mm, and watch the limits move. Undo takes it back.</source>
@@ -4846,10 +7313,6 @@
         <source>%1[*] – Feedwright</source>
         <comment>title of the window</comment>
         <translation>%1[*] – Feedwright</translation>
-    </message>
-    <message>
-        <source>This file was written by a newer program (format 1.%1). It is opened as far as understood; the rest is kept as it stands.</source>
-        <translation>Diese Datei wurde von einem neueren Programm geschrieben (Format 1.%1). Sie ist geöffnet, soweit sie verstanden wird; der Rest bleibt unverändert erhalten.</translation>
     </message>
     <message>
         <source>%1 was changed by another program, and you have changes that are not saved.</source>
@@ -4964,28 +7427,247 @@
         <translation>&amp;Über Feedwright</translation>
     </message>
     <message>
-        <source>About Feedwright</source>
-        <translation>Über Feedwright</translation>
-    </message>
-    <message>
-        <source>Feedwright %1
-
-Sizes the drive of every axis of a CNC router or mill before its parts are bought.
-
-Its figures help to choose; they are not an approval. Machines crush and cut: keep to your local rules, and ask somebody qualified where you are not.
-
-Free software under the GNU General Public License, version 3 or later; it comes without warranty.</source>
-        <translation>Feedwright %1
-
-Legt den Antrieb jeder Achse einer CNC-Fräsmaschine aus, bevor die Teile gekauft werden.
-
-Die Werte helfen bei der Auswahl; sie sind keine Freigabe. Maschinen quetschen und schneiden: die örtlichen Vorschriften einhalten und, wo die eigene Fachkunde fehlt, eine fachkundige Person fragen.
-
-Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne jede Gewährleistung.</translation>
-    </message>
-    <message>
         <source>Open a sa&amp;mple</source>
         <translation>Be&amp;ispiel öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;History…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paste axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Duplicate axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move axis &amp;up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move axis d&amp;own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History of edits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New &amp;window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;tart page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>file, folder</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Clear the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Remember recent files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help on &amp;this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Contents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keyboard shortcuts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ca&amp;utions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you change here cannot be put aside for the case of a crash; save often. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1[*] (open elsewhere) – Feedwright</source>
+        <comment>title of the window</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file was written by a newer program (format %1.%2). It is opened as far as understood; the rest is kept as it stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is open elsewhere: %2. Here you can look and change, but only save under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close without it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not there any more, or its medium is not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Next pane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Previous pane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis a&amp;bove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis b&amp;elow</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::MoveDistance</name>
+    <message>
+        <source>Dis&amp;tance of the move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance of the move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From standstill to standstill, in any unit; a tenth of the travel if nothing is typed. Kept for this axis while the window is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The distance must be more than zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The distance must be within the travel of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>= %1</source>
+        <comment>what a typed distance became</comment>
+        <translation type="unfinished">= %1</translation>
+    </message>
+    <message>
+        <source>▲ %1</source>
+        <comment>sign of a fault, sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::PartChooser</name>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished">Teil</translation>
+    </message>
+    <message>
+        <source>%1 (typed text waits)</source>
+        <comment>part</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished">Maschine</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::PartHeader</name>
+    <message>
+        <source>Type of %1</source>
+        <translation type="unfinished">Typ: %1</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation type="unfinished">Typ</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>part: its type</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Source of the figures</source>
+        <translation type="unfinished">Quelle der Werte</translation>
+    </message>
+    <message>
+        <source>data sheet, supplier, measured</source>
+        <translation type="unfinished">Datenblatt, Lieferant, gemessen</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>source of the figures</source>
+        <translation type="unfinished">Quelle der Werte</translation>
+    </message>
+    <message>
+        <source>Keep in my list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts these figures into your own parts list, for other axes and machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the part in your list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name, then Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept as &quot;%1&quot; in %2.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5001,6 +7683,123 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>%1 (own list)</source>
         <translation>%1 (eigene Liste)</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished">Teil</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation type="unfinished">Werte</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::QuantityEdit</name>
+    <message>
+        <source>In other units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The value in each unit (Alt+Down)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The value in each unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::RemediesView</name>
+    <message>
+        <source>What would do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit that is over or close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would do is not computed while the machine has faults.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is over or close.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <comment>name of the step tried last</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::ResultPicker</name>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished">Ergebnis</translation>
+    </message>
+    <message>
+        <source>Type part of a name to find a result.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::StackKeeper</name>
+    <message>
+        <source>↑ %1</source>
+        <comment>a level above the scale</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::StartPage</name>
+    <message>
+        <source>Start page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sizes the drive of every axis of a CNC router or mill before its parts are bought.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One axis of ordinary parts, to be changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A machine from a file. It can be dropped here, too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sample is opened as a machine of your own: saving it asks for a place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked on last</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5021,6 +7820,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>Not computed: the machine has faults, listed with the limits.</source>
         <translation>Nicht berechnet: Die Maschine hat Fehler; sie stehen bei den Grenzen.</translation>
     </message>
+    <message>
+        <source>%1 is not written.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>feedwright::StudyCanvas</name>
@@ -5033,14 +7836,36 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Diagramm: %1</translation>
     </message>
     <message>
-        <source>%1 %2 %3</source>
-        <comment>what the axis shows, number, unit</comment>
-        <translation>%1 %2 %3</translation>
+        <source>The study as a table</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: %2 %3</source>
-        <comment>curve: number, unit</comment>
-        <translation>%1: %2 %3</translation>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save numbers…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole plot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the scales that show everything (0)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same as a table of numbers</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5051,29 +7876,8 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Add row</source>
-        <translation>Zeile hinzufügen</translation>
-    </message>
-    <message>
-        <source>Remove row</source>
-        <translation>Zeile entfernen</translation>
-    </message>
-    <message>
         <source>Import…</source>
         <translation>Importieren…</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; is not a choice for %2.</source>
-        <translation>„%1“ steht für %2 nicht zur Wahl.</translation>
-    </message>
-    <message>
-        <source>%1 is a whole number from %2 to %3.</source>
-        <translation>%1 ist eine ganze Zahl von %2 bis %3.</translation>
-    </message>
-    <message>
-        <source>%1 must be %2, such as %3.</source>
-        <comment>column, bound, example</comment>
-        <translation>%1 muss %2 sein, etwa %3.</translation>
     </message>
     <message>
         <source>%1 cannot be read.</source>
@@ -5083,6 +7887,73 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>%1 holds no table: wanted are lines of %2 values parted by tabs, semicolons or commas.</source>
         <translation>%1 enthält keine Tabelle: Nötig sind Zeilen mit %2 Werten, getrennt durch Tabulatoren, Semikolons oder Kommas.</translation>
     </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished">offen</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 → %4</source>
+        <comment>table, column, value before, value after</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: one more</source>
+        <comment>table</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: one less</source>
+        <comment>table</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is taken, for in row %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a table put in</source>
+        <comment>table</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::TermsTable</name>
+    <message>
+        <source>symbol</source>
+        <translation type="unfinished">Zeichen</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished">Wert</translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation type="unfinished">Bedeutung</translation>
+    </message>
+    <message>
+        <source>origin</source>
+        <translation type="unfinished">Herkunft</translation>
+    </message>
+    <message>
+        <source>1 % gives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By how much the result moves when this figure alone grows by one per cent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter, or a click on what a row is about, goes to its field or its working. Ctrl+C copies rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>feedwright::TextRow</name>
@@ -5090,17 +7961,17 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>open</source>
         <translation>offen</translation>
     </message>
+    <message>
+        <source>show %1 in %2</source>
+        <comment>field, unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>feedwright::TrainView</name>
     <message>
         <source>Drive train</source>
         <translation>Antriebsstrang</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>what governs: verdict</comment>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>There is no axis.</source>
@@ -5111,44 +7982,60 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Antriebsstrang von %1: %2</translation>
     </message>
     <message>
-        <source>The belt does not fit round the pulleys.</source>
-        <translation>Der Riemen passt nicht um die Scheiben.</translation>
+        <source>Type over a figure here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>pulley %1: %2</source>
-        <comment>number, what it is</comment>
-        <translation>Scheibe %1: %2</translation>
+        <source>Carriage back to the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swap the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swap: %1</source>
+        <comment>part</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::WorkingTrail</name>
+    <message>
+        <source>Back to the working before (Alt+Left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward to the working after (Alt+Right)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to: %1</source>
+        <comment>result</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
     <name>feedwright::WorkingView</name>
     <message>
-        <source>Result</source>
-        <translation>Ergebnis</translation>
-    </message>
-    <message>
         <source>Symbols of the equation</source>
         <translation>Formelzeichen der Gleichung</translation>
-    </message>
-    <message>
-        <source>symbol</source>
-        <translation>Zeichen</translation>
-    </message>
-    <message>
-        <source>value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
-        <source>what it is</source>
-        <translation>Bedeutung</translation>
-    </message>
-    <message>
-        <source>origin</source>
-        <translation>Herkunft</translation>
-    </message>
-    <message>
-        <source>Enter or a double click goes to the field or to the working of the row.</source>
-        <translation>Eingabetaste oder Doppelklick führt zum Feld oder zum Rechenweg der Zeile.</translation>
     </message>
     <message>
         <source>Not computed: the machine has faults, listed with the limits.</source>
@@ -5163,17 +8050,52 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Quelle: %1</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <comment>field (part)</comment>
-        <translation>%1 (%2)</translation>
+        <source>Working</source>
+        <translation type="unfinished">Rechenweg</translation>
     </message>
     <message>
-        <source>computed</source>
-        <translation>berechnet</translation>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>fixed</source>
-        <translation>festgelegt</translation>
+        <source>Copy the equation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies the equation as a line of text and as MathML (Ctrl+C)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures behind it that move it most:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures that move the result most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 It is %2.</source>
+        <comment>meaning of a result, its value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This result is open. %1</source>
+        <comment>what is missing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 = %2, %3</source>
+        <comment>symbol, value, what it is</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 %</source>
+        <comment>part of a sum, its per cent</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The largest part: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

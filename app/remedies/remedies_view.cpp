@@ -4,12 +4,15 @@
 #include "fields/wheel_guard.h"
 #include "remedies/remedy_row.h"
 #include "window/plain_label.h"
+#include "window/style.h"
 
 #include <QApplication>
 #include <QComboBox>
+#include <QElapsedTimer>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -100,14 +103,23 @@ void RemediesView::take_selection() {
   }
 }
 
-/// The next edit, should it come first, starts the wait anew.
+/// The next edit, should it come first, starts the wait anew. Where the search is slow (a belt loop
+/// laid out again and again) it waits for a rest from typing.
 void RemediesView::schedule() {
-  after_painting_.start(0);
+  constexpr int rest = 200; // ms
+  after_painting_.start(slow_ ? rest : 0);
 }
 
 void RemediesView::showEvent(QShowEvent* event) {
   refresh();
   QWidget::showEvent(event);
+}
+
+/// A rule between the fields and what would do.
+void RemediesView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setPen(QPen(Look::of(palette()).rule, 1.0));
+  painter.drawLine(0, 0, width(), 0);
 }
 
 void RemediesView::changeEvent(QEvent* event) {
@@ -157,7 +169,11 @@ void RemediesView::show_limit(const std::vector<LimitId>& troubled, const AxisRe
   const bool keeps = chosen_ && std::ranges::find(troubled, *chosen_) != troubled.end();
   shown_ = keeps ? *chosen_ : troubled.front();
   fill_limits(troubled, results);
+  constexpr qint64 felt = 30; // ms
+  QElapsedTimer watch;
+  watch.start();
   remedies_ = remedies(document_.machine(), axis_, *shown_, parts_, document_.units());
+  slow_ = watch.elapsed() > felt;
   sentence_->setForegroundRole(QPalette::WindowText);
   const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
                               document_.units()};
@@ -246,10 +262,10 @@ void RemediesView::show_take_back() {
   take_back_->setVisible(just_tried);
 }
 
-/// Heading, sentence and some five rows of two lines.
+/// Heading, sentence and some five rows of two lines; in a tall window a third of it.
 int RemediesView::usual_height() const {
   constexpr int lines = 16;
-  return lines * fontMetrics().lineSpacing();
+  return std::max(lines * fontMetrics().lineSpacing(), window()->height() / 3);
 }
 
 void RemediesView::set_quiet(bool quiet) {

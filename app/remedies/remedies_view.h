@@ -35,12 +35,16 @@ public:
   /// The remedies that are shown, row by row.
   const std::vector<Remedy>& shown() const { return remedies_; }
 
+  /// An edit has been made since the rows were.
+  bool is_waiting() const { return after_painting_.isActive(); }
+
 signals:
   /// There is something to show, or no more: so much height would do.
   void height_wanted(int height);
 
 protected:
   void showEvent(QShowEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
 
 private:
@@ -62,6 +66,7 @@ private:
   MachineDocument& document_;
   std::vector<ListedPart> parts_;
   QTimer after_painting_;
+  bool slow_ = false; ///< the last search took long enough to be felt at every edit
   std::size_t axis_ = 0;
   std::optional<LimitId> chosen_;
   std::optional<LimitId> shown_;

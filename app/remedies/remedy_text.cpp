@@ -86,7 +86,35 @@ private:
     return text.isEmpty() ? tr("open") : text;
   }
 
+  /// Of a table the first cell that changes: "teeth in row 1: 16".
+  QString table_piece(const FieldChange& change, const TableRows& before,
+                      const TableRows& after) const {
+    const auto field = field_of(about_.machine, about_.axis, change.slot, change.member);
+    if (!field || field->info.table == nullptr) {
+      return words::field_name(change.slot, change.member);
+    }
+    const auto columns = field->info.table->columns();
+    for (std::size_t row = 0; row < std::min(before.rows.size(), after.rows.size()); ++row) {
+      for (std::size_t i = 0; i < std::min(columns.size(), after.rows[row].size()); ++i) {
+        if (before.rows[row][i] != after.rows[row][i]) {
+          const FieldView cell{columns[i], field_value_of(after.rows[row][i]), {}};
+          return tr("%1: %2 in row %3: %4", "table, column, row, value")
+              .arg(words::field_name(change.slot, change.member),
+                   words::column_name(change.slot, change.member, columns[i].member),
+                   QString::number(row + 1), words::field_text(cell));
+        }
+      }
+    }
+    return words::field_name(change.slot, change.member);
+  }
+  static FieldValue field_value_of(const CellValue& cell) { return feedwright::field_value(cell); }
+
   QString piece(const FieldChange& change, bool with_sense) const {
+    const auto* before = std::get_if<TableRows>(&change.before);
+    const auto* after = std::get_if<TableRows>(&change.after);
+    if (before != nullptr && after != nullptr) {
+      return table_piece(change, *before, *after);
+    }
     const QString name = words::field_name(change.slot, change.member);
     QString value = field_value(change, true);
     if (with_sense) { // for show: a number keeps its unit beside it
@@ -112,7 +140,9 @@ private:
   QString what(bool with_sense) const {
     QStringList pieces;
     for (const FieldChange& change : remedy_.changes) {
-      const bool choice = std::holds_alternative<std::string>(remedy_.changes.front().after);
+      const FieldValue& first = remedy_.changes.front().after;
+      const bool choice =
+          std::holds_alternative<std::string>(first) || std::holds_alternative<TableRows>(first);
       if (pieces.isEmpty() || choice || remedy_.part) {
         pieces << piece(change, with_sense);
       }
@@ -230,6 +260,10 @@ private:
                    .arg(QString::fromStdString(part.name), QString::fromStdString(part.source));
     }
     for (const FieldChange& change : remedy_.changes) {
+      if (std::holds_alternative<TableRows>(change.after)) {
+        lines << piece(change, false);
+        continue;
+      }
       lines << tr("%1: %2 → %3", "field, value before, value after")
                    .arg(words::field_name(change.slot, change.member), field_value(change, false),
                         field_value(change, true));
@@ -237,6 +271,9 @@ private:
     const QStringList moved = moved_limits();
     if (!moved.isEmpty()) {
       lines << QString() << moved << tr("All other limits stay as they are.");
+    }
+    for (const Finding& finding : remedy_.new_cautions) {
+      lines << QString() << words::finding_text(finding);
     }
     return lines.join(QLatin1Char('\n'));
   }

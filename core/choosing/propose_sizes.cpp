@@ -2,6 +2,7 @@
 
 // Inputs that come in sizes: the next size either way that reaches the limit.
 
+#include "choosing/pulley_sizes.h"
 #include "choosing/trial.h"
 #include "units/read_quantity.h"
 
@@ -16,8 +17,6 @@ namespace {
 using S = PartSlot;
 
 // common practice, no source: what shops keep and drives can be set to.
-constexpr std::int64_t pulleys[] = {10, 12, 14, 15, 16, 18, 20, 22, 24, 25, 26, 28,
-                                    30, 32, 36, 40, 44, 48, 50, 56, 60, 72, 80};
 constexpr std::int64_t microsteps[] = {1, 2, 4, 8, 16, 32, 64, 128, 256};
 constexpr std::int64_t servo_steps[] = {400,  800,  1000, 1600,  2000,  2500,  3200, 4000,
                                         5000, 6400, 8000, 10000, 12800, 20000, 40000};
@@ -43,7 +42,7 @@ public:
 
   template <std::size_t n>
   void counts(PartSlot slot, std::string_view member, const std::int64_t (&sizes)[n],
-              std::string_view sized_with_it = {}) {
+              std::string_view sized_with_it = {}, std::int64_t least = 0) {
     const auto field = field_of(trial_.machine(), 0, slot, member);
     if (!field) {
       return;
@@ -52,7 +51,7 @@ public:
     std::vector<FieldValue> larger;
     std::vector<FieldValue> smaller;
     for (const std::int64_t size : sizes) {
-      if (double(size) != now) {
+      if (double(size) != now && size >= least) {
         (double(size) > now ? larger : smaller).emplace_back(size);
       }
     }
@@ -131,13 +130,18 @@ private:
   std::vector<Proposal>& proposals_;
 };
 
-/// Pulley sizes that do not go below the belt's least.
 void pulley_sizes(Trial& trial, SizeSearch& search) {
-  if (std::holds_alternative<BeltStage>(trial.axis().transmission)) {
-    search.counts(S::transmission, "motor_pulley_teeth", pulleys, "motor_pulley_inertia");
-    search.counts(S::transmission, "screw_pulley_teeth", pulleys, "screw_pulley_inertia");
+  if (const auto* stage = std::get_if<BeltStage>(&trial.axis().transmission)) {
+    const std::int64_t least = stage->least_teeth;
+    search.counts(S::transmission, "motor_pulley_teeth", usual_pulleys, "motor_pulley_inertia",
+                  least);
+    search.counts(S::transmission, "screw_pulley_teeth", usual_pulleys, "screw_pulley_inertia",
+                  least);
   }
-  search.counts(S::drive, "pulley_teeth", pulleys, "pulley_inertia");
+  if (const auto* belt = std::get_if<HaulingBelt>(&trial.axis().drive)) {
+    const std::int64_t least = belt->least_teeth;
+    search.counts(S::drive, "pulley_teeth", usual_pulleys, "pulley_inertia", least);
+  }
 }
 
 bool listed_by_diameter(const Trial& trial, const Screw& screw) {

@@ -80,8 +80,8 @@ private:
       }
     }
     for (const Finding& finding : after.findings) {
-      if (is_grave(finding.code) && is_news(finding, before_.findings)) {
-        remedy.newly_grave.push_back(finding);
+      if (is_news(finding, before_.findings)) {
+        (is_grave(finding.code) ? remedy.newly_grave : remedy.new_cautions).push_back(finding);
       }
     }
   }
@@ -167,6 +167,7 @@ std::vector<Remedy> remedies(const Machine& machine, std::size_t axis, LimitId l
   std::vector<choosing::Proposal> proposals;
   choosing::propose_numbers(trial, proposals);
   choosing::propose_sizes(trial, proposals);
+  choosing::propose_loops(trial, proposals);
   choosing::propose_arrangements(trial, proposals);
   choosing::propose_parts(trial, proposals);
   Judge judge(machine, axis, limit, parts, trial.before());

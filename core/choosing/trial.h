@@ -83,6 +83,8 @@ bool put(Machine& machine, const FieldChange& change, const FieldValue& value);
 void propose_numbers(Trial& trial, std::vector<Proposal>& proposals);
 /// Teeth, microsteps, leads, voltages: by the sizes there are.
 void propose_sizes(Trial& trial, std::vector<Proposal>& proposals);
+/// The pulleys of a belt loop, each size with a belt that fits.
+void propose_loops(Trial& trial, std::vector<Proposal>& proposals);
 /// How the screw is held, what turns, single or paired nuts, one motor or two.
 void propose_arrangements(Trial& trial, std::vector<Proposal>& proposals);
 /// Parts from the lists, each row whole.

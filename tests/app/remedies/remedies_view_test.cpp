@@ -11,7 +11,9 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
-#include <QSplitter>
+
+#include <algorithm>
+#include <cstdlib>
 
 using namespace feedwright;
 using feedwright::testing::Shown;
@@ -28,10 +30,11 @@ Machine plank_router() {
 }
 
 /// The rows are made anew after the edit has been painted.
-void settle() {
-  for (int i = 0; i < 5; ++i) {
-    QCoreApplication::processEvents();
-  }
+void settle(Shown& shown) {
+  const auto& view = shown.find<RemediesView>("remedies_view");
+  constexpr int most = 5000; // ms
+  REQUIRE(QTest::qWaitFor([&] { return !view.is_waiting(); }, most));
+  QCoreApplication::processEvents();
 }
 
 RemediesView& view(Shown& shown) {
@@ -59,9 +62,9 @@ RemedyRow& row_saying(Shown& shown, const char* piece) {
   std::abort();
 }
 
-void press(RemedyRow& row) {
+void press(Shown& shown, RemedyRow& row) {
   QTest::mouseClick(&row, Qt::LeftButton);
-  settle();
+  settle(shown);
 }
 
 double margin_of_whip(Shown& shown) {
@@ -71,14 +74,14 @@ double margin_of_whip(Shown& shown) {
 /// Presses the row, checks that the whip is well, and that Undo gives the same bytes back.
 void try_and_take_back(Shown& shown, const char* piece) {
   const std::string before = write_machine(shown.document().machine());
-  press(row_saying(shown, piece));
+  press(shown, row_saying(shown, piece));
   INFO(piece);
   CHECK(margin_of_whip(shown) >= 1.0 - 1e-9);
   CHECK(write_machine(shown.document().machine()) != before);
   CHECK(shown.document().undo_stack()->count() == 1);
   CHECK(shown.document().undo_stack()->undoText().startsWith(QStringLiteral("Try ")));
   shown.trigger("undo");
-  settle();
+  settle(shown);
   CHECK(write_machine(shown.document().machine()) == before);
   CHECK(margin_of_whip(shown) < 1.0);
   shown.document().undo_stack()->clear();
@@ -88,7 +91,7 @@ void try_and_take_back(Shown& shown, const char* piece) {
 
 TEST_CASE("a whipping screw is mended by span, lead or support with a press, and taken back") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   CHECK(view(shown).shown_limit() == LimitId::whip);
   const QString heading = shown.find<QLabel>("remedies_sentence").text();
   CHECK(heading.contains(QStringLiteral("whip allows 4.55 m/min, wanted is 6 m/min")));
@@ -99,7 +102,7 @@ TEST_CASE("a whipping screw is mended by span, lead or support with a press, and
 
 TEST_CASE("every row does what it says, and Undo takes each back to the byte") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   const std::string before = write_machine(shown.document().machine());
   const auto promised = view(shown).shown();
   REQUIRE(promised.size() >= 5);
@@ -107,44 +110,44 @@ TEST_CASE("every row does what it says, and Undo takes each back to the byte") {
     const std::string name = "remedy_" + std::to_string(i);
     auto& row = shown.find<RemedyRow>(name.c_str());
     INFO(row.accessibleName().toStdString());
-    press(row);
+    press(shown, row);
     const AxisResults& after = *shown.document().current();
     for (const LimitDescriptor& about : limit_descriptors()) {
       CHECK(after.limit(about.id).margin == promised[i].limit(about.id).margin);
     }
     shown.trigger("undo");
-    settle();
+    settle(shown);
     CHECK(write_machine(shown.document().machine()) == before);
   }
 }
 
 TEST_CASE("what was tried is taken back by the button that names it") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   auto& take_back = shown.find<QPushButton>("remedies_take_back");
   CHECK_FALSE(take_back.isVisible());
-  press(row_saying(shown, "far end"));
+  press(shown, row_saying(shown, "far end"));
   REQUIRE(take_back.isVisible());
   CHECK(take_back.text().contains(QStringLiteral("far end")));
   QTest::mouseClick(&take_back, Qt::LeftButton);
-  settle();
+  settle(shown);
   CHECK(margin_of_whip(shown) < 1.0);
   CHECK_FALSE(take_back.isVisible());
 }
 
 TEST_CASE("an edit after a try is not taken for the try") {
   Shown shown(plank_router());
-  settle();
-  press(row_saying(shown, "far end"));
+  settle(shown);
+  press(shown, row_saying(shown, "far end"));
   shown.document().edit_field(0, PartSlot::carriage, "mass", AnyQuantity{Kind::mass, 20.0},
                               {"20 kg", Origin::entered});
-  settle();
+  settle(shown);
   CHECK_FALSE(shown.find<QPushButton>("remedies_take_back").isVisible());
 }
 
 TEST_CASE("arrows go from row to row and Enter tries") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   auto& first = shown.find<RemedyRow>("remedy_0");
   auto& second = shown.find<RemedyRow>("remedy_1");
   shown.window->activateWindow();
@@ -156,23 +159,23 @@ TEST_CASE("arrows go from row to row and Enter tries") {
   QTest::keyClick(&first, Qt::Key_Up);
   CHECK(first.hasFocus());
   QTest::keyClick(&first, Qt::Key_Return);
-  settle();
+  settle(shown);
   CHECK(margin_of_whip(shown) >= 1.0 - 1e-9);
   CHECK(shown.document().undo_stack()->count() == 1);
 }
 
 TEST_CASE("values are entered by the user's hand, listed parts come with their source") {
   Shown shown(plank_router());
-  settle();
-  press(row_saying(shown, "length between bearings"));
+  settle(shown);
+  press(shown, row_saying(shown, "length between bearings"));
   const auto& drive = [&]() -> const Screw& {
     return testing::screw_of(shown.document().machine().axes[0]);
   };
   CHECK(drive().notes.entries.at("span") == EntryNote{"1288 mm", Origin::entered});
   CHECK(drive().notes.entries.at("overall_length") == EntryNote{"1368 mm", Origin::entered});
   shown.trigger("undo");
-  settle();
-  press(row_saying(shown, "lead"));
+  settle(shown);
+  press(shown, row_saying(shown, "lead"));
   CHECK(drive().notes.entries.at("lead").origin == Origin::part_list);
   CHECK(drive().notes.source.find("16 × 10") != std::string::npos);
 }
@@ -181,46 +184,46 @@ TEST_CASE("a bar of the ladder and the box above choose the limit") {
   Machine machine = plank_router();
   machine.axes[0].targets.acceleration = Positive<Acceleration>::of(from_si<Acceleration>(1.6));
   Shown shown(machine);
-  settle();
+  settle(shown);
   auto& limits = shown.find<QComboBox>("remedies_limit");
   const int acceleration = limits.findData(static_cast<int>(LimitId::acceleration));
   REQUIRE(acceleration >= 0);
   limits.setCurrentIndex(acceleration);
   emit limits.activated(acceleration);
-  settle();
+  settle(shown);
   CHECK(view(shown).shown_limit() == LimitId::acceleration);
   auto& ladder = shown.find<LadderWidget>("feed_ladder");
   const auto& rows = ladder.ladder().rows;
   const auto whip = std::ranges::find(rows, LimitId::whip, &LadderRow::id);
   REQUIRE(whip != rows.end());
   emit ladder.row_chosen(LimitId::whip);
-  settle();
+  settle(shown);
   CHECK(view(shown).shown_limit() == LimitId::whip);
   CHECK(limits.currentData().toInt() == static_cast<int>(LimitId::whip));
 }
 
 TEST_CASE("a bar that is clear leaves what would do on the worst limit") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   emit shown.find<LadderWidget>("feed_ladder").row_chosen(LimitId::step_rate);
-  settle();
+  settle(shown);
   CHECK(view(shown).shown_limit() == LimitId::whip);
 }
 
 TEST_CASE(
     "where nothing is over or close one quiet line says so, and the room goes to the fields") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   const int busy = view(shown).height();
   CHECK(busy > 8 * shown.window->fontMetrics().lineSpacing());
   shown.window->show_axis(1);
-  settle();
+  settle(shown);
   CHECK(shown.find<QLabel>("remedies_sentence").text() ==
         QStringLiteral("Nothing is over or close."));
   CHECK(visible_rows(shown).isEmpty());
   CHECK(view(shown).height() < 3 * shown.window->fontMetrics().lineSpacing());
   shown.window->show_axis(0);
-  settle();
+  settle(shown);
   CHECK(view(shown).height() > 8 * shown.window->fontMetrics().lineSpacing());
   CHECK(visible_rows(shown).size() >= 5);
 }
@@ -229,14 +232,14 @@ TEST_CASE("a machine with faults has nothing that would do") {
   Machine machine = plank_router();
   machine.axes[0].basics.travel = Positive<Length>::of(from_si<Length>(2.0));
   Shown shown(machine);
-  settle();
+  settle(shown);
   CHECK(visible_rows(shown).isEmpty());
   CHECK(shown.find<QLabel>("remedies_sentence").text().contains(QStringLiteral("faults")));
 }
 
 TEST_CASE("a row speaks its whole sentence and tells before and after of what it moves") {
   Shown shown(plank_router());
-  settle();
+  settle(shown);
   const RemedyRow& row = row_saying(shown, "far end");
   CHECK(row.accessibleName().contains(QStringLiteral("then whip governs")));
   CHECK(row.accessibleDescription().contains(QStringLiteral("far end: supported → fixed")));
@@ -253,7 +256,6 @@ TEST_CASE("figures are told in the units the machine is typed in") {
   REQUIRE(set_field(machine, 0, PartSlot::targets, "feed", AnyQuantity{Kind::velocity, 0.1},
                     {"236 in/min", Origin::entered}));
   Shown shown(machine);
-  settle();
+  settle(shown);
   CHECK(shown.find<QLabel>("remedies_sentence").text().contains(QStringLiteral("in/min")));
 }
-

@@ -329,6 +329,7 @@ TEST_CASE("a longer lead that lets an upright axis fall says so and comes last")
   const AxisResults now = size_axis(machine, axis);
   REQUIRE(now.limit(LimitId::step_rate).verdict == Verdict::over);
   const auto found = remedies_of(machine, LimitId::step_rate, parts);
+  int falling = 0;
   for (const Remedy& remedy : found) {
     const auto changed = with_remedy(machine, 0, remedy, parts);
     REQUIRE(changed);
@@ -338,10 +339,31 @@ TEST_CASE("a longer lead that lets an upright axis fall says so and comes last")
     };
     CHECK(std::ranges::any_of(after.findings, falls) ==
           std::ranges::any_of(remedy.newly_grave, falls));
+    falling += std::ranges::any_of(remedy.newly_grave, falls) ? 1 : 0;
   }
+  CHECK(falling > 0);
   REQUIRE_FALSE(found.empty());
-  const Remedy* lead = by_field(found, PartSlot::drive, "lead");
-  REQUIRE(lead != nullptr);
+  CHECK(found.front().newly_grave.empty());
+}
+
+TEST_CASE("a pulley of a loop changes with a belt that fits") {
+  Machine machine = sample_machine("tests/machines/looped-screws.feedwright");
+  const Length finer = 0.95 * *size_axis(machine, machine.axes[0]).resolution;
+  REQUIRE(set_field(machine, 0, PartSlot::targets, "resolution", any(finer), {}));
+  const auto found = remedies_of(machine, LimitId::resolution);
+  const Remedy* pulleys = by_field(found, PartSlot::transmission, "pulleys");
+  REQUIRE(pulleys != nullptr);
+  const auto changed = with_remedy(machine, 0, *pulleys, {});
+  REQUIRE(changed);
+  CHECK(faults_of(*changed).empty());
+  const auto again = read_machine(write_machine(*changed));
+  REQUIRE(again);
+  const auto& read = std::get<BeltLoopDrive>(again->axes[0].transmission);
+  const auto& made = std::get<BeltLoopDrive>(changed->axes[0].transmission);
+  CHECK(read.pulleys == made.pulleys);
+  CHECK(read.belt_teeth == made.belt_teeth);
+  CHECK(*size_axis(*again, again->axes[0]).limit(LimitId::resolution).margin ==
+        Approx(*pulleys->limit(LimitId::resolution).margin).epsilon(1e-12));
 }
 
 TEST_CASE("a supply that brings another axis over its limit is told with that axis") {

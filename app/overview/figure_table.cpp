@@ -296,6 +296,11 @@ int FigureTable::figures_width(int column) const {
   for (const auto& row : content().rows) {
     const FigureCell& cell = row[static_cast<std::size_t>(column)];
     if (!cell.figure) {
+      // Words wrap, but none is cut.
+      for (const QString& word : cell.text.split(QLatin1Char(' '))) {
+        const int mark = cell.verdict ? sign_width(metrics) : 0;
+        width = std::max(width, mark + metrics.horizontalAdvance(word));
+      }
       continue;
     }
     const int sign = cell.verdict ? sign_width(metrics) : 0;
@@ -303,9 +308,9 @@ int FigureTable::figures_width(int column) const {
     const int against = cell.against.isEmpty()
                             ? 0
                             : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
-    width = std::max(width, content().paired
-                                ? std::max(int(figure / parting), int(against / (1.0 - parting)))
-                                : figure + against);
+    width = std::max(width, content().paired ? std::max(int(figure / parting),
+                                                        int((against + sign) / (1.0 - parting)))
+                                             : figure + against);
   }
   return width + 2 * side_padding + 3;
 }

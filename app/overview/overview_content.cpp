@@ -347,7 +347,7 @@ public:
     steps(figures);
     set_up_column(tr("Top feed"), Kind::velocity, "m/min", figures, &SetUp::top_feed);
     set_up_column(tr("Acceleration"), Kind::acceleration, "m/s²", figures, &SetUp::acceleration);
-    column(tr("Step rate then"), Kind::frequency, "kHz", &AxisTally::top_step_rate, std::nullopt,
+    column(tr("Step rate"), Kind::frequency, "kHz", &AxisTally::top_step_rate, std::nullopt,
            LimitId::step_rate);
     limit_column();
     return std::move(out_);

@@ -308,9 +308,11 @@ int FigureTable::figures_width(int column) const {
     const int against = cell.against.isEmpty()
                             ? 0
                             : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
-    width = std::max(width, content().paired ? std::max(int(figure / parting),
-                                                        int((against + sign) / (1.0 - parting)))
-                                             : figure + against);
+    width = std::max(width,
+                     content().paired
+                         ? std::max(int(figure / parting),
+                                    int((against + (isRightToLeft() ? sign : 0)) / (1.0 - parting)))
+                         : figure + against);
   }
   return width + 2 * side_padding + 3;
 }

@@ -136,7 +136,8 @@ public:
     int start = 0;
     if (cell_.verdict) {
       start = sign_width(option_.fontMetrics);
-      write(0, start, words::verdict_sign(*cell_.verdict), Qt::AlignLeft, colour());
+      write(placed(0, start), words::verdict_sign(*cell_.verdict),
+            QStyle::visualAlignment(option_.direction, Qt::AlignLeft), colour());
     }
     cell_.figure ? figures(start) : words(start);
   }
@@ -158,12 +159,15 @@ private:
         cell_.text);
   }
 
+  /// Numbers stand as they do in every language, reached before wanted.
   void figures(int start) {
-    const int middle = paired_ ? int(area_.width() * parting) : area_.width();
-    write(start, middle - start, cell_.text, Qt::AlignRight, colour());
+    const QRect room = placed(start, area_.width() - start);
+    const int middle = paired_ ? area_.left() + int(area_.width() * parting) : room.right() + 1;
+    write(QRect(room.left(), room.top(), middle - room.left(), room.height()), cell_.text,
+          Qt::AlignRight, colour());
     if (!cell_.against.isEmpty()) {
-      write(middle, area_.width() - middle, QStringLiteral(" / ") + cell_.against, Qt::AlignLeft,
-            look_.accent);
+      write(QRect(middle, room.top(), room.right() + 1 - middle, room.height()),
+            QStringLiteral(" / ") + cell_.against, Qt::AlignLeft, look_.accent);
     }
   }
 
@@ -173,15 +177,13 @@ private:
                               QRect(area_.left() + from, area_.top(), width, area_.height()));
   }
 
-  void write(int from, int width, const QString& text, Qt::Alignment alignment,
+  void write(const QRect& room, const QString& text, Qt::Alignment alignment,
              const QColor& colour) {
     painter_.setPen(colour);
-    // Numbers and their signs read from the left in every language.
     painter_.setLayoutDirection(Qt::LeftToRight);
     const QFontMetrics metrics(painter_.font());
-    painter_.drawText(placed(from, width),
-                      int(QStyle::visualAlignment(option_.direction, alignment) | Qt::AlignVCenter),
-                      metrics.elidedText(text, Qt::ElideRight, width));
+    painter_.drawText(room, int(alignment | Qt::AlignVCenter),
+                      metrics.elidedText(text, Qt::ElideRight, room.width()));
   }
 
   QPainter& painter_;
@@ -294,6 +296,11 @@ int FigureTable::figures_width(int column) const {
   for (const auto& row : content().rows) {
     const FigureCell& cell = row[static_cast<std::size_t>(column)];
     if (!cell.figure) {
+      // Words wrap, but none is cut.
+      for (const QString& word : cell.text.split(QLatin1Char(' '))) {
+        const int mark = cell.verdict ? sign_width(metrics) : 0;
+        width = std::max(width, mark + metrics.horizontalAdvance(word));
+      }
       continue;
     }
     const int sign = cell.verdict ? sign_width(metrics) : 0;
@@ -301,18 +308,24 @@ int FigureTable::figures_width(int column) const {
     const int against = cell.against.isEmpty()
                             ? 0
                             : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
-    width = std::max(width, content().paired
-                                ? std::max(int(figure / parting), int(against / (1.0 - parting)))
-                                : figure + against);
+    width = std::max(width,
+                     content().paired
+                         ? std::max(int(figure / parting),
+                                    int((against + (isRightToLeft() ? sign : 0)) / (1.0 - parting)))
+                         : figure + against);
   }
   return width + 2 * side_padding + 3;
 }
 
-bool FigureTable::has_words(int column) const {
-  return std::ranges::any_of(content().rows, [column](const auto& row) {
+int FigureTable::words_width(int column) const {
+  int width = 0;
+  for (const auto& row : content().rows) {
     const FigureCell& cell = row[static_cast<std::size_t>(column)];
-    return !cell.figure && !cell.text.isEmpty();
-  });
+    if (!cell.figure) {
+      width = std::max(width, fontMetrics().horizontalAdvance(cell.text));
+    }
+  }
+  return width;
 }
 
 void FigureTable::lay_out() {
@@ -323,26 +336,23 @@ void FigureTable::lay_out() {
   // Columns of figures take what they need; words wrap in what is left.
   const int least = fontMetrics().averageCharWidth() * least_characters;
   int needed = 0;
-  int worded = 0;
+  std::int64_t worded = 0;
   std::vector<int> widths;
   for (int column = 0; column < columns; ++column) {
     const int head = content().paired ? 0 : horizontalHeader()->sectionSizeHint(column);
     widths.push_back(std::max({least, head, figures_width(column)}));
     needed += widths.back();
-    worded += has_words(column);
+    worded += words_width(column);
   }
   verticalHeader()->updateGeometry();
   const int room = viewport()->width();
   const int spare = std::max(room - needed, 0);
-  const int sharing = worded > 0 ? worded : columns;
-  int shared = 0;
   for (int column = 0; column < columns; ++column) {
-    int width = widths[static_cast<std::size_t>(column)];
-    if (worded == 0 || has_words(column)) {
-      width += spare / sharing + (shared < spare % sharing ? 1 : 0);
-      ++shared;
-    }
-    setColumnWidth(column, width);
+    // In pairs every axis has the same room; else words share by their length.
+    const bool alike = content().paired || worded == 0;
+    const std::int64_t share =
+        alike ? spare / columns : std::int64_t{spare} * words_width(column) / worded;
+    setColumnWidth(column, widths[static_cast<std::size_t>(column)] + int(share));
   }
   resizeRowsToContents();
   if (whole_) {

@@ -91,9 +91,9 @@ protected:
 
 private:
   void lay_out();
-  /// What a column's figures need, and whether it has words too.
+  /// What a column's figures need, and what its longest words would on one line.
   int figures_width(int column) const;
-  bool has_words(int column) const;
+  int words_width(int column) const;
   void choose(const QModelIndex& index);
 
   FigureModel model_;

@@ -347,7 +347,7 @@ public:
     steps(figures);
     set_up_column(tr("Top feed"), Kind::velocity, "m/min", figures, &SetUp::top_feed);
     set_up_column(tr("Acceleration"), Kind::acceleration, "m/s²", figures, &SetUp::acceleration);
-    column(tr("Steps at top feed"), Kind::frequency, "kHz", &AxisTally::top_step_rate, std::nullopt,
+    column(tr("Step rate"), Kind::frequency, "kHz", &AxisTally::top_step_rate, std::nullopt,
            LimitId::step_rate);
     limit_column();
     return std::move(out_);
@@ -441,7 +441,7 @@ private:
 
   /// How the step rate stands to what the controller gives.
   void limit_column() {
-    out_.heads << words::limit_name(LimitId::step_rate);
+    out_.heads << tr("Reads");
     for (std::size_t axis = 0; axis < count(); ++axis) {
       const Limit& limit = sized_.results[axis].limit(LimitId::step_rate);
       FigureCell cell = words_cell(words::verdict_word(limit.verdict), door_to_limit(axis, limit));
@@ -464,19 +464,19 @@ public:
   FigureContent make() {
     out_.heads =
         QStringList{tr("All at once"), tr("Most of one axis"), tr("Allowed"), tr("Margin")};
-    add(MachineLimitId::supply_power, Kind::power, "W");
-    add(MachineLimitId::bus_voltage, Kind::voltage, "V");
+    add(tr("Supply power"), MachineLimitId::supply_power, Kind::power, "W");
+    add(tr("Bus voltage, all braking"), MachineLimitId::bus_voltage, Kind::voltage, "V");
     return std::move(out_);
   }
 
 private:
-  void add(MachineLimitId id, Kind kind, std::string_view usual) {
+  void add(const QString& name, MachineLimitId id, Kind kind, std::string_view usual) {
     const MachineLimit& limit = sized_.together.limit(id);
     Series series(sized_.units, kind, usual);
     series.note(limit.reached);
     series.note(limit.single);
     series.note(limit.allowed);
-    out_.names << series.head(words::machine_limit_name(id));
+    out_.names << series.head(name);
     const FigureDoor door = door_of(limit);
     FigureCell reached = figure_cell(series.text(limit.reached), door);
     reached.verdict = limit.verdict;

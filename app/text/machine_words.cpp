@@ -160,6 +160,11 @@ QString machine_open_reason(const MachineLimit& limit, const Machine& machine) {
   if (limit.missing.member.empty()) {
     return {};
   }
+  if (!limit.open_axis) {
+    Limit of_machine;
+    of_machine.missing = limit.missing;
+    return open_reason(of_machine);
+  }
   const auto slot = static_cast<PartSlot>(limit.missing.slot);
   return Words::missing(axis_or_machine(machine, limit.open_axis),
                         field_name(slot, limit.missing.member), part_name(slot));

@@ -171,9 +171,9 @@ void MainWindow::make_views() {
   across->setStretchFactor(2, 0);
   // Wider where the letters are larger than usual.
   const int letter = fontMetrics().averageCharWidth();
-  const int edge = std::max(edge_width, 33 * letter);
-  const int fields = std::max(fields_width, 53 * letter);
-  across->setSizes({edge, 2 * fields, fields});
+  const int edge_room = std::max(edge_width, 33 * letter);
+  const int fields_room = std::max(fields_width, 53 * letter);
+  across->setSizes({edge_room, 2 * fields_room, fields_room});
   across->setChildrenCollapsible(false);
 
   pages_ = new QStackedWidget(this);

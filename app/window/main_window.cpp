@@ -143,6 +143,7 @@ void MainWindow::make_views() {
   studies_->set_prompts([this]() -> Prompts& { return files_->prompts(); });
   connect(limits_, &LimitsView::limit_chosen, studies_, &StudiesView::show_limit_working);
   fields_ = new FieldsPanel(*document_, this);
+  connect(fields_, &FieldsPanel::help_wanted, this, &MainWindow::show_help_here);
   fields_->set_table_asker(
       [this](QWidget& parent) { return files_->prompts().table_to_import(&parent); });
   auto* remedies = new RemediesView(*document_, fields_->shelf(), this);

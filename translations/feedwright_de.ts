@@ -5,31 +5,31 @@
     <name>About</name>
     <message>
         <source>window, text, printing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster, Text, Druck</translation>
     </message>
     <message>
         <source>plots</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme</translation>
     </message>
     <message>
         <source>units, root finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten, Nullstellensuche</translation>
     </message>
     <message>
         <source>reading machine files</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschinendateien lesen</translation>
     </message>
     <message>
         <source>writing numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen schreiben</translation>
     </message>
     <message>
         <source>values, or what went wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Werte oder was schiefging</translation>
     </message>
     <message>
         <source>command line</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehlszeile</translation>
     </message>
 </context>
 <context>
@@ -74,11 +74,11 @@
     </message>
     <message>
         <source>supply over</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzteil über</translation>
     </message>
     <message>
         <source>bus over</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischenkreis über</translation>
     </message>
 </context>
 <context>
@@ -93,32 +93,32 @@
     </message>
     <message>
         <source>duplicate axis %1 as %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1 als %2 duplizieren</translation>
     </message>
     <message>
         <source>move axis %1 up</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1 nach oben schieben</translation>
     </message>
     <message>
         <source>move axis %1 down</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1 nach unten schieben</translation>
     </message>
     <message>
         <source>paste axis %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1 einfügen</translation>
     </message>
     <message numerus="yes">
         <source>paste %n axis(es)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Achse einfügen</numerusform>
+            <numerusform>%n Achsen einfügen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A machine has at most %n axis(es).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Eine Maschine hat höchstens %n Achse.</numerusform>
+            <numerusform>Eine Maschine hat höchstens %n Achsen.</numerusform>
         </translation>
     </message>
 </context>
@@ -126,19 +126,19 @@
     <name>AxisClip</name>
     <message>
         <source>There is no axis on the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Zwischenablage ist keine Achse.</translation>
     </message>
     <message>
         <source>The machine on the clipboard has no axis.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maschine in der Zwischenablage hat keine Achse.</translation>
     </message>
     <message>
         <source>What is on the clipboard is too large for a machine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Inhalt der Zwischenablage ist zu groß für eine Maschine.</translation>
     </message>
     <message>
         <source>What is on the clipboard is no axis. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Inhalt der Zwischenablage ist keine Achse. %1</translation>
     </message>
 </context>
 <context>
@@ -161,60 +161,60 @@
     <message>
         <source>%1: %2</source>
         <comment>limit, answer</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>Differences</name>
     <message>
         <source>axis %1 is new</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1 ist neu</translation>
     </message>
     <message>
         <source>axis %1 is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1 fehlt</translation>
     </message>
     <message>
         <source>place of axis %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz der Achse %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>axis: what differs</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>type of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Art)</translation>
     </message>
     <message>
         <source>source of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Quelle)</translation>
     </message>
     <message>
         <source>name of the machine</source>
-        <translation type="unfinished">Name der Maschine</translation>
+        <translation>Name der Maschine</translation>
     </message>
     <message>
         <source>notes on the machine</source>
-        <translation type="unfinished">Notizen zur Maschine</translation>
+        <translation>Notizen zur Maschine</translation>
     </message>
     <message>
         <source>what a newer program wrote</source>
-        <translation type="unfinished"></translation>
+        <translation>was ein neueres Programm geschrieben hat</translation>
     </message>
     <message numerus="yes">
         <source>%n thing(s) differ: %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Abweichung: %1.</numerusform>
+            <numerusform>%n Abweichungen: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 und %n weitere</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
         </translation>
     </message>
 </context>
@@ -239,16 +239,16 @@
     </message>
     <message>
         <source>&quot;%1&quot; is not a choice for %2.</source>
-        <translation type="unfinished">„%1“ steht für %2 nicht zur Wahl.</translation>
+        <translation>„%1“ steht für %2 nicht zur Wahl.</translation>
     </message>
     <message>
         <source>%1 is a whole number from %2 to %3.</source>
-        <translation type="unfinished">%1 ist eine ganze Zahl von %2 bis %3.</translation>
+        <translation>%1 ist eine ganze Zahl von %2 bis %3.</translation>
     </message>
     <message>
         <source>%1 must be %2, such as %3.</source>
         <comment>column, bound, example</comment>
-        <translation type="unfinished">%1 muss %2 sein, etwa %3.</translation>
+        <translation>%1 muss %2 sein, etwa %3.</translation>
     </message>
 </context>
 <context>
@@ -433,121 +433,121 @@
     </message>
     <message>
         <source>Size of the letters, in points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schriftgröße in Punkt.</translation>
     </message>
     <message>
         <source>Show this page of help instead, such as limit/whip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen diese Hilfeseite zeigen, etwa limit/whip.</translation>
     </message>
     <message>
         <source>The size of letters is from 4 to 72 points, not &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schriftgröße liegt zwischen 4 und 72 Punkt, nicht „%1“.</translation>
     </message>
     <message>
         <source>There is no page of help &quot;%1&quot;; &quot;limit/whip&quot; is one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Hilfeseite „%1“; „limit/whip“ ist eine.</translation>
     </message>
     <message>
         <source>All axes at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Achsen zugleich</translation>
     </message>
 </context>
 <context>
     <name>Help</name>
     <message>
         <source>Using the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedienung des Programms</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Limits of feed</source>
-        <translation type="unfinished">Grenzen des Vorschubs</translation>
+        <translation>Grenzen des Vorschubs</translation>
     </message>
     <message>
         <source>Limits of axial force</source>
-        <translation type="unfinished">Grenzen der Axialkraft</translation>
+        <translation>Grenzen der Axialkraft</translation>
     </message>
     <message>
         <source>Other limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Grenzen</translation>
     </message>
 </context>
 <context>
     <name>KeysPage</name>
     <message>
         <source>Drawing of the drive train</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung des Antriebsstrangs</translation>
     </message>
     <message>
         <source>the next part, and its fields</source>
-        <translation type="unfinished"></translation>
+        <translation>zum nächsten Teil und seinen Feldern</translation>
     </message>
     <message>
         <source>the part before it</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Teil davor</translation>
     </message>
     <message>
         <source>the fields of the part the mark stands on</source>
-        <translation type="unfinished"></translation>
+        <translation>zu den Feldern des markierten Teils</translation>
     </message>
     <message>
         <source>Ladders of limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitern der Grenzen</translation>
     </message>
     <message>
         <source>the next limit, the one before it</source>
-        <translation type="unfinished"></translation>
+        <translation>zur nächsten Grenze, zur vorigen</translation>
     </message>
     <message>
         <source>the lowest limit, the last one</source>
-        <translation type="unfinished"></translation>
+        <translation>zur niedrigsten Grenze, zur letzten</translation>
     </message>
     <message>
         <source>the field the limit comes from, and its working</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Feld, aus dem die Grenze kommt, und zu ihrem Rechenweg</translation>
     </message>
     <message>
         <source>Plots</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme</translation>
     </message>
     <message>
         <source>read the curves off, a step at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kurven schrittweise ablesen</translation>
     </message>
     <message>
         <source>zoom in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>vergrößern und verkleinern</translation>
     </message>
     <message>
         <source>show the whole plot again</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder das ganze Diagramm zeigen</translation>
     </message>
     <message>
         <source>copy the picture and its numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>das Bild und seine Zahlen kopieren</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>Everything can be reached from the keyboard. Tab goes from one thing to the next, Shift+Tab back. This page is made from the menus as they are now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ist mit der Tastatur erreichbar. Tab geht von einem zum nächsten, Umschalt+Tab zurück. Diese Seite entsteht aus den Menüs, wie sie gerade sind.</translation>
     </message>
     <message>
         <source>Key</source>
-        <translation type="unfinished"></translation>
+        <translation>Taste</translation>
     </message>
     <message>
         <source>What it does</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie tut</translation>
     </message>
     <message>
         <source>In a field, Enter takes what was typed and Escape puts back what stood there. The mouse wheel never changes a field.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Feld übernimmt die Eingabetaste das Getippte, und Escape stellt wieder her, was dort stand. Das Mausrad ändert nie ein Feld.</translation>
     </message>
 </context>
 <context>
@@ -600,42 +600,42 @@
     </message>
     <message>
         <source>governs</source>
-        <translation type="unfinished"></translation>
+        <translation>bestimmt</translation>
     </message>
     <message>
         <source>open:</source>
-        <translation type="unfinished"></translation>
+        <translation>offen:</translation>
     </message>
     <message>
         <source>%1, at most %2</source>
         <comment>value, wanted with unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, höchstens %2</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>value, wanted with unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 and %2</source>
         <comment>list of limits, the last</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>%1 are within %2 %: both govern.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegen innerhalb von %2 %: beide bestimmen.</translation>
     </message>
     <message>
         <source>%1 are within %2 %: all govern.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegen innerhalb von %2 %: alle bestimmen.</translation>
     </message>
     <message>
         <source>wanted</source>
-        <translation type="unfinished">gewünscht</translation>
+        <translation>gewünscht</translation>
     </message>
 </context>
 <context>
@@ -643,173 +643,185 @@
     <message>
         <source>%1 [%2]</source>
         <comment>figure, its unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 [%2]</translation>
     </message>
     <message>
         <source>Feed governed by</source>
-        <translation type="unfinished">Vorschub bestimmt durch</translation>
+        <translation>Vorschub bestimmt durch</translation>
     </message>
     <message>
         <source>Feed</source>
-        <translation type="unfinished">Vorschub</translation>
+        <translation>Vorschub</translation>
     </message>
     <message>
         <source>Acceleration</source>
-        <translation type="unfinished">Beschleunigung</translation>
+        <translation>Beschleunigung</translation>
     </message>
     <message>
         <source>Axial force governed by</source>
-        <translation type="unfinished">Axialkraft bestimmt durch</translation>
+        <translation>Axialkraft bestimmt durch</translation>
     </message>
     <message>
         <source>Axial force</source>
-        <translation type="unfinished">Axialkraft</translation>
+        <translation>Axialkraft</translation>
     </message>
     <message>
         <source>Resolution</source>
-        <translation type="unfinished">Auflösung</translation>
+        <translation>Auflösung</translation>
     </message>
     <message>
         <source>Lost motion</source>
-        <translation type="unfinished">Umkehrverlust</translation>
+        <translation>Umkehrverlust</translation>
     </message>
     <message>
         <source>Lowest margin</source>
-        <translation type="unfinished">Kleinste Reserve</translation>
+        <translation>Kleinste Reserve</translation>
     </message>
     <message>
         <source>Motor torque used</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutztes Motormoment</translation>
     </message>
     <message>
         <source>RMS torque used</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutztes Effektivmoment</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>margin (limit)</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Moved mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegte Masse</translation>
     </message>
     <message>
         <source>2 × %1</source>
         <comment>motor</comment>
-        <translation type="unfinished"></translation>
+        <translation>2 × %1</translation>
     </message>
     <message>
         <source>belt %1, %2 : %3 teeth</source>
         <comment>profile, teeth of motor&apos;s pulley : of screw&apos;s pulley</comment>
-        <translation type="unfinished"></translation>
+        <translation>Riemen %1, %2 : %3 Zähne</translation>
     </message>
     <message numerus="yes">
         <source>belt loop, %n pulley(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Riemenschleife, %n Scheibe</numerusform>
+            <numerusform>Riemenschleife, %n Scheiben</numerusform>
         </translation>
     </message>
     <message>
         <source>coupling</source>
-        <translation type="unfinished">Kupplung</translation>
+        <translation>Kupplung</translation>
     </message>
     <message>
         <source>%1 × %2, %3, %4–%5</source>
         <comment>screw: diameter × lead, span, motor end–far end</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2, %3, %4–%5</translation>
     </message>
     <message>
         <source>2 × %1</source>
         <comment>screw or belt</comment>
-        <translation type="unfinished"></translation>
+        <translation>2 × %1</translation>
     </message>
     <message>
         <source>Motors</source>
-        <translation type="unfinished"></translation>
+        <translation>Motoren</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>Heat at rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme im Stillstand</translation>
     </message>
     <message>
         <source>Energy returned</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgespeiste Energie</translation>
     </message>
     <message>
         <source>Bus, axis alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischenkreis, Achse allein</translation>
     </message>
     <message>
         <source>Outputs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgänge</translation>
     </message>
     <message>
         <source>Top feed</source>
-        <translation type="unfinished">Höchster Vorschub</translation>
-    </message>
-    <message>
-        <source>Steps at top feed</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchster Vorschub</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Steps</source>
-        <translation type="unfinished">Schritte</translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>All at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle zugleich</translation>
     </message>
     <message>
         <source>Most of one axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Wert einer Achse</translation>
     </message>
     <message>
         <source>Allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zulässig</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished">Reserve</translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>figure (axis letter)</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Count</source>
-        <translation type="unfinished">Anzahl</translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>Description</source>
-        <translation type="unfinished">Beschreibung</translation>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>Axes</source>
-        <translation type="unfinished">Achsen</translation>
+        <translation>Achsen</translation>
+    </message>
+    <message>
+        <source>Step rate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <translation type="unfinished">Befund</translation>
+    </message>
+    <message>
+        <source>Supply power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bus voltage, all braking</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
     <name>MainWindow</name>
     <message>
         <source>What is typed for %1 cannot be taken and is not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eingabe für %1 ist nicht verwendbar und wird nicht gespeichert.</translation>
     </message>
     <message numerus="yes">
         <source>What is typed for %1 and %n more field(s) cannot be taken and is not saved.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die Eingaben für %1 und %n weiteres Feld sind nicht verwendbar und werden nicht gespeichert.</numerusform>
+            <numerusform>Die Eingaben für %1 und %n weitere Felder sind nicht verwendbar und werden nicht gespeichert.</numerusform>
         </translation>
     </message>
 </context>
@@ -831,7 +843,7 @@
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
     </message>
 </context>
 <context>
@@ -890,19 +902,19 @@
     </message>
     <message>
         <source>&amp;Don&apos;t save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nicht speichern</translation>
     </message>
     <message>
         <source>Pictures (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (*.png)</translation>
     </message>
     <message>
         <source>Numbers (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen (*.csv)</translation>
     </message>
     <message>
         <source>Save the study as</source>
-        <translation type="unfinished"></translation>
+        <translation>Studie speichern unter</translation>
     </message>
 </context>
 <context>
@@ -910,85 +922,85 @@
     <message>
         <source>pulley %1 moved</source>
         <comment>its number</comment>
-        <translation type="unfinished"></translation>
+        <translation>Scheibe %1 versetzt</translation>
     </message>
 </context>
 <context>
     <name>ReadOut</name>
     <message>
         <source>carriage at x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitten bei x %1</translation>
     </message>
     <message>
         <source>pulley %1</source>
         <comment>its number</comment>
-        <translation type="unfinished"></translation>
+        <translation>Scheibe %1</translation>
     </message>
     <message>
         <source>x</source>
         <comment>coordinate</comment>
-        <translation type="unfinished"></translation>
+        <translation>x</translation>
     </message>
     <message>
         <source>y</source>
         <comment>coordinate</comment>
-        <translation type="unfinished"></translation>
+        <translation>y</translation>
     </message>
     <message>
         <source>slide stands at</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellung im Spannweg</translation>
     </message>
     <message>
         <source>belt does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Riemen passt nicht</translation>
     </message>
     <message>
         <source>none would</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner würde passen</translation>
     </message>
     <message>
         <source>would: %1 teeth</source>
         <comment>list of numbers</comment>
-        <translation type="unfinished"></translation>
+        <translation>passend: %1 Zähne</translation>
     </message>
 </context>
 <context>
     <name>RecoveryOffers</name>
     <message>
         <source>A machine without a name (axes %1), last changed %2, was never saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Maschine ohne Namen (Achsen %1), zuletzt geändert %2, wurde nie gespeichert.</translation>
     </message>
     <message>
         <source>%1 (axes %2), last changed %3, was never saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Achsen %2), zuletzt geändert %3, wurde nie gespeichert.</translation>
     </message>
     <message>
         <source>Changes to %1, made %2, were not saved, and the file cannot be read now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen an %1 (%2) wurden nicht gespeichert, und die Datei lässt sich jetzt nicht lesen.</translation>
     </message>
     <message>
         <source>Changes to %1, made %2, were not saved. Against the file, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen an %1 (%2) wurden nicht gespeichert. Gegenüber der Datei %3</translation>
     </message>
     <message>
         <source>Changes to %1, made %2, were not saved, and the file has been changed since. Against the file as it is now, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen an %1 (%2) wurden nicht gespeichert, und die Datei wurde seitdem geändert. Gegenüber der Datei, wie sie jetzt ist, %3</translation>
     </message>
     <message>
         <source>Take up</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Look at it in another window</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem anderen Fenster ansehen</translation>
     </message>
     <message>
         <source>Throw away</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwerfen</translation>
     </message>
     <message>
         <source>take up what was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeichertes übernehmen</translation>
     </message>
 </context>
 <context>
@@ -996,143 +1008,148 @@
     <message>
         <source>Try %1</source>
         <comment>name of an undoable step: the change</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ausprobieren: %1</translation>
     </message>
     <message>
         <source>%1 %2: %3 has %4, wanted at most %5.</source>
         <comment>sign, verdict, limit, value, wanted value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: %3 beträgt %4, gewünscht höchstens %5.</translation>
     </message>
     <message>
         <source>%1 %2: %3 allows %4, wanted is %5.</source>
         <comment>sign, verdict, limit, value, wanted value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: %3 erlaubt %4, gewünscht %5.</translation>
     </message>
     <message>
         <source>No single change would do; two together may, or another layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine einzelne Änderung genügt; zwei zusammen vielleicht, oder eine andere Anordnung.</translation>
     </message>
     <message>
         <source>To reach it, one of:</source>
-        <translation type="unfinished"></translation>
+        <translation>Um den Wunsch zu erreichen, eines von:</translation>
     </message>
     <message>
         <source>To be clear of it, one of:</source>
-        <translation type="unfinished"></translation>
+        <translation>Um genug Reserve zu haben, eines von:</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">offen</translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>field: choice</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 ≤ %2</source>
         <comment>field, value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ≤ %2</translation>
     </message>
     <message>
         <source>%1 ≥ %2</source>
         <comment>field, value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ≥ %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>field, value</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>figures of a screw, its name in the list</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>End bearings: %1</source>
         <comment>name in the list</comment>
-        <translation type="unfinished"></translation>
+        <translation>Endlagerung: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>part, its name in the list</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>a part with %1</source>
         <comment>figure a bought part must have</comment>
-        <translation type="unfinished"></translation>
+        <translation>ein Teil mit %1</translation>
     </message>
     <message>
         <source>ask less: %1</source>
         <comment>target and value</comment>
-        <translation type="unfinished"></translation>
+        <translation>weniger verlangen: %1</translation>
     </message>
     <message>
         <source>then nothing governs</source>
-        <translation type="unfinished"></translation>
+        <translation>dann bestimmt nichts</translation>
     </message>
     <message>
         <source>then %1: %2</source>
         <comment>value of the limit afterwards, verdict</comment>
-        <translation type="unfinished"></translation>
+        <translation>dann %1: %2</translation>
     </message>
     <message>
         <source>then it is no limit any more</source>
-        <translation type="unfinished"></translation>
+        <translation>dann ist es keine Grenze mehr</translation>
     </message>
     <message>
         <source>%1; the feed is then governed by %2: %3</source>
         <comment>what becomes of the limit, limit, feed</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1; den Vorschub bestimmt dann %2: %3</translation>
     </message>
     <message>
         <source>then %1 governs: %2, %3</source>
         <comment>limit, value, verdict</comment>
-        <translation type="unfinished"></translation>
+        <translation>dann bestimmt %1: %2, %3</translation>
     </message>
     <message>
         <source>%1 of axis %2</source>
         <comment>limit, letter</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Achse %2</translation>
     </message>
     <message>
         <source>It only moves the trouble, over is then: %1.</source>
         <comment>limits</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das verlagert nur das Problem, über ist dann: %1.</translation>
     </message>
     <message>
         <source>No more known is then: %1.</source>
         <comment>limits</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mehr bekannt ist dann: %1.</translation>
     </message>
     <message>
         <source>%1: %2 → no limit any more</source>
         <comment>limit, value before</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 → keine Grenze mehr</translation>
     </message>
     <message>
         <source>no limit</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Grenze</translation>
     </message>
     <message>
         <source>%1: %2 → %3, %4 %5</source>
         <comment>limit, value before, after, sign, verdict</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 → %3, %4 %5</translation>
     </message>
     <message>
         <source>%1, all its figures from the list: %2</source>
         <comment>name of a listed part, its source</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, alle Werte aus der Liste: %2</translation>
     </message>
     <message>
         <source>%1: %2 → %3</source>
         <comment>field, value before, value after</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 → %3</translation>
     </message>
     <message>
         <source>All other limits stay as they are.</source>
+        <translation>Alle anderen Grenzen bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>%1: %2 in row %3: %4</source>
+        <comment>table, column, row, value</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1516,22 +1533,22 @@
     </message>
     <message>
         <source>All axes at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Achsen zugleich</translation>
     </message>
 </context>
 <context>
     <name>StartPage</name>
     <message>
         <source>A long screw that whips before it is fast enough: see what lead, end supports and length do to the feed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine lange Spindel, die schwingt, bevor sie schnell genug ist: zeigt, wie sich Steigung, Endlagerung und Länge auf den Vorschub auswirken.</translation>
     </message>
     <message>
         <source>A heavy head on a column, and a wish for a few micrometres: see what holds it up and where motion is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein schwerer Kopf an einer Säule und der Wunsch nach wenigen Mikrometern: zeigt, was ihn oben hält und wo Bewegung verloren geht.</translation>
     </message>
     <message>
         <source>Trapezoidal screws and a slow controller: see how step rate and friction set the limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trapezspindeln und eine langsame Steuerung: zeigt, wie Schrittfrequenz und Reibung die Grenzen setzen.</translation>
     </message>
 </context>
 <context>
@@ -1652,543 +1669,543 @@
     </message>
     <message>
         <source>The motor&apos;s curve ends before the wanted feed of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Motorkennlinie endet vor dem gewünschten Vorschub von %1.</translation>
     </message>
     <message>
         <source>At %1 the motor can accelerate with %2; wanted is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 kann der Motor mit %2 beschleunigen; gewünscht sind %3.</translation>
     </message>
     <message>
         <source>At %1 the motor can accelerate with %2.</source>
-        <translation type="unfinished">Bei %1 kann der Motor mit %2 beschleunigen.%3 {1 ?} {2.?}</translation>
+        <translation>Bei %1 kann der Motor mit %2 beschleunigen.</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler</translation>
     </message>
     <message>
         <source>on reversal</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Umkehren</translation>
     </message>
     <message>
         <source>over the travel</source>
-        <translation type="unfinished"></translation>
+        <translation>über den Verfahrweg</translation>
     </message>
     <message>
         <source>under cut</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Schnitt</translation>
     </message>
     <message>
         <source>sum</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>known so far</source>
-        <translation type="unfinished"></translation>
+        <translation>bisher bekannt</translation>
     </message>
     <message>
         <source>root of squares</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzel der Quadratsumme</translation>
     </message>
     <message>
         <source>allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>erlaubt</translation>
     </message>
     <message>
         <source>wanted lost motion</source>
-        <translation type="unfinished"></translation>
+        <translation>erlaubter Umkehrverlust</translation>
     </message>
     <message>
         <source>one step</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Schritt</translation>
     </message>
     <message>
         <source>open: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>offen: %1</translation>
     </message>
     <message>
         <source>%1: open, past the motor&apos;s pull-out torque</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: offen, über dem Grenzmoment des Motors</translation>
     </message>
     <message>
         <source>missing: %1</source>
         <comment>a field</comment>
-        <translation type="unfinished"></translation>
+        <translation>es fehlt: %1</translation>
     </message>
     <message>
         <source>%1: missing %2 (%3)</source>
         <comment>what is open, the field it wants, the part it belongs to</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: es fehlt %2 (%3)</translation>
     </message>
     <message>
         <source>%1; %2</source>
         <comment>two sentences</comment>
-        <translation type="unfinished">%1: %2 {1;?}</translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">offen</translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>Added up: on reversal %1, under cut %2; a belt&apos;s own pitch error over the travel is not reckoned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammengezählt: beim Umkehren %1, beim Schnitt %2; der Teilungsfehler des Riemens selbst über den Verfahrweg ist nicht eingerechnet.</translation>
     </message>
     <message>
         <source>Added up: on reversal %1, over the travel %2, under cut %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammengezählt: beim Umkehren %1, über den Verfahrweg %2, beim Schnitt %3.</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>sign, word of a margin</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>root mean square of the duty, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektivwert des Arbeitszyklus, %1</translation>
     </message>
     <message>
         <source>usable for a moment</source>
-        <translation type="unfinished"></translation>
+        <translation>kurzzeitig nutzbar</translation>
     </message>
     <message>
         <source>usable for ever</source>
-        <translation type="unfinished"></translation>
+        <translation>dauernd nutzbar</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>what the motor does, torque</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 %2 at %3</source>
         <comment>what the motor does, torque, speed</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 bei %3</translation>
     </message>
     <message>
         <source>enough up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>genügt bis %1</translation>
     </message>
     <message>
         <source>time</source>
-        <translation type="unfinished">Zeit</translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>A move needs a wanted feed and a wanted acceleration; give both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fahrt braucht einen gewünschten Vorschub und eine gewünschte Beschleunigung; beide angeben.</translation>
     </message>
     <message>
         <source>position</source>
-        <translation type="unfinished"></translation>
+        <translation>Position</translation>
     </message>
     <message>
         <source>motor torque</source>
-        <translation type="unfinished">Motormoment</translation>
+        <translation>Motormoment</translation>
     </message>
     <message>
         <source>motor torque, upwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Motormoment, aufwärts</translation>
     </message>
     <message>
         <source>motor torque, downwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Motormoment, abwärts</translation>
     </message>
     <message>
         <source>available</source>
-        <translation type="unfinished"></translation>
+        <translation>verfügbar</translation>
     </message>
     <message>
         <source>asks %1, has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>verlangt %1, verfügbar %2</translation>
     </message>
     <message>
         <source>past the end of the motor&apos;s curve</source>
-        <translation type="unfinished"></translation>
+        <translation>über das Ende der Motorkennlinie hinaus</translation>
     </message>
     <message>
         <source>%1 take at least %2, at %3 in the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dauern mindestens %2, in der Mitte mit %3.</translation>
     </message>
     <message>
         <source>%1 take at least %2; the way is too short for the wanted feed, it comes to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dauern mindestens %2; der Weg ist zu kurz für den gewünschten Vorschub, erreicht werden %3.</translation>
     </message>
     <message>
         <source>%1 The motor would stall at %2: %3.</source>
         <comment>sentence, time, asked and available torque</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Der Motor würde bei %2 stehen bleiben: %3.</translation>
     </message>
     <message>
         <source>%1 The motor is hardest pressed at %2: %3.</source>
         <comment>sentence, time, asked and available torque</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Am stärksten gefordert ist der Motor bei %2: %3.</translation>
     </message>
     <message>
         <source>accelerating</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschleunigen</translation>
     </message>
     <message>
         <source>cutting</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>holding</source>
-        <translation type="unfinished"></translation>
+        <translation>Halten</translation>
     </message>
     <message>
         <source>rotor and its shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Rotor und seine Welle</translation>
     </message>
     <message>
         <source>turning screw</source>
-        <translation type="unfinished"></translation>
+        <translation>drehende Spindel</translation>
     </message>
     <message>
         <source>turning pulleys</source>
-        <translation type="unfinished"></translation>
+        <translation>drehende Scheiben</translation>
     </message>
     <message>
         <source>moving mass</source>
-        <translation type="unfinished">bewegte Masse</translation>
+        <translation>bewegte Masse</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichtskraft</translation>
     </message>
     <message>
         <source>guides and covers</source>
-        <translation type="unfinished"></translation>
+        <translation>Führungen und Abdeckungen</translation>
     </message>
     <message>
         <source>bearings and preload</source>
-        <translation type="unfinished"></translation>
+        <translation>Lager und Vorspannung</translation>
     </message>
     <message>
         <source>bearings</source>
-        <translation type="unfinished"></translation>
+        <translation>Lager</translation>
     </message>
     <message>
         <source>lost in the thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust im Gewinde</translation>
     </message>
     <message>
         <source>lost in the belt</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust im Riemen</translation>
     </message>
     <message>
         <source>lost in the stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust in der Riemenstufe</translation>
     </message>
     <message>
         <source>The screw stands still and does not whip; the other limits hardly change with its length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spindel steht still und schwingt nicht; die anderen Grenzen ändern sich kaum mit ihrer Länge.</translation>
     </message>
     <message>
         <source>whip, %1</source>
         <comment>supports at the two ends</comment>
-        <translation type="unfinished"></translation>
+        <translation>Biegeschwingen, %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <comment>names of limits that run together</comment>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>At %1 between bearings whip allows %2; the longest for %3 is %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 Lagerabstand sind %2 zulässig; die größte Länge für %3 ist %4.</translation>
     </message>
     <message>
         <source>At %1 between bearings whip allows %2; no length that holds the travel allows %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 Lagerabstand sind %2 zulässig; keine Länge, in die der Verfahrweg passt, erlaubt %3.</translation>
     </message>
     <message>
         <source>travel</source>
-        <translation type="unfinished">Verfahrweg</translation>
+        <translation>Verfahrweg</translation>
     </message>
     <message>
         <source>give of the drive</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgeben des Antriebs</translation>
     </message>
     <message>
         <source>on reversal, from friction</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Umkehren, durch Reibung</translation>
     </message>
     <message>
         <source>under the wanted cut</source>
-        <translation type="unfinished"></translation>
+        <translation>beim gewünschten Schnitt</translation>
     </message>
     <message>
         <source>allowed under cut %1</source>
-        <translation type="unfinished"></translation>
+        <translation>beim Schnitt erlaubt %1</translation>
     </message>
     <message>
         <source>A belt that hauls the carriage does not whip; it gives: %1 under the wanted cut at this travel, and more the longer it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zugriemen am Schlitten schwingt nicht; er gibt nach: %1 beim gewünschten Schnitt bei diesem Verfahrweg, und mehr, je länger er ist.</translation>
     </message>
     <message>
         <source>A belt that hauls the carriage does not whip; it gives: %1 on reversal at this travel, and more the longer it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zugriemen am Schlitten schwingt nicht; er gibt nach: %1 beim Umkehren bei diesem Verfahrweg, und mehr, je länger er ist.</translation>
     </message>
     <message>
         <source>A belt that hauls the carriage does not whip; it gives, and more the longer it is. How much is open without the specific stiffness of each belt or the stiffness of the coupling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zugriemen am Schlitten schwingt nicht; er gibt nach, und mehr, je länger er ist. Wie viel, bleibt offen ohne die spezifische Steifigkeit jedes Riemens oder die Steifigkeit der Kupplung.</translation>
     </message>
     <message>
         <source>Point at the plot, or press the arrow keys, to read it off. The wheel zooms while the plot has the keyboard or Ctrl is held, dragging pans, a double click or 0 resets, Ctrl+C copies picture and numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Ablesen auf das Diagramm zeigen oder die Pfeiltasten drücken. Das Mausrad vergrößert und verkleinert, solange das Diagramm die Tastatur hat oder Strg gehalten wird; Ziehen verschiebt, Doppelklick oder 0 setzt zurück, Strg+C kopiert Bild und Zahlen.</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <comment>what a column holds, its unit</comment>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 up to</source>
         <comment>region</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Markiert</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation>Säule</translation>
     </message>
     <message>
         <source>Part or level</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil oder Marke</translation>
     </message>
     <message>
         <source>Motor</source>
-        <translation type="unfinished">Motor</translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt</translation>
     </message>
     <message>
         <source>Errors</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler</translation>
     </message>
     <message>
         <source>Torque shares</source>
-        <translation type="unfinished"></translation>
+        <translation>Momentanteile</translation>
     </message>
     <message>
         <source>%1; along the top %2</source>
         <comment>what the two scales show</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1; oben entlang %2</translation>
     </message>
     <message>
         <source>%1 %2 %3</source>
         <comment>what it is, number, unit</comment>
-        <translation type="unfinished">%1 %2 %3</translation>
+        <translation>%1 %2 %3</translation>
     </message>
     <message>
         <source>%1 %2 %3</source>
         <comment>number, unit, what it is</comment>
-        <translation type="unfinished">%1 %2 %3</translation>
+        <translation>%1 %2 %3</translation>
     </message>
     <message>
         <source>%1 up to %2 %3</source>
         <comment>region, number, unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 %3</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>sign of a margin, text</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>case %1, held to the spindle&apos;s power: %2 at %3</source>
         <comment>number of a load case, thrust, feed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lastfall %1, auf die Leistung der Arbeitsspindel begrenzt: %2 bei %3</translation>
     </message>
     <message>
         <source>case %1: %2 at %3</source>
         <comment>number of a load case, thrust, feed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lastfall %1: %2 bei %3</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>name of a limit, value</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>The motor&apos;s curve ends before the cutting feed of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Motorkennlinie endet vor dem Vorschub beim Schnitt von %1.</translation>
     </message>
     <message>
         <source>At %1 the motor can cut with %2; wanted is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 kann der Motor mit %2 schneiden; gewünscht sind %3.</translation>
     </message>
     <message>
         <source>At %1 the motor can cut with %2.</source>
-        <translation type="unfinished">Bei %1 kann der Motor mit %2 schneiden.%3 {1 ?} {2.?}</translation>
+        <translation>Bei %1 kann der Motor mit %2 schneiden.</translation>
     </message>
     <message>
         <source>weight, less what friction holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichtskraft, abzüglich der haltenden Reibung</translation>
     </message>
     <message>
         <source>asked</source>
-        <translation type="unfinished"></translation>
+        <translation>verlangt</translation>
     </message>
     <message>
         <source>held at rest</source>
-        <translation type="unfinished"></translation>
+        <translation>im Stillstand gehalten</translation>
     </message>
     <message>
         <source>▲ past the end of the motor&apos;s curve</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ über das Ende der Motorkennlinie hinaus</translation>
     </message>
     <message>
         <source>%1 at %2</source>
         <comment>what the motor does, feed</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bei %2</translation>
     </message>
     <message>
         <source>Give a feed and an acceleration, or a cutting feed and a thrust, to see where the motor&apos;s torque goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschub und Beschleunigung oder Vorschub beim Schnitt und Vorschubkraft angeben, um zu sehen, wohin das Motormoment geht.</translation>
     </message>
     <message>
         <source>While %1 the motor is asked %2; the largest share, %3, is %4.</source>
         <comment>what the motor does, torque, torque, where it goes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Beim %1 werden vom Motor %2 verlangt; der größte Anteil, %3: %4.</translation>
     </message>
 </context>
 <context>
     <name>SwapWords</name>
     <message>
         <source>one more idler pulley</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Umlenkrolle mehr</translation>
     </message>
     <message>
         <source>without pulley %1</source>
         <comment>its number</comment>
-        <translation type="unfinished"></translation>
+        <translation>ohne Scheibe %1</translation>
     </message>
     <message>
         <source>the screw turns</source>
-        <translation type="unfinished"></translation>
+        <translation>die Spindel dreht</translation>
     </message>
     <message>
         <source>the nut turns</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mutter dreht</translation>
     </message>
     <message>
         <source>with a brake</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Haltebremse</translation>
     </message>
     <message>
         <source>without a brake</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Haltebremse</translation>
     </message>
     <message>
         <source>one more load case</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Lastfall mehr</translation>
     </message>
     <message>
         <source>%1 %2: %3</source>
         <comment>axis letter, part, what it became</comment>
-        <translation type="unfinished">%1 %2: %3</translation>
+        <translation>%1 %2: %3</translation>
     </message>
 </context>
 <context>
     <name>Together</name>
     <message>
         <source>Reads</source>
-        <translation type="unfinished">Befund</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished">Grenze</translation>
+        <translation>Grenze</translation>
     </message>
     <message>
         <source>All at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle zugleich</translation>
     </message>
     <message>
         <source>Most of one axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Wert einer Achse</translation>
     </message>
     <message>
         <source>Allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zulässig</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished">Reserve</translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Anmerkung</translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>Axis</source>
-        <translation type="unfinished">Achse</translation>
+        <translation>Achse</translation>
     </message>
     <message>
         <source>Motors</source>
-        <translation type="unfinished"></translation>
+        <translation>Motoren</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>Heat at rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme im Stillstand</translation>
     </message>
     <message>
         <source>Energy returned</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgespeiste Energie</translation>
     </message>
     <message>
         <source>Steps at top feed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte bei höchstem Vorschub</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>figure (axis letter)</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>axis %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse %1: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>limit, answer</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>At its own voltage the supply gives %1 for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei seiner eigenen Spannung liefert das Netzteil dafür %1.</translation>
     </message>
     <message>
         <source>%1 on the bus keep it at its limit when all axes brake at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit %1 am Zwischenkreis bleibt dessen Spannung an ihrer Grenze, wenn alle Achsen zugleich bremsen.</translation>
     </message>
     <message>
         <source>Every direction is reached at %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Richtung wird mit %1 erreicht.</translation>
     </message>
     <message>
         <source>%1 and %2 together, at right angles: %3 with each at its own feed; %4 at 45°.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 zusammen, im rechten Winkel: %3, wenn jede mit ihrem eigenen Vorschub fährt; %4 unter 45°.</translation>
     </message>
     <message>
         <source>The power is the sum of what each axis takes at its own largest; the energy that of all axes stopping at once from their wanted feeds. Nothing is taken off for axes that seldom move together. The spindle and its supply are not in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leistung ist die Summe dessen, was jede Achse bei ihrem eigenen Höchstwert aufnimmt; die Energie die aller Achsen, die zugleich aus ihrem gewünschten Vorschub anhalten. Für Achsen, die selten zusammen fahren, wird nichts abgezogen. Die Arbeitsspindel und ihr Netzteil sind nicht enthalten.</translation>
     </message>
 </context>
 <context>
@@ -2400,35 +2417,35 @@
     </message>
     <message>
         <source>nut here: whips at %1 · allowed %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mutter hier: schwingt bei %1 · zulässig %2</translation>
     </message>
     <message>
         <source>%1 %2 as near</source>
         <comment>sign, name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 ebenso nahe</translation>
     </message>
     <message>
         <source>%1 %2 over</source>
         <comment>sign, name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 über</translation>
     </message>
     <message>
         <source>pulley %1: %2</source>
         <comment>number, what it is</comment>
-        <translation type="unfinished">Scheibe %1: %2</translation>
+        <translation>Scheibe %1: %2</translation>
     </message>
     <message>
         <source>The belt does not fit round the pulleys.</source>
-        <translation type="unfinished">Der Riemen passt nicht um die Scheiben.</translation>
+        <translation>Der Riemen passt nicht um die Scheiben.</translation>
     </message>
     <message>
         <source>the wanted feed turns it at %1 % of that</source>
-        <translation type="unfinished"></translation>
+        <translation>der gewünschte Vorschub dreht sie mit %1 % davon</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>what governs: verdict</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5935,648 +5952,648 @@
     </message>
     <message>
         <source>There are more answers here than the %1 that are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier stehen mehr Antworten als die %1, die gelesen werden.</translation>
     </message>
     <message>
         <source>This text of an answer is longer than the %1 bytes that are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Text einer Antwort ist länger als die %1 Bytes, die gelesen werden.</translation>
     </message>
     <message>
         <source>An answer names what it answers: either a &quot;finding&quot; or a &quot;limit&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort nennt, worauf sie antwortet: entweder ein „finding“ oder ein „limit“.</translation>
     </message>
     <message>
         <source>In the working: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Rechenweg: %1.</translation>
     </message>
     <message>
         <source>Speed and force</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit und Kraft</translation>
     </message>
     <message>
         <source>Accuracy</source>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeit</translation>
     </message>
     <message>
         <source>Life and inertia</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebensdauer und Trägheit</translation>
     </message>
     <message>
         <source>Drag and speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung und Geschwindigkeit</translation>
     </message>
     <message>
         <source>Blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Führungswagen</translation>
     </message>
     <message>
         <source>Torque and speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Moment und Drehzahl</translation>
     </message>
     <message>
         <source>Winding and current</source>
-        <translation type="unfinished"></translation>
+        <translation>Wicklung und Strom</translation>
     </message>
     <message>
         <source>Rotor and steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Rotor und Schritte</translation>
     </message>
     <message>
         <source>Belt</source>
-        <translation type="unfinished">Riemen</translation>
+        <translation>Riemen</translation>
     </message>
     <message>
         <source>Pulleys and length</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheiben und Länge</translation>
     </message>
     <message>
         <source>Masses and losses</source>
-        <translation type="unfinished"></translation>
+        <translation>Massen und Verluste</translation>
     </message>
     <message>
         <source>Stiffness and play</source>
-        <translation type="unfinished"></translation>
+        <translation>Steifigkeit und Spiel</translation>
     </message>
     <message>
         <source>Tension and strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorspannung, Festigkeit</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>Length and ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge und Enden</translation>
     </message>
     <message>
         <source>Nut and preload</source>
-        <translation type="unfinished"></translation>
+        <translation>Mutter und Vorspannung</translation>
     </message>
     <message>
         <source>Ratings and speeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragzahlen, Drehzahlen</translation>
     </message>
     <message>
         <source>Stiffness, accuracy</source>
-        <translation type="unfinished"></translation>
+        <translation>Steifigkeit, Genauigkeit</translation>
     </message>
     <message>
         <source>Safety and material</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit und Werkstoff</translation>
     </message>
     <message>
         <source>Usual: 24 V to 48 V for small steppers. Read it on the label of the supply.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 24 V bis 48 V für kleine Schrittmotoren. Auf dem Typenschild des Netzteils ablesen.</translation>
     </message>
     <message>
         <source>Read it in the manual of the controller, for all axes at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Handbuch der Steuerung nachlesen, für alle Achsen zugleich.</translation>
     </message>
     <message>
         <source>Usual: 2 m/min to 10 m/min on a router, 1 m/min to 4 m/min on a small mill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 2 m/min bis 10 m/min bei einer Portalfräse, 1 m/min bis 4 m/min bei einer kleinen Fräsmaschine.</translation>
     </message>
     <message>
         <source>Usual: 0.2 m/s² to 2 m/s² on home-built machines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 0,2 m/s² bis 2 m/s² bei Eigenbaumaschinen.</translation>
     </message>
     <message>
         <source>Usual: 50 N to 200 N in wood, 200 N to 1 kN in metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 50 N bis 200 N in Holz, 200 N bis 1 kN in Metall.</translation>
     </message>
     <message>
         <source>Usual: up to 10 for steppers; the motor&apos;s data sheet may say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: bis 10 bei Schrittmotoren; womöglich steht es im Datenblatt des Motors.</translation>
     </message>
     <message>
         <source>Weigh it, or take it from the drawing, spindle and cables too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiegen oder aus der Zeichnung nehmen, samt Arbeitsspindel und Kabeln.</translation>
     </message>
     <message>
         <source>Usual: 0.002 to 0.006 for balls, 0.1 to 0.2 for sliding guides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 0,002 bis 0,006 bei Kugeln, 0,1 bis 0,2 bei Gleitführungen.</translation>
     </message>
     <message>
         <source>Read it on the motor&apos;s data sheet; often in g·cm².</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt des Motors ablesen; oft in g·cm².</translation>
     </message>
     <message>
         <source>Read it on the motor&apos;s data sheet; often in N·cm or oz·in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt des Motors ablesen; oft in N·cm oder oz·in.</translation>
     </message>
     <message>
         <source>Read it on the motor&apos;s data sheet, of one phase; usual: 1 mH to 8 mH.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt des Motors ablesen, für einen Strang; üblich: 1 mH bis 8 mH.</translation>
     </message>
     <message>
         <source>Read it on the motor&apos;s data sheet, of one phase, or measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt des Motors ablesen, für einen Strang, oder messen.</translation>
     </message>
     <message>
         <source>Read it on the motor&apos;s label or data sheet, of one phase.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Typenschild oder im Datenblatt des Motors ablesen, für einen Strang.</translation>
     </message>
     <message>
         <source>Usual: 50 % to 70 % for steppers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 50 % bis 70 % bei Schrittmotoren.</translation>
     </message>
     <message>
         <source>Read it on the drive&apos;s switches; usual: 8 to 16.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Schaltern der Endstufe ablesen; üblich: 8 bis 16.</translation>
     </message>
     <message>
         <source>The belt maker&apos;s manual says how much; it can be heard as a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Handbuch des Riemenherstellers nennt den Wert; er lässt sich als Ton hören.</translation>
     </message>
     <message>
         <source>Read it on the screw&apos;s drawing (root diameter) or measure it with a calliper in the thread.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Zeichnung der Spindel ablesen (Kerndurchmesser) oder mit dem Messschieber im Gewinde messen.</translation>
     </message>
     <message>
         <source>Usual: 2 mm to 25 mm; 16 × 5 means a lead of 5 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 2 mm bis 25 mm; 16 × 5 heißt 5 mm Steigung.</translation>
     </message>
     <message>
         <source>Read it on your drawing, from bearing middle to bearing middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der eigenen Zeichnung ablesen, von Lagermitte zu Lagermitte.</translation>
     </message>
     <message>
         <source>Usual: 85 % to 95 % for balls, 20 % to 60 % for a sliding thread.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 85 % bis 95 % bei Kugeln, 20 % bis 60 % bei einem Gleitgewinde.</translation>
     </message>
     <message>
         <source>Usual: 20 µm to 100 µm for a single rolled nut; measure it with a dial gauge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 20 µm bis 100 µm bei einer gerollten Einzelmutter; mit der Messuhr messen.</translation>
     </message>
     <message>
         <source>Read it on the nut&apos;s data sheet, as C or C_a.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt der Mutter ablesen, als C oder C_a.</translation>
     </message>
     <message>
         <source>Read it on the nut&apos;s data sheet, as C_0 or C_0a.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt der Mutter ablesen, als C_0 oder C_0a.</translation>
     </message>
     <message>
         <source>Read it on the data sheet of the fixed bearing, axially.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Datenblatt des Festlagers ablesen, axial.</translation>
     </message>
     <message>
         <source>Usual: 80 % of the first critical speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: 80 % der ersten kritischen Drehzahl.</translation>
     </message>
     <message>
         <source>supply power, all axes at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzteilleistung, alle Achsen zugleich</translation>
     </message>
     <message>
         <source>bus voltage, all axes braking at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischenkreisspannung, alle Achsen bremsen zugleich</translation>
     </message>
     <message>
         <source>Machine</source>
-        <translation type="unfinished">Maschine</translation>
+        <translation>Maschine</translation>
     </message>
     <message>
         <source>%1 · %2</source>
         <comment>axis letter or machine, part or limit</comment>
-        <translation type="unfinished">%1 · %2</translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>▲ grave</source>
         <comment>a finding</comment>
-        <translation type="unfinished"></translation>
+        <translation>▲ schwerwiegend</translation>
     </message>
     <message>
         <source>△ caution</source>
         <comment>a finding</comment>
-        <translation type="unfinished"></translation>
+        <translation>△ Hinweis</translation>
     </message>
     <message>
         <source>%1 asked, %2 allowed; the margin is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 verlangt, %2 zulässig; die Reserve ist %3.</translation>
     </message>
     <message>
         <source>without figures</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Werte</translation>
     </message>
     <message>
         <source>%1 against %2</source>
         <comment>actual, allowed</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 gegenüber %2</translation>
     </message>
     <message>
         <source>✎ answered: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>✎ beantwortet: %1</translation>
     </message>
     <message>
         <source>✎ answered when it was %1; now it is %2. The answer was: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>✎ beantwortet, als es %1 war; jetzt ist es %2. Die Antwort war: %3</translation>
     </message>
     <message>
         <source>%1: answered, but no longer found. The answer was: %2</source>
         <comment>subject, note</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: beantwortet, aber nicht mehr gefunden. Die Antwort war: %2</translation>
     </message>
     <message>
         <source>missing on %1: %2 (%3)</source>
         <comment>axis letter or machine, field, its part</comment>
-        <translation type="unfinished"></translation>
+        <translation>es fehlt bei %1: %2 (%3)</translation>
     </message>
     <message>
         <source>Holds for a straight, slender shaft (longer than 15 diameters the error stays below 0.4 %). Left out: axial load, give of the bearings, the nut&apos;s mass, imbalance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt für eine gerade, schlanke Welle (ab 15 Durchmessern Länge bleibt der Fehler unter 0,4 %). Nicht berücksichtigt: Axiallast, Nachgiebigkeit der Lager, Masse der Mutter, Unwucht.</translation>
     </message>
     <message>
         <source>The share pays for what the critical speed leaves out: imbalance, bends, give of the bearings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anteil deckt ab, was die kritische Drehzahl nicht berücksichtigt: Unwucht, Krümmung, Nachgiebigkeit der Lager.</translation>
     </message>
     <message>
         <source>Holds as far as the critical speed does: a straight, slender screw held at its ends as stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt, soweit die kritische Drehzahl gilt: für eine gerade, schlanke Spindel, deren Enden wie angegeben gelagert sind.</translation>
     </message>
     <message>
         <source>Takes the nut for a plain support, which a stiff nut betters and a loose one does not reach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt die Mutter als einfache Stütze an; eine steife Mutter ist besser, eine lose erreicht das nicht.</translation>
     </message>
     <message>
         <source>Exact for both ends supported, close for others. Holds below the buckling load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Exakt bei beidseitig gestützten Enden, sonst gute Näherung. Gilt unterhalb der Knicklast.</translation>
     </message>
     <message>
         <source>Euler holds above the slenderness where both curves meet, J. B. Johnson below it. For a straight screw, loaded along its axis, without shock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Euler gilt oberhalb des Schlankheitsgrads, bei dem sich beide Kurven treffen, J. B. Johnson darunter. Für eine gerade, entlang ihrer Achse und ohne Stöße belastete Spindel.</translation>
     </message>
     <message>
         <source>The whole force is taken to pass through the longest loaded length; where two fixed ends share it, this is on the safe side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen ist, dass die ganze Kraft durch die größte belastete Länge geht; wo zwei feste Enden sie sich teilen, liegt das auf der sicheren Seite.</translation>
     </message>
     <message>
         <source>Where the load is half of what yields the core.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Last halb so groß ist wie die, bei der der Kern fließt.</translation>
     </message>
     <message>
         <source>Plain pressure over the core. Left out: torsion, notches of the thread, fatigue.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfache Druckspannung über den Kernquerschnitt. Nicht berücksichtigt: Torsion, Kerbwirkung des Gewindes, Ermüdung.</translation>
     </message>
     <message>
         <source>An experience with the balls&apos; return; the supplier&apos;s own figure for the nut is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Erfahrungswert zur Kugelrückführung; der Wert des Lieferanten für die Mutter ist besser.</translation>
     </message>
     <message>
         <source>For a load along the axis that all balls share; side load and tilt take off much of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine Last entlang der Achse, die sich alle Kugeln teilen; Seitenlast und Verkippen nehmen viel davon weg.</translation>
     </message>
     <message>
         <source>As good as the bearing maker&apos;s figure; what stretch or heat already takes is counted off.</source>
-        <translation type="unfinished"></translation>
+        <translation>So gut wie die Angabe des Lagerherstellers; was Reckung oder Wärme schon beanspruchen, ist abgezogen.</translation>
     </message>
     <message>
         <source>Holds for one coefficient of friction, whatever speed, grease and load; cold grease and wear make it worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt für eine einzige Reibungszahl, unabhängig von Drehzahl, Fett und Last; kaltes Fett und Verschleiß verschlechtern den Wert.</translation>
     </message>
     <message>
         <source>At rest and without vibration. Below zero a thread holds by itself on paper only; do not rely on it to keep a load up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Stillstand und ohne Vibration. Unter null hält ein Gewinde nur auf dem Papier von selbst; nicht darauf verlassen, um eine Last oben zu halten.</translation>
     </message>
     <message>
         <source>For balls, by Hertz: deflection goes with load to the power of two thirds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei Kugeln nach Hertz: Die Einfederung wächst mit der Last hoch zwei Drittel.</translation>
     </message>
     <message>
         <source>Left out: stick at rest, wear, heat, oil at speed. A measured drag is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berücksichtigt: Haftreibung im Stillstand, Verschleiß, Wärme, Öl bei hoher Drehzahl. Ein gemessenes Reibmoment ist besser.</translation>
     </message>
     <message>
         <source>Over the load cases and moves as they were given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Lastfälle und Fahrten, wie sie angegeben sind.</translation>
     </message>
     <message>
         <source>Holds for good lubrication, a clean nut and load along the axis. Left out: side load and tilt, dirt, strokes of a few turns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt bei guter Schmierung, sauberer Mutter und Last entlang der Achse. Nicht berücksichtigt: Seitenlast und Verkippen, Schmutz, Hübe von nur wenigen Umdrehungen.</translation>
     </message>
     <message>
         <source>A life that the stated share of screws reaches; any single one may last a fraction or many times as long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lebensdauer, die der angegebene Anteil der Spindeln erreicht; eine einzelne kann nur einen Bruchteil davon oder ein Vielfaches halten.</translation>
     </message>
     <message>
         <source>Nine of ten reach it, well greased and clean. Left out: couples on the blocks beyond those named, shocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neun von zehn erreichen sie, gut geschmiert und sauber. Nicht berücksichtigt: weitere Kräftepaare auf die Wagen außer den genannten, Stöße.</translation>
     </message>
     <message>
         <source>What the grade permits; a single screw may be much better. A controller that corrects pitch takes most of it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Toleranzklasse zulässt; eine einzelne Spindel kann viel besser sein. Eine Steuerung mit Steigungskorrektur nimmt das meiste davon weg.</translation>
     </message>
     <message>
         <source>For an evenly warmed screw held at one end; the frame&apos;s own warming is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine gleichmäßig erwärmte, an einem Ende gehaltene Spindel; die Erwärmung des Gestells selbst ist nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>Geometry of the pitch line; tension and tolerance of the belt shift it by tenths of a millimetre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geometrie der Wirklinie; Spannung und Toleranz des Riemens verschieben sie um Zehntelmillimeter.</translation>
     </message>
     <message>
         <source>Whole teeth only. Fewer than two in mesh are no drive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ganze Zähne. Weniger als zwei im Eingriff sind kein Antrieb.</translation>
     </message>
     <message>
         <source>For a new, clean, true belt at room temperature with even load; shocks want a margin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für einen neuen, sauberen, fluchtenden Riemen bei Raumtemperatur und gleichmäßiger Last; Stöße verlangen eine Reserve.</translation>
     </message>
     <message>
         <source>Shaft centres stand still and the belt is elastic. Left out: the belt&apos;s own mass at speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wellenabstände sind fest, und der Riemen ist elastisch. Nicht berücksichtigt: die Eigenmasse des Riemens bei hoher Geschwindigkeit.</translation>
     </message>
     <message>
         <source>The span as a string. Short, stiff spans sound higher, and their pull is then less than it sounds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Trum als Saite. Kurze, steife Trume klingen höher, und ihre Trumkraft ist dann kleiner, als sie klingt.</translation>
     </message>
     <message>
         <source>The span as a string; a stiff belt on a short span makes the pull read too high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Trum als Saite; bei einem steifen Riemen auf kurzem Trum fällt die Trumkraft zu hoch aus.</translation>
     </message>
     <message>
         <source>At rest. Hold it against what the motor&apos;s maker allows as radial load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Stillstand. Mit der vom Motorhersteller zugelassenen Radiallast vergleichen.</translation>
     </message>
     <message>
         <source>While both ways of the belt stay taut. Left out: teeth and clamps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange beide Riementrume straff bleiben. Nicht berücksichtigt: Zähne und Klemmen.</translation>
     </message>
     <message>
         <source>Of a belt while both spans stay taut; its teeth are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eines Riemens, solange beide Trume straff bleiben; seine Zähne sind nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>One coefficient at all speeds. Left out: stick at rest, cold grease, guides out of true.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine einzige Reibungszahl bei allen Geschwindigkeiten. Nicht berücksichtigt: Haftreibung im Stillstand, kaltes Fett, nicht fluchtende Führungen.</translation>
     </message>
     <message>
         <source>With friction as given. A worn or shaken drive falls faster; do not stand under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der angegebenen Reibung. Ein verschlissener oder gerüttelter Antrieb fällt schneller; nicht darunter aufhalten.</translation>
     </message>
     <message>
         <source>Guide friction is not counted on. Without power only a brake or a counterbalance holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf die Führungsreibung wird nicht gezählt. Stromlos hält nur eine Haltebremse oder ein Gewichtsausgleich.</translation>
     </message>
     <message>
         <source>Holds on the motor&apos;s curve at the stated supply, warm enough and away from resonance. Past the last known point nothing is said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt auf der Motorkennlinie bei der angegebenen Netzteilspannung, warm genug und abseits der Resonanz. Jenseits des letzten bekannten Punkts wird nichts ausgesagt.</translation>
     </message>
     <message>
         <source>Accelerating all the way up to this feed. A stepper curve from ratings leaves out saturation, iron loss and resonance; measured points are better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Beschleunigung durchgehend bis zu diesem Vorschub. Eine Schrittmotorkennlinie aus Nennwerten lässt Sättigung, Eisenverluste und Resonanz weg; gemessene Punkte sind besser.</translation>
     </message>
     <message>
         <source>Where the known curve ends: the motor may turn faster, but nobody has said with what torque.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die bekannte Kennlinie endet: Der Motor kann schneller drehen, aber mit welchem Moment, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>At the wanted feed, where torque is least; from rest there is more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim gewünschten Vorschub, wo das Moment am kleinsten ist; aus dem Stand ist es größer.</translation>
     </message>
     <message>
         <source>At steady feed. Cutting forces swing: their peaks lie above the mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei gleichmäßigem Vorschub. Schnittkräfte schwanken: Ihre Spitzen liegen über dem Mittelwert.</translation>
     </message>
     <message>
         <source>A habit of drive builders, not a law of nature: a stiff train tolerates more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Gewohnheit der Antriebsbauer, kein Naturgesetz: Ein steifer Antriebsstrang verträgt mehr.</translation>
     </message>
     <message>
         <source>Small swings about rest with a stiff train. Microstepping weakens it, damping is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleine Schwingungen um den Stillstand bei steifem Antriebsstrang. Mikroschritte schwächen sie ab, Dämpfung ist nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>One axis alone, from rest to rest, with the same limits up and down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Achse allein, von Stillstand zu Stillstand, mit gleichen Grenzen beim Beschleunigen und Bremsen.</translation>
     </message>
     <message>
         <source>While a cycle is short against the time the motor takes to warm up, and torque goes with current.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange ein Zyklus kurz ist gegenüber der Zeit, in der sich der Motor erwärmt, und das Moment dem Strom folgt.</translation>
     </message>
     <message>
         <source>For the mean of the force in each case; peaks within a turn of the cutter lie above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die mittlere Kraft in jedem Lastfall; die Spitzen innerhalb einer Werkzeugumdrehung liegen darüber.</translation>
     </message>
     <message>
         <source>With cold windings; warm copper adds up to a third. Iron loss is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit kalten Wicklungen; bei warmem Kupfer kommt bis zu ein Drittel hinzu. Eisenverluste sind nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>This axis alone: add up the axes that work at the same time, and the drives&apos; own needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Achse allein: die gleichzeitig arbeitenden Achsen und den Eigenbedarf der Endstufen zusammenzählen.</translation>
     </message>
     <message>
         <source>On the safe side: loss in the windings and what other axes draw are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der sicheren Seite: Verluste in den Wicklungen und der Verbrauch der anderen Achsen sind nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>On the safe side: a supply that takes back, a brake resistor and the drives&apos; own needs are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der sicheren Seite: ein rückspeisefähiges Netzteil, ein Bremswiderstand und der Eigenbedarf der Endstufen sind nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>At one torque and with inertias as they are. The top is flat: half or twice as much still gives about 80 % of the acceleration.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem festen Moment und unveränderten Trägheiten. Das Maximum ist flach: Die Hälfte oder das Doppelte gibt noch etwa 80 % der Beschleunigung.</translation>
     </message>
     <message>
         <source>For a stiff gantry. Left out: bending of the gantry and the rails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein steifes Portal. Nicht berücksichtigt: Biegung von Portal und Schienen.</translation>
     </message>
     <message>
         <source>The core in tension and compression, at the place of the travel where it is softest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kern auf Zug und Druck, an der weichsten Stelle des Verfahrwegs.</translation>
     </message>
     <message>
         <source>By Hertz from one listed figure; housing and tilt of the nut are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Hertz aus einem einzigen Listenwert; Gehäuse und Verkippen der Mutter sind nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>Springs one after the other. Left out: housing, bed and carriage, which often give more than the drive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Federn hintereinander. Nicht berücksichtigt: Gehäuse, Bett und Schlitten, die oft mehr nachgeben als der Antrieb.</translation>
     </message>
     <message>
         <source>Of the drive alone. Left out: housing, bed and carriage, which often give more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur des Antriebs. Nicht berücksichtigt: Gehäuse, Bett und Schlitten, die oft mehr nachgeben.</translation>
     </message>
     <message>
         <source>One mass on the drive&apos;s spring, undamped; frame and guides are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Masse auf der Feder des Antriebs, ungedämpft; Gestell und Führungen sind nicht berücksichtigt.</translation>
     </message>
     <message>
         <source>Two inertias on one spring, undamped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Trägheiten an einer Feder, ungedämpft.</translation>
     </message>
     <message>
         <source>For a stiff gantry, small angles and blocks without play.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein steifes Portal, kleine Winkel und spielfreie Wagen.</translation>
     </message>
     <message>
         <source>Friction that turns round with the motion winds the drive&apos;s spring both ways.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung, die sich mit der Bewegung umkehrt, lässt die Feder des Antriebs in beiden Richtungen nachgeben.</translation>
     </message>
     <message>
         <source>A stepper lags by the arcsine of its load; microstepping errors of the motor itself come on top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schrittmotor bleibt um den Arkussinus seiner Last zurück; die Mikroschrittfehler des Motors selbst kommen hinzu.</translation>
     </message>
     <message>
         <source>All parts at their worst at once; the root of squares is what is likely.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Anteile zugleich im ungünstigsten Fall; wahrscheinlich ist die Wurzel der Quadratsumme.</translation>
     </message>
     <message>
         <source>Of the drive along the axis alone; spindle, frame and guides give as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur des Antriebs entlang der Achse; Arbeitsspindel, Gestell und Führungen geben ebenfalls nach.</translation>
     </message>
     <message>
         <source>Kinematics</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinematik</translation>
     </message>
     <message>
         <source>Screw shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Spindelwelle</translation>
     </message>
     <message>
         <source>Inertia</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägheit</translation>
     </message>
     <message>
         <source>Forces</source>
-        <translation type="unfinished"></translation>
+        <translation>Kräfte</translation>
     </message>
     <message>
         <source>Torque at the motor</source>
-        <translation type="unfinished"></translation>
+        <translation>Moment am Motor</translation>
     </message>
     <message>
         <source>Limits of feed</source>
-        <translation type="unfinished">Grenzen des Vorschubs</translation>
+        <translation>Grenzen des Vorschubs</translation>
     </message>
     <message>
         <source>Limits of axial force</source>
-        <translation type="unfinished">Grenzen der Axialkraft</translation>
+        <translation>Grenzen der Axialkraft</translation>
     </message>
     <message>
         <source>Belt between motor and screw</source>
-        <translation type="unfinished"></translation>
+        <translation>Riemen zwischen Motor und Spindel</translation>
     </message>
     <message>
         <source>Hauling belt</source>
-        <translation type="unfinished">Zugriemen</translation>
+        <translation>Zugriemen</translation>
     </message>
     <message>
         <source>Stiffness</source>
-        <translation type="unfinished"></translation>
+        <translation>Steifigkeit</translation>
     </message>
     <message>
         <source>Errors</source>
-        <translation type="unfinished"></translation>
+        <translation>Positionsfehler</translation>
     </message>
     <message>
         <source>Life</source>
-        <translation type="unfinished">Lebensdauer</translation>
+        <translation>Lebensdauer</translation>
     </message>
     <message>
         <source>Moves and duty</source>
-        <translation type="unfinished">Fahrten und Arbeitszyklus</translation>
+        <translation>Fahrten und Arbeitszyklus</translation>
     </message>
     <message>
         <source>Motor, controller and supply</source>
-        <translation type="unfinished">Motor, Steuerung und Netzteil</translation>
+        <translation>Motor, Steuerung und Netzteil</translation>
     </message>
     <message>
         <source>supply power, axis alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzteilleistung, Achse allein</translation>
     </message>
     <message>
         <source>bus voltage, axis alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung nach Bremsen, Achse allein</translation>
     </message>
     <message>
         <source>Shaft power and losses of this axis&apos; motors alone; the other axes draw on the supply too. All of them at once are judged with the machine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellenleistung und Verluste nur der Motoren dieser Achse; auch die anderen Achsen belasten das Netzteil. Alle zugleich werden bei der Maschine beurteilt.</translation>
     </message>
     <message>
         <source>Supply voltage raised by the energy returned into the capacitance when this axis alone brakes. All of them at once are judged with the machine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzteilspannung, erhöht um die Energie, die in die Kapazität zurückgespeist wird, wenn diese Achse allein bremst. Alle zugleich werden bei der Maschine beurteilt.</translation>
     </message>
     <message>
         <source>%1 times %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mal %2</translation>
     </message>
     <message>
         <source>minus %1</source>
-        <translation type="unfinished"></translation>
+        <translation>minus %1</translation>
     </message>
     <message>
         <source>%1 squared</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Quadrat</translation>
     </message>
     <message>
         <source>the square of %1, end of square</source>
-        <translation type="unfinished"></translation>
+        <translation>das Quadrat von %1, Ende des Quadrats</translation>
     </message>
     <message>
         <source>the square root of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>die Quadratwurzel aus %1</translation>
     </message>
     <message>
         <source>the square root of %1, end of root</source>
-        <translation type="unfinished"></translation>
+        <translation>die Quadratwurzel aus %1, Ende der Wurzel</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>function</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 equals %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gleich %2</translation>
     </message>
     <message>
         <source>bracket %1, end of bracket</source>
-        <translation type="unfinished"></translation>
+        <translation>Klammer auf %1, Klammer zu</translation>
     </message>
     <message>
         <source>%1 prime</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Strich</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>symbol, subscript</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 times ten to the power of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mal zehn hoch %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>number, unit</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 minus %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 minus %2</translation>
     </message>
     <message>
         <source>%1 plus %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus %2</translation>
     </message>
     <message>
         <source>%1 over %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 durch %2</translation>
     </message>
     <message>
         <source>the fraction %1, over %2, end of fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bruch %1, durch %2, Ende des Bruchs</translation>
     </message>
     <message>
         <source>a function f</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Funktion f</translation>
     </message>
     <message>
         <source>a function f of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Funktion f von %1</translation>
     </message>
 </context>
 <context>
@@ -6584,90 +6601,90 @@
     <message>
         <source>%1 (%2)</source>
         <comment>field (part)</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>computed</source>
-        <translation type="unfinished">berechnet</translation>
+        <translation>berechnet</translation>
     </message>
     <message>
         <source>fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>fest</translation>
     </message>
 </context>
 <context>
     <name>feedwright</name>
     <message>
         <source>%1 teeth</source>
-        <translation type="unfinished">%1 Zähne</translation>
+        <translation>%1 Zähne</translation>
     </message>
     <message>
         <source>wrap %1°</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschlingung %1°</translation>
     </message>
     <message>
         <source>in mesh: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>im Eingriff: %1</translation>
     </message>
     <message>
         <source>reduction %1 : 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersetzung %1 : 1</translation>
     </message>
     <message>
         <source>motor turns %1 ×</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor dreht %1 ×</translation>
     </message>
     <message>
         <source>the side nearer to the load carries more</source>
-        <translation type="unfinished"></translation>
+        <translation>die Seite näher an der Last trägt mehr</translation>
     </message>
     <message>
         <source>speed</source>
-        <translation type="unfinished">Drehzahl</translation>
+        <translation>Drehzahl</translation>
     </message>
     <message>
         <source>thin: no jerk limit · bold: with one</source>
-        <translation type="unfinished"></translation>
+        <translation>dünn: ohne Ruckgrenze · fett: mit</translation>
     </message>
     <message>
         <source>time</source>
-        <translation type="unfinished">Zeit</translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>a target or an input is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ziel oder eine Eingabe fehlt</translation>
     </message>
     <message>
         <source>an example; its stiffnesses are invented</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Beispiel; seine Steifigkeiten sind erfunden</translation>
     </message>
     <message>
         <source>%1 – %2</source>
         <comment>the two ends of a screw</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>speed at which it whips, against two supported ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl, bei der sie schwingt, gegenüber zwei gestützten Enden</translation>
     </message>
     <message>
         <source>load at which it buckles, against two supported ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, bei der sie knickt, gegenüber zwei gestützten Enden</translation>
     </message>
     <message>
         <source>starts: %1 · pitch = lead ÷ %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gangzahl: %1 · Teilung = Steigung ÷ %1</translation>
     </message>
     <message>
         <source>each half presses on one flank of the thread only: no play is left</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Hälfte drückt nur auf eine Gewindeflanke: es bleibt kein Spiel</translation>
     </message>
 </context>
 <context>
     <name>feedwright::AboutWindow</name>
     <message>
         <source>About Feedwright</source>
-        <translation type="unfinished">Über Feedwright</translation>
+        <translation>Über Feedwright</translation>
     </message>
     <message>
         <source>Feedwright %1
@@ -6677,7 +6694,7 @@ Sizes the drive of every axis of a CNC router or mill before its parts are bough
 Its figures help to choose; they are not an approval. Machines crush and cut: keep to your local rules, and ask somebody qualified where you are not.
 
 Free software under the GNU General Public License, version 3 or later; it comes without warranty.</source>
-        <translation type="unfinished">Feedwright %1
+        <translation>Feedwright %1
 
 Legt den Antrieb jeder Achse einer CNC-Fräsmaschine aus, bevor die Teile gekauft werden.
 
@@ -6687,42 +6704,42 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Made with:</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstellt mit:</translation>
     </message>
     <message>
         <source>Libraries and their licences</source>
-        <translation type="unfinished"></translation>
+        <translation>Bibliotheken und ihre Lizenzen</translation>
     </message>
     <message>
         <source>Library</source>
-        <translation type="unfinished"></translation>
+        <translation>Bibliothek</translation>
     </message>
     <message>
         <source>Licence</source>
-        <translation type="unfinished"></translation>
+        <translation>Lizenz</translation>
     </message>
     <message>
         <source>Used for</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendet für</translation>
     </message>
     <message>
         <source>GNU General Public License, version 3</source>
-        <translation type="unfinished"></translation>
+        <translation>GNU General Public License, Version 3</translation>
     </message>
     <message>
         <source>View &amp;licence</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lizenz ansehen</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schließen</translation>
     </message>
 </context>
 <context>
     <name>feedwright::Autosave</name>
     <message>
         <source>%1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht anlegen.</translation>
     </message>
 </context>
 <context>
@@ -6737,7 +6754,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>✎ typed text waits</source>
-        <translation type="unfinished"></translation>
+        <translation>✎ Eingabe wartet</translation>
     </message>
 </context>
 <context>
@@ -6771,24 +6788,24 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <name>feedwright::ConcernList</name>
     <message>
         <source>What deserves care</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Aufmerksamkeit verdient</translation>
     </message>
     <message>
         <source>Nothing waits for an answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wartet auf eine Antwort.</translation>
     </message>
     <message numerus="yes">
         <source>%n to settle, the gravest first</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zu klären, Schwerwiegendes zuerst</numerusform>
+            <numerusform>%n zu klären, Schwerwiegendes zuerst</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n answered</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n beantwortet</numerusform>
+            <numerusform>%n beantwortet</numerusform>
         </translation>
     </message>
 </context>
@@ -6796,129 +6813,129 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <name>feedwright::ConcernRow</name>
     <message>
         <source>Keep the answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort übernehmen</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
         <comment>weight, subject, sentence</comment>
-        <translation type="unfinished">%1: %2. %3 {1,?} {2:?}</translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>Show</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeigen</translation>
     </message>
     <message>
         <source>Show %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anzeigen</translation>
     </message>
     <message>
         <source>Answer…</source>
-        <translation type="unfinished"></translation>
+        <translation>Beantworten…</translation>
     </message>
     <message>
         <source>Change…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern…</translation>
     </message>
     <message>
         <source>Answer %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 beantworten</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the answer to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort auf %1 entfernen</translation>
     </message>
     <message>
         <source>Why it is all right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum es in Ordnung ist: %1</translation>
     </message>
     <message>
         <source>Why it is all right</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum es in Ordnung ist</translation>
     </message>
     <message>
         <source>This is too long: at most %1 bytes are kept, and it has %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist zu lang: Höchstens %1 Bytes werden aufbewahrt, es sind aber %2.</translation>
     </message>
     <message>
         <source>An answer makes nothing safer: the caution stays in sight and on the sheet. Keep to your local rules, and ask somebody qualified.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort macht nichts sicherer: Der Hinweis bleibt sichtbar und steht auf dem Auslegungsblatt. Die örtlichen Vorschriften einhalten und eine fachkundige Person fragen.</translation>
     </message>
     <message>
         <source>It is kept in the machine&apos;s file with the figures as they are now, and printed on the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie wird mit den jetzigen Werten in der Datei der Maschine aufbewahrt und auf dem Auslegungsblatt gedruckt.</translation>
     </message>
     <message>
         <source>answer to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort auf %1</translation>
     </message>
     <message>
         <source>remove the answer to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort auf %1 entfernen</translation>
     </message>
 </context>
 <context>
     <name>feedwright::FieldRow</name>
     <message>
         <source>Back to the preset</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Vorgabe</translation>
     </message>
     <message>
         <source>Back to the preset, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Vorgabe, %1</translation>
     </message>
     <message>
         <source>Put the list&apos;s figures back</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenwerte wiederherstellen</translation>
     </message>
     <message>
         <source>Put the list&apos;s %1 back</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenwert wiederherstellen: %1</translation>
     </message>
     <message>
         <source>Leave it open</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen lassen</translation>
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedeutung</translation>
     </message>
     <message>
         <source>The program&apos;s own figure until you give yours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert des Programms, bis ein eigener angegeben ist.</translation>
     </message>
     <message>
         <source>Typed in here or in the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier oder in der Datei eingegeben.</translation>
     </message>
     <message>
         <source>From a list: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Liste: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>field, where its value came from</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>changed from the list</source>
-        <translation type="unfinished"></translation>
+        <translation>gegenüber der Liste geändert</translation>
     </message>
     <message>
         <source>changed from the list: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gegenüber der Liste geändert: %1</translation>
     </message>
     <message>
         <source>%1 wanted by %2</source>
         <comment>sign, limits that need the field</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 benötigt für %2</translation>
     </message>
 </context>
 <context>
@@ -6926,12 +6943,12 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>%1, open</source>
         <comment>section of a form</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, aufgeklappt</translation>
     </message>
     <message>
         <source>%1, closed</source>
         <comment>section of a form</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, zugeklappt</translation>
     </message>
 </context>
 <context>
@@ -6939,25 +6956,25 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message numerus="yes">
         <source>%n to mend</source>
         <comment>fields of a section</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zu beheben</numerusform>
+            <numerusform>%n zu beheben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n wanted</source>
         <comment>fields of a section</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n benötigt</numerusform>
+            <numerusform>%n benötigt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n given</source>
         <comment>fields of a section</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n angegeben</numerusform>
+            <numerusform>%n angegeben</numerusform>
         </translation>
     </message>
 </context>
@@ -6969,44 +6986,44 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Find a field of this part</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Feld dieses Teils suchen</translation>
     </message>
     <message>
         <source>Find a field (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feld suchen (Strg+F)</translation>
     </message>
 </context>
 <context>
     <name>feedwright::FigureEditor</name>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">offen</translation>
+        <translation>offen</translation>
     </message>
 </context>
 <context>
     <name>feedwright::FigureModel</name>
     <message>
         <source>wanted %1</source>
-        <translation type="unfinished">gewünscht %1</translation>
+        <translation>gewünscht %1</translation>
     </message>
 </context>
 <context>
     <name>feedwright::FigureTable</name>
     <message>
         <source>Copy the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle kopieren</translation>
     </message>
     <message>
         <source>%1, wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gewünscht</translation>
     </message>
     <message>
         <source>%1, reads</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Befund</translation>
     </message>
 </context>
 <context>
@@ -7020,76 +7037,76 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <name>feedwright::GraveCautions</name>
     <message>
         <source>less</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger</translation>
     </message>
     <message numerus="yes">
         <source>%n more</source>
         <comment>cautions</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n weiterer</numerusform>
+            <numerusform>%n weitere</numerusform>
         </translation>
     </message>
     <message>
         <source>more</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr</translation>
     </message>
     <message>
         <source>Show fewer cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger Hinweise anzeigen</translation>
     </message>
     <message>
         <source>Show all cautions in full</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Hinweise vollständig anzeigen</translation>
     </message>
 </context>
 <context>
     <name>feedwright::HelpPageView</name>
     <message>
         <source>Page of help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfeseite</translation>
     </message>
 </context>
 <context>
     <name>feedwright::HelpWindow</name>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Forward</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorwärts</translation>
     </message>
     <message>
         <source>Smaller text</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinere Schrift</translation>
     </message>
     <message>
         <source>Larger text</source>
-        <translation type="unfinished"></translation>
+        <translation>Größere Schrift</translation>
     </message>
     <message>
         <source>Search all pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Seiten durchsuchen</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message numerus="yes">
         <source>%n page(s) found.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Seite gefunden.</numerusform>
+            <numerusform>%n Seiten gefunden.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 – Feedwright help</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – Feedwright-Hilfe</translation>
     </message>
 </context>
 <context>
@@ -7097,7 +7114,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>%1 Chosen.</source>
         <comment>sentence on a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Ausgewählt.</translation>
     </message>
 </context>
 <context>
@@ -7161,23 +7178,23 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>%1 copy</source>
         <comment>file name</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Kopie</translation>
     </message>
     <message>
         <source>%1 is open elsewhere (%2). Save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist anderswo geöffnet (%2). Unter anderem Namen speichern.</translation>
     </message>
     <message>
         <source>another window of this program</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Fenster dieses Programms</translation>
     </message>
     <message>
         <source>on %1, process %2</source>
-        <translation type="unfinished"></translation>
+        <translation>auf %1, Prozess %2</translation>
     </message>
     <message>
         <source>by %1 on %2, process %3</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1 auf %2, Prozess %3</translation>
     </message>
 </context>
 <context>
@@ -7211,96 +7228,96 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <name>feedwright::MachineView</name>
     <message>
         <source>Machine</source>
-        <translation type="unfinished">Maschine</translation>
+        <translation>Maschine</translation>
     </message>
     <message>
         <source>Axes side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Achsen nebeneinander</translation>
     </message>
     <message>
         <source>All axes at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Achsen zugleich</translation>
     </message>
     <message>
         <source>About the machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Maschine</translation>
     </message>
     <message>
         <source>Copy the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle kopieren</translation>
     </message>
     <message>
         <source>What deserves care</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Aufmerksamkeit verdient</translation>
     </message>
     <message>
         <source>What each axis asks</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jede Achse verlangt</translation>
     </message>
     <message>
         <source>Supply</source>
-        <translation type="unfinished">Netzteil</translation>
+        <translation>Netzteil</translation>
     </message>
     <message>
         <source>Controller figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Werte der Steuerung</translation>
     </message>
     <message>
         <source>Controller</source>
-        <translation type="unfinished">Steuerung</translation>
+        <translation>Steuerung</translation>
     </message>
     <message>
         <source>Parts to buy</source>
-        <translation type="unfinished">Zu kaufende Teile</translation>
+        <translation>Zu kaufende Teile</translation>
     </message>
     <message>
         <source>Not computed. Nothing can be said of the machine until this is put right:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet. Über die Maschine lässt sich nichts sagen, bis dies behoben ist:</translation>
     </message>
     <message>
         <source>%1 · %2 · %3 · %4</source>
         <comment>machine, axes, motors, concerns</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2 · %3 · %4</translation>
     </message>
     <message>
         <source>Machine without a name</source>
-        <translation type="unfinished">Maschine ohne Namen</translation>
+        <translation>Maschine ohne Namen</translation>
     </message>
     <message numerus="yes">
         <source>%n axis(es)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Achse</numerusform>
             <numerusform>%n Achsen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n motor(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Motor</numerusform>
+            <numerusform>%n Motoren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to settle</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zu klären</numerusform>
+            <numerusform>%n zu klären</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n output(s) for motors in all; the two motors of one axis get the same steps, each from an output of its own.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Insgesamt %n Motorausgang; die beiden Motoren einer Achse erhalten dieselben Schritte, jeder von einem eigenen Ausgang.</numerusform>
+            <numerusform>Insgesamt %n Motorausgänge; die beiden Motoren einer Achse erhalten dieselben Schritte, jeder von einem eigenen Ausgang.</numerusform>
         </translation>
     </message>
     <message>
         <source>Show</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeigen</translation>
     </message>
     <message>
         <source>Show %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anzeigen</translation>
     </message>
 </context>
 <context>
@@ -7432,242 +7449,242 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>&amp;History…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verlauf…</translation>
     </message>
     <message>
         <source>&amp;Paste axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse ein&amp;fügen</translation>
     </message>
     <message>
         <source>&amp;Duplicate axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse &amp;duplizieren</translation>
     </message>
     <message>
         <source>Move axis &amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse nach &amp;oben</translation>
     </message>
     <message>
         <source>Move axis d&amp;own</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse nach &amp;unten</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>History of edits</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf der Änderungen</translation>
     </message>
     <message>
         <source>As opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie geöffnet</translation>
     </message>
     <message>
         <source>New &amp;window</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues &amp;Fenster</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>S&amp;tart page</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;tartseite</translation>
     </message>
     <message>
         <source>&amp;Close window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster s&amp;chließen</translation>
     </message>
     <message>
         <source>%1 in %2</source>
         <comment>file, folder</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>&amp;Clear the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste &amp;leeren</translation>
     </message>
     <message>
         <source>&amp;Remember recent files</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnete Dateien &amp;merken</translation>
     </message>
     <message>
         <source>Help on &amp;this</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe &amp;hierzu</translation>
     </message>
     <message>
         <source>&amp;Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Inhalt</translation>
     </message>
     <message>
         <source>&amp;Keyboard shortcuts</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tastenkürzel</translation>
     </message>
     <message>
         <source>Ca&amp;utions</source>
-        <translation type="unfinished"></translation>
+        <translation>Hi&amp;nweise</translation>
     </message>
     <message>
         <source>What you change here cannot be put aside for the case of a crash; save often. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen lassen sich hier nicht für den Fall eines Absturzes sichern; oft speichern. %1</translation>
     </message>
     <message>
         <source>%1[*] (open elsewhere) – Feedwright</source>
         <comment>title of the window</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1[*] (anderswo geöffnet) – Feedwright</translation>
     </message>
     <message>
         <source>This file was written by a newer program (format %1.%2). It is opened as far as understood; the rest is kept as it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei wurde von einem neueren Programm geschrieben (Format %1.%2). Sie ist geöffnet, soweit sie verständlich ist; der Rest bleibt unverändert erhalten.</translation>
     </message>
     <message>
         <source>%1 is open elsewhere: %2. Here you can look and change, but only save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist anderswo geöffnet: %2. Hier ist Ansehen und Ändern möglich, Speichern aber nur unter anderem Namen.</translation>
     </message>
     <message>
         <source>Show it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeigen</translation>
     </message>
     <message>
         <source>Close without it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne die Eingabe schließen</translation>
     </message>
     <message>
         <source>%1 is not there any more, or its medium is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht mehr vorhanden, oder der Datenträger fehlt.</translation>
     </message>
     <message>
         <source>Take it off the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Liste nehmen</translation>
     </message>
     <message>
         <source>Leave it there</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Liste lassen</translation>
     </message>
     <message>
         <source>&amp;Next pane</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächster Bereich</translation>
     </message>
     <message>
         <source>&amp;Previous pane</source>
-        <translation type="unfinished"></translation>
+        <translation>Vori&amp;ger Bereich</translation>
     </message>
     <message>
         <source>Axis a&amp;bove</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse da&amp;rüber</translation>
     </message>
     <message>
         <source>Axis b&amp;elow</source>
-        <translation type="unfinished"></translation>
+        <translation>Achse darun&amp;ter</translation>
     </message>
 </context>
 <context>
     <name>feedwright::MoveDistance</name>
     <message>
         <source>Dis&amp;tance of the move</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weg der Fahrt</translation>
     </message>
     <message>
         <source>Distance of the move</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg der Fahrt</translation>
     </message>
     <message>
         <source>From standstill to standstill, in any unit; a tenth of the travel if nothing is typed. Kept for this axis while the window is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Stillstand zu Stillstand, in beliebiger Einheit; ohne Eingabe ein Zehntel des Verfahrwegs. Gilt für diese Achse, solange das Fenster offen ist.</translation>
     </message>
     <message>
         <source>The distance must be more than zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg muss größer als null sein.</translation>
     </message>
     <message>
         <source>The distance must be within the travel of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg muss innerhalb des Verfahrwegs von %1 liegen.</translation>
     </message>
     <message>
         <source>= %1</source>
         <comment>what a typed distance became</comment>
-        <translation type="unfinished">= %1</translation>
+        <translation>= %1</translation>
     </message>
     <message>
         <source>▲ %1</source>
         <comment>sign of a fault, sentence</comment>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1</translation>
     </message>
 </context>
 <context>
     <name>feedwright::PartChooser</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished">Teil</translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>%1 (typed text waits)</source>
         <comment>part</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Eingabe wartet)</translation>
     </message>
     <message>
         <source>Machine</source>
-        <translation type="unfinished">Maschine</translation>
+        <translation>Maschine</translation>
     </message>
 </context>
 <context>
     <name>feedwright::PartHeader</name>
     <message>
         <source>Type of %1</source>
-        <translation type="unfinished">Typ: %1</translation>
+        <translation>Typ: %1</translation>
     </message>
     <message>
         <source>Type</source>
-        <translation type="unfinished">Typ</translation>
+        <translation>Typ</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>part: its type</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Source of the figures</source>
-        <translation type="unfinished">Quelle der Werte</translation>
+        <translation>Quelle der Werte</translation>
     </message>
     <message>
         <source>data sheet, supplier, measured</source>
-        <translation type="unfinished">Datenblatt, Lieferant, gemessen</translation>
+        <translation>Datenblatt, Lieferant, gemessen</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle</translation>
     </message>
     <message>
         <source>source of the figures</source>
-        <translation type="unfinished">Quelle der Werte</translation>
+        <translation>Quelle der Werte</translation>
     </message>
     <message>
         <source>Keep in my list…</source>
-        <translation type="unfinished"></translation>
+        <translation>In eigene Liste aufnehmen…</translation>
     </message>
     <message>
         <source>Puts these figures into your own parts list, for other axes and machines</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt diese Werte in die eigene Teileliste auf, für andere Achsen und Maschinen</translation>
     </message>
     <message>
         <source>Name of the part in your list</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Teils in der eigenen Liste</translation>
     </message>
     <message>
         <source>a name, then Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Name, dann Eingabetaste</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnehmen</translation>
     </message>
     <message>
         <source>own figures</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Werte</translation>
     </message>
     <message>
         <source>Kept as &quot;%1&quot; in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als „%1“ aufgenommen in %2.</translation>
     </message>
 </context>
 <context>
@@ -7686,65 +7703,65 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished">Teil</translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished">Werte</translation>
+        <translation>Werte</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle</translation>
     </message>
 </context>
 <context>
     <name>feedwright::QuantityEdit</name>
     <message>
         <source>In other units</source>
-        <translation type="unfinished"></translation>
+        <translation>In anderen Einheiten</translation>
     </message>
     <message>
         <source>The value in each unit (Alt+Down)</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert in jeder Einheit (Alt+Pfeil unten)</translation>
     </message>
     <message>
         <source>The value in each unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert in jeder Einheit</translation>
     </message>
 </context>
 <context>
     <name>feedwright::RemediesView</name>
     <message>
         <source>What would do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Abhilfe schafft</translation>
     </message>
     <message>
         <source>Limit that is over or close</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenze mit Befund „über“ oder „knapp“</translation>
     </message>
     <message>
         <source>What would do is not computed while the machine has faults.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Abhilfe schafft, wird nicht berechnet, solange die Maschine Fehler hat.</translation>
     </message>
     <message>
         <source>Nothing is over or close.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist „über“ oder „knapp“.</translation>
     </message>
     <message>
         <source>Take back: %1</source>
         <comment>name of the step tried last</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen: %1</translation>
     </message>
 </context>
 <context>
     <name>feedwright::ResultPicker</name>
     <message>
         <source>Result</source>
-        <translation type="unfinished">Ergebnis</translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Type part of a name to find a result.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Teil des Namens eingeben, um ein Ergebnis zu finden.</translation>
     </message>
 </context>
 <context>
@@ -7752,54 +7769,54 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>↑ %1</source>
         <comment>a level above the scale</comment>
-        <translation type="unfinished"></translation>
+        <translation>↑ %1</translation>
     </message>
 </context>
 <context>
     <name>feedwright::StartPage</name>
     <message>
         <source>Start page</source>
-        <translation type="unfinished"></translation>
+        <translation>Startseite</translation>
     </message>
     <message>
         <source>Sizes the drive of every axis of a CNC router or mill before its parts are bought.</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt den Antrieb jeder Achse einer CNC-Fräsmaschine aus, bevor die Teile gekauft werden.</translation>
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen</translation>
     </message>
     <message>
         <source>Back to the machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Maschine</translation>
     </message>
     <message>
         <source>New machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Maschine</translation>
     </message>
     <message>
         <source>One axis of ordinary parts, to be changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Achse aus üblichen Teilen, zum Ändern.</translation>
     </message>
     <message>
         <source>Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen…</translation>
     </message>
     <message>
         <source>A machine from a file. It can be dropped here, too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Maschine aus einer Datei. Sie lässt sich auch hierher ziehen.</translation>
     </message>
     <message>
         <source>Samples</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiele</translation>
     </message>
     <message>
         <source>A sample is opened as a machine of your own: saving it asks for a place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Beispiel wird als eigene Maschine geöffnet: Beim Speichern wird nach dem Ort gefragt.</translation>
     </message>
     <message>
         <source>Worked on last</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt bearbeitet</translation>
     </message>
 </context>
 <context>
@@ -7822,7 +7839,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>%1 is not written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -7837,35 +7854,35 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>The study as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Studie als Tabelle</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Save picture…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild speichern…</translation>
     </message>
     <message>
         <source>Save numbers…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen speichern…</translation>
     </message>
     <message>
         <source>Whole plot</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzes Diagramm</translation>
     </message>
     <message>
         <source>Back to the scales that show everything (0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu den Skalen, die alles zeigen (0)</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle</translation>
     </message>
     <message>
         <source>The same as a table of numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe als Zahlentabelle</translation>
     </message>
 </context>
 <context>
@@ -7889,70 +7906,70 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">offen</translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>%1: %2 %3 → %4</source>
         <comment>table, column, value before, value after</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %3 → %4</translation>
     </message>
     <message>
         <source>%1: one more</source>
         <comment>table</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: eine Zeile mehr</translation>
     </message>
     <message>
         <source>%1: one less</source>
         <comment>table</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: eine Zeile weniger</translation>
     </message>
     <message>
         <source>Nothing is taken, for in row %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wird übernommen, denn in Zeile %1: %2</translation>
     </message>
     <message>
         <source>%1: a table put in</source>
         <comment>table</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: Tabelle eingesetzt</translation>
     </message>
 </context>
 <context>
     <name>feedwright::TermsTable</name>
     <message>
         <source>symbol</source>
-        <translation type="unfinished">Zeichen</translation>
+        <translation>Zeichen</translation>
     </message>
     <message>
         <source>value</source>
-        <translation type="unfinished">Wert</translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>what it is</source>
-        <translation type="unfinished">Bedeutung</translation>
+        <translation>Bedeutung</translation>
     </message>
     <message>
         <source>origin</source>
-        <translation type="unfinished">Herkunft</translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>1 % gives</source>
-        <translation type="unfinished"></translation>
+        <translation>1 % ergibt</translation>
     </message>
     <message>
         <source>By how much the result moves when this figure alone grows by one per cent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um wie viel sich das Ergebnis ändert, wenn dieser Wert allein um ein Prozent wächst.</translation>
     </message>
     <message>
         <source>Enter, or a click on what a row is about, goes to its field or its working. Ctrl+C copies rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eingabetaste oder ein Klick auf die Bedeutung einer Zeile führt zu ihrem Feld oder Rechenweg. Strg+C kopiert Zeilen.</translation>
     </message>
 </context>
 <context>
@@ -7964,7 +7981,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>show %1 in %2</source>
         <comment>field, unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 anzeigen</translation>
     </message>
 </context>
 <context>
@@ -7983,52 +8000,52 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Type over a figure here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier einen Wert überschreiben</translation>
     </message>
     <message>
         <source>Carriage back to the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitten zurück zur Mitte</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner</translation>
     </message>
     <message>
         <source>The whole drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Zeichnung</translation>
     </message>
     <message>
         <source>Copy the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung kopieren</translation>
     </message>
     <message>
         <source>Swap the part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil tauschen</translation>
     </message>
     <message>
         <source>Swap: %1</source>
         <comment>part</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tauschen: %1</translation>
     </message>
 </context>
 <context>
     <name>feedwright::WorkingTrail</name>
     <message>
         <source>Back to the working before (Alt+Left)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum vorigen Rechenweg (Alt+Pfeil links)</translation>
     </message>
     <message>
         <source>Forward to the working after (Alt+Right)</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor zum nächsten Rechenweg (Alt+Pfeil rechts)</translation>
     </message>
     <message>
         <source>Back to: %1</source>
         <comment>result</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu: %1</translation>
     </message>
 </context>
 <context>
@@ -8051,51 +8068,51 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished">Rechenweg</translation>
+        <translation>Rechenweg</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Copy the equation</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichung kopieren</translation>
     </message>
     <message>
         <source>Copies the equation as a line of text and as MathML (Ctrl+C)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert die Gleichung als Textzeile und als MathML (Strg+C)</translation>
     </message>
     <message>
         <source>Figures behind it that move it most:</source>
-        <translation type="unfinished"></translation>
+        <translation>Werte dahinter, die es am stärksten ändern:</translation>
     </message>
     <message>
         <source>Figures that move the result most</source>
-        <translation type="unfinished"></translation>
+        <translation>Werte, die das Ergebnis am stärksten ändern</translation>
     </message>
     <message>
         <source>%1 It is %2.</source>
         <comment>meaning of a result, its value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Der Wert ist %2.</translation>
     </message>
     <message>
         <source>This result is open. %1</source>
         <comment>what is missing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Ergebnis ist offen. %1</translation>
     </message>
     <message>
         <source>%1 = %2, %3</source>
         <comment>symbol, value, what it is</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 = %2, %3</translation>
     </message>
     <message>
         <source>%1 %2 %</source>
         <comment>part of a sum, its per cent</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 %</translation>
     </message>
     <message>
         <source>The largest part: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der größte Anteil: %1.</translation>
     </message>
 </context>
 <context>

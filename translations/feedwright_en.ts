@@ -22,16 +22,16 @@
     <name>AxisActions</name>
     <message numerus="yes">
         <source>paste %n axis(es)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>paste %n axis</numerusform>
+            <numerusform>paste %n axes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A machine has at most %n axis(es).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>A machine has at most %n axis.</numerusform>
+            <numerusform>A machine has at most %n axes.</numerusform>
         </translation>
     </message>
 </context>
@@ -39,16 +39,16 @@
     <name>Differences</name>
     <message numerus="yes">
         <source>%n thing(s) differ: %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n thing differs: %1.</numerusform>
+            <numerusform>%n things differ: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
         </translation>
     </message>
 </context>
@@ -56,9 +56,9 @@
     <name>MachineView</name>
     <message numerus="yes">
         <source>belt loop, %n pulley(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>belt loop, %n pulley</numerusform>
+            <numerusform>belt loop, %n pulleys</numerusform>
         </translation>
     </message>
 </context>
@@ -66,9 +66,9 @@
     <name>MainWindow</name>
     <message numerus="yes">
         <source>What is typed for %1 and %n more field(s) cannot be taken and is not saved.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>What is typed for %1 and %n more field cannot be taken and is not saved.</numerusform>
+            <numerusform>What is typed for %1 and %n more fields cannot be taken and is not saved.</numerusform>
         </translation>
     </message>
 </context>
@@ -76,16 +76,16 @@
     <name>feedwright::ConcernList</name>
     <message numerus="yes">
         <source>%n to settle, the gravest first</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n to settle, the gravest first</numerusform>
+            <numerusform>%n to settle, the gravest first</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n answered</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n answered</numerusform>
+            <numerusform>%n answered</numerusform>
         </translation>
     </message>
 </context>
@@ -94,25 +94,25 @@
     <message numerus="yes">
         <source>%n to mend</source>
         <comment>fields of a section</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n to mend</numerusform>
+            <numerusform>%n to mend</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n wanted</source>
         <comment>fields of a section</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n wanted</numerusform>
+            <numerusform>%n wanted</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n given</source>
         <comment>fields of a section</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n given</numerusform>
+            <numerusform>%n given</numerusform>
         </translation>
     </message>
 </context>
@@ -121,9 +121,9 @@
     <message numerus="yes">
         <source>%n more</source>
         <comment>cautions</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
         </translation>
     </message>
 </context>
@@ -131,9 +131,9 @@
     <name>feedwright::HelpWindow</name>
     <message numerus="yes">
         <source>%n page(s) found.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n page found.</numerusform>
+            <numerusform>%n pages found.</numerusform>
         </translation>
     </message>
 </context>
@@ -141,30 +141,30 @@
     <name>feedwright::MachineView</name>
     <message numerus="yes">
         <source>%n axis(es)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n axis</numerusform>
             <numerusform>%n axes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n motor(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n motor</numerusform>
+            <numerusform>%n motors</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to settle</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n to settle</numerusform>
+            <numerusform>%n to settle</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n output(s) for motors in all; the two motors of one axis get the same steps, each from an output of its own.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n output for motors in all; the two motors of one axis get the same steps, each from an output of its own.</numerusform>
+            <numerusform>%n outputs for motors in all; the two motors of one axis get the same steps, each from an output of its own.</numerusform>
         </translation>
     </message>
 </context>

@@ -796,19 +796,19 @@
     </message>
     <message>
         <source>Step rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrittfrequenz</translation>
     </message>
     <message>
         <source>Reads</source>
-        <translation type="unfinished">Befund</translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Supply power</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzteilleistung</translation>
     </message>
     <message>
         <source>Bus voltage, all braking</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischenkreisspannung, alle bremsen</translation>
     </message>
 </context>
 <context>
@@ -1150,7 +1150,7 @@
     <message>
         <source>%1: %2 in row %3: %4</source>
         <comment>table, column, row, value</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 in Zeile %3: %4</translation>
     </message>
 </context>
 <context>

@@ -800,7 +800,7 @@
     </message>
     <message>
         <source>Reads</source>
-        <translation>Urteil</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Supply power</source>

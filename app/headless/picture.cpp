@@ -15,6 +15,14 @@ namespace feedwright::headless {
 
 namespace {
 
+/// What is computed after the first painting asks for a layout, and that for another painting.
+void settle() {
+  constexpr int rounds = 4;
+  for (int round = 0; round < rounds; ++round) {
+    QApplication::processEvents();
+  }
+}
+
 QByteArray as_png(const QPixmap& picture) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
@@ -52,14 +60,14 @@ std::optional<QByteArray> window_picture(const Machine& machine, const SheetIden
     window.show_study(static_cast<int>(*command.study));
   }
   window.show();
-  QApplication::processEvents();
+  settle();
   if (command.page.empty()) {
     return as_png(window.grab());
   }
   window.show_help(QString::fromStdString(command.page));
   auto& help = *window.findChild<HelpWindow*>();
   help.resize(command.size);
-  QApplication::processEvents();
+  settle();
   return as_png(help.grab());
 }
 

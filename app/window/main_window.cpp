@@ -7,8 +7,6 @@
 #include "overview/machine_view.h"
 #include "remedies/remedies_view.h"
 #include "studies/studies_view.h"
-#include "text/text_of.h"
-#include "text/words.h"
 #include "train/train_view.h"
 #include "window/axes_panel.h"
 #include "window/axis_actions.h"
@@ -16,7 +14,6 @@
 
 #include <QApplication>
 #include <QCloseEvent>
-#include <QCoreApplication>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -64,26 +61,6 @@ QSplitter* fields_above(FieldsPanel& fields, RemediesView& remedies) {
   return right;
 }
 
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(MainWindow)
-
-public:
-  static QString waits(const QString& field, int others) {
-    return others == 0 ? tr("What is typed for %1 cannot be taken and is not saved.").arg(field)
-                       : tr("What is typed for %1 and %n more field(s) cannot be taken and is not "
-                            "saved.",
-                            nullptr, others)
-                             .arg(field);
-  }
-};
-
-QString typed_that_waits(const PendingTexts& pending) {
-  const auto places = pending.places();
-  const TypedAt& first = places.front();
-  return Words::waits(words::field_name(first.slot, first.field()),
-                      static_cast<int>(places.size()) - 1);
-}
-
 } // namespace
 
 MainWindow::MainWindow(std::unique_ptr<MachineDocument> document, QWidget* parent)
@@ -105,6 +82,7 @@ void MainWindow::watch_document() {
   connect(files_.get(), &MachineFiles::opened, this, &MainWindow::greet);
   connect(files_.get(), &MachineFiles::saved, this, [this](const QString& path) {
     banner_->be_quiet(outside_topic);
+    tell_of_typed();
     emit machine_opened(path);
   });
   connect(files_.get(), &MachineFiles::changed_outside, this, &MainWindow::tell_of_outside_change);
@@ -259,37 +237,6 @@ void MainWindow::tell_of_holder() {
     banner_->be_quiet(holder_topic);
   }
   update_title();
-}
-
-/// What was saved is what the fields took; a text still standing in one is not in the file.
-void MainWindow::tell_of_typed() {
-  if (!document_->pending().empty()) {
-    banner_->say(typed_that_waits(document_->pending()),
-                 {{tr("Show it"), QStringLiteral("show_typed"), [this] { show_typed(); }}});
-  }
-}
-
-void MainWindow::show_typed() {
-  const auto places = document_->pending().places();
-  if (!places.empty()) {
-    const TypedAt& at = places.front();
-    document_->select({of_machine(at.slot) ? document_->selection().axis : at.axis, at.slot,
-                       text_of(at.field())});
-  }
-}
-
-/// True once the user has been told of typed texts that would be lost, or there are none.
-bool MainWindow::may_lose_typed() {
-  if (document_ == nullptr || document_->pending().empty()) {
-    return true;
-  }
-  banner_->say(typed_that_waits(document_->pending()),
-               {{tr("Show it"), QStringLiteral("show_typed"), [this] { show_typed(); }},
-                {tr("Close without it"), QStringLiteral("close_without_typed"), [this] {
-                   document_->pending().give_up_all();
-                   close();
-                 }}});
-  return false;
 }
 
 void MainWindow::tell_of_outside_change() {

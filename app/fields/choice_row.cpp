@@ -2,6 +2,7 @@
 #include "fields/choice_row.h"
 
 #include "fields/wheel_guard.h"
+#include "machine/swap_parts.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
@@ -21,10 +22,28 @@ QWidget* ChoiceRow::make_editor(QWidget& parent) {
   }
   box_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   new WheelGuard(box_);
-  connect(box_, &QComboBox::activated, this, [this](int index) {
-    commit(box_->itemData(index).toString().toStdString(), {{}, Origin::entered});
-  });
+  connect(box_, &QComboBox::activated, this,
+          [this](int index) { take(box_->itemData(index).toString().toStdString()); });
   return box_;
+}
+
+/// Another layout of the sides may want another way to tie them.
+void ChoiceRow::take(const std::string& choice) {
+  const EntryNote note{{}, Origin::entered};
+  const Machine& present = document().machine();
+  Machine plain = present;
+  const bool layout = slot_ == PartSlot::sides && field_.info.member == "layout";
+  if (layout && set_field(plain, axis_, slot_, field_.info.member, choice, note)) {
+    Machine made = with_what_follows(present, plain, axis_, swap_to_layout(choice),
+                                     {context_.shelf.stock_belts, {}});
+    if (made != plain) {
+      document().edit(std::move(made), tr("%1: %2", "field: choice")
+                                           .arg(words::field_name(slot_, field_.info.member),
+                                                words::choice_name(field_.info.member, choice)));
+      return;
+    }
+  }
+  commit(choice, note);
 }
 
 void ChoiceRow::show_value() {

@@ -19,6 +19,8 @@ protected:
   void show_value() override;
 
 private:
+  void take(const std::string& choice);
+
   QComboBox* box_ = nullptr;
 };
 

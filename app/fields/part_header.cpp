@@ -3,6 +3,7 @@
 
 #include "fields/part_picker.h"
 #include "fields/wheel_guard.h"
+#include "machine/swap_parts.h"
 #include "parts/own_parts.h"
 #include "text/text_of.h"
 #include "text/words.h"
@@ -73,10 +74,13 @@ void PartHeader::add_type() {
 void PartHeader::choose_type(int index) {
   const QString title = type_->itemText(index);
   const std::string type = type_->itemData(index).toString().toStdString();
-  Machine changed = context_.document.machine();
+  const Machine& present = context_.document.machine();
+  Machine changed = present;
   if (!set_part_type(changed, axis_, slot_, type)) {
     return;
   }
+  changed = with_what_follows(present, std::move(changed), axis_, swap_to(type),
+                              {context_.shelf.stock_belts, {}});
   // The form, this box in it, is made anew: not while its own signal runs.
   QMetaObject::invokeMethod(
       &context_.document,

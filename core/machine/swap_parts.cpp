@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <ranges>
+#include <utility>
 
 namespace feedwright {
 
@@ -125,6 +126,44 @@ std::vector<Swap> swaps_of(const Axis& axis, PartSlot slot) {
   case PartSlot::duty: return {{SwapKind::add_load_case}};
   default: return {};
   }
+}
+
+std::optional<Swap> swap_to(std::string_view part_type) {
+  constexpr std::pair<std::string_view, SwapKind> kinds[] = {
+      {part_type_name<Coupling>, SwapKind::coupling},
+      {part_type_name<BeltStage>, SwapKind::belt_stage},
+      {part_type_name<BeltLoopDrive>, SwapKind::belt_loop},
+      {part_type_name<Screw>, SwapKind::screw},
+      {part_type_name<HaulingBelt>, SwapKind::hauling_belt},
+      {part_type_name<StepperByPoints>, SwapKind::stepper_by_points},
+      {part_type_name<StepperByRatings>, SwapKind::stepper_by_ratings},
+      {part_type_name<Servo>, SwapKind::servo},
+  };
+  for (const auto& [type, kind] : kinds) {
+    if (type == part_type) {
+      return Swap{kind};
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<Swap> swap_to_layout(std::string_view layout) {
+  constexpr SwapKind kinds[] = {SwapKind::one_side, SwapKind::two_motors, SwapKind::one_motor};
+  const auto& names = fields::Names<DriveLayout>::list;
+  static_assert(std::size(kinds) == std::size(names));
+  const auto* found = std::ranges::find(names, layout);
+  return found != std::end(names) ? std::optional(Swap{kinds[found - std::begin(names)]})
+                                  : std::nullopt;
+}
+
+Machine with_what_follows(const Machine& machine, Machine plain, std::size_t axis,
+                          const std::optional<Swap>& swap, const SwapAids& aids) {
+  if (swap && new_fault(faults_of(machine), plain)) {
+    if (auto made = swapped(machine, axis, *swap, aids)) {
+      return *std::move(made);
+    }
+  }
+  return plain;
 }
 
 bool stands(const Axis& axis, const Swap& swap) {

@@ -9,6 +9,9 @@
 
 #include <tl/expected.hpp>
 
+#include <optional>
+#include <string_view>
+
 namespace feedwright {
 
 enum class SwapKind : std::uint8_t {
@@ -61,6 +64,17 @@ struct SwapAids {
 
 /// What may be asked for of a part, in the order of a menu; with what stands already.
 std::vector<Swap> swaps_of(const Axis& axis, PartSlot slot);
+
+/// The swap that puts a part of that type in its place; nothing if it is a type of none.
+std::optional<Swap> swap_to(std::string_view part_type);
+
+/// The swap that gives the sides that layout; nothing if there is no such layout.
+std::optional<Swap> swap_to_layout(std::string_view layout);
+
+/// `plain`, an axis' part changed and nothing else; where that leaves a fault that was not there
+/// before and the swap leaves none, the machine with the swap made.
+Machine with_what_follows(const Machine& machine, Machine plain, std::size_t axis,
+                          const std::optional<Swap>& swap, const SwapAids& aids);
 
 /// The axis already is as the swap would make it.
 bool stands(const Axis& axis, const Swap& swap);

@@ -257,3 +257,31 @@ TEST_CASE("what stands is left alone to the bit") {
     }
   }
 }
+
+TEST_CASE("a change that would leave an axis uncomputed brings what must follow with it") {
+  for (const Machine& machine : all_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      for (const PartSlot slot : {PartSlot::motor, PartSlot::transmission, PartSlot::drive}) {
+        for (const std::string_view type : part_types(slot)) {
+          Machine plain = machine;
+          REQUIRE(set_part_type(plain, axis, slot, type));
+          const auto swap = swap_to(type);
+          REQUIRE(swap);
+          const Machine made = with_what_follows(machine, plain, axis, swap, aids_with_stock());
+          INFO(machine.name << " " << axis << " " << type);
+          CHECK(faults_of(made).empty());
+          CHECK(part_type(made, axis, slot) == type);
+          CHECK((!faults_of(plain).empty() || made == plain));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("each layout of the sides has its swap, and no other word has") {
+  for (const std::string_view layout : fields::Names<DriveLayout>::list) {
+    CHECK(swap_to_layout(layout));
+  }
+  CHECK_FALSE(swap_to_layout("three"));
+  CHECK_FALSE(swap_to("crank"));
+}

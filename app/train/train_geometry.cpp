@@ -3,6 +3,7 @@
 
 #include "mechanics/belt_geometry.h"
 #include "mechanics/whip_shape.h"
+#include "sizing/limits.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "train/figure_texts.h"
@@ -240,8 +241,10 @@ private:
     if (results_->governing) {
       out_.governing = mark(*results_->governing, tr("%1 %2 governs", "sign, name of a limit"));
     }
-    for (const LimitId id : near_governing(*results_)) {
-      out_.also.push_back(mark(id, tr("%1 %2 as near", "sign, name of a limit")));
+    for (const LimitId id : near_tie(*results_, LimitScale::feed).limits) {
+      if (id != results_->governing) {
+        out_.also.push_back(mark(id, tr("%1 %2 as near", "sign, name of a limit")));
+      }
     }
     for (const LimitDescriptor& limit : limit_descriptors()) {
       const bool said = results_->governing == limit.id;

@@ -56,22 +56,4 @@ std::optional<double> whip_nearness(const Axis& axis, const AxisResults& results
   return number(**axis.targets.feed / *results.screw_travel / critical);
 }
 
-std::vector<LimitId> near_governing(const AxisResults& results) {
-  std::vector<LimitId> near;
-  if (!results.governing) {
-    return near;
-  }
-  const auto& lowest = results.limit(*results.governing).reached;
-  constexpr double margin = 1.05;
-  for (const LimitDescriptor& about : limit_descriptors()) {
-    const Limit& limit = results.limit(about.id);
-    if (about.scale == LimitScale::feed && about.id != *results.governing && limit.applies &&
-        limit.reached && lowest && limit.reached->si <= margin * lowest->si) {
-      near.push_back(about.id);
-    }
-  }
-  std::ranges::stable_sort(near, {}, [&](LimitId id) { return results.limit(id).reached->si; });
-  return near;
-}
-
 } // namespace feedwright

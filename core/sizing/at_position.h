@@ -42,8 +42,4 @@ AtPosition at_position(const Machine& machine, const Axis& axis, Length along);
 std::optional<double> whip_nearness(const Axis& axis, const AxisResults& results,
                                     AngularVelocity critical);
 
-/// Feed limits that are not the governing one but within a twentieth of it, lowest first: a change
-/// that lifts the one soon meets the other.
-std::vector<LimitId> near_governing(const AxisResults& results);
-
 } // namespace feedwright

@@ -6170,8 +6170,8 @@
         <translation>△ Hinweis</translation>
     </message>
     <message>
-        <source>%1 asked, %2 allowed; the margin is %3.</source>
-        <translation>%1 verlangt, %2 zulässig; die Reserve ist %3.</translation>
+        <source>%1 against %2 allowed; the margin is %3.</source>
+        <translation>%1 gegen %2 zulässig; die Reserve ist %3.</translation>
     </message>
     <message>
         <source>without figures</source>

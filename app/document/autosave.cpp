@@ -84,6 +84,8 @@ void Autosave::discard() {
   longest_.stop();
   if (place_ != nullptr && !written_.empty()) {
     place_->discard();
+    // The next copy gets a name of its own: among the discarded ones this one's is taken.
+    place_.reset();
   }
   written_.clear();
 }

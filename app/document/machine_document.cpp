@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/machine_document.h"
 
+#include "document/stepping.h"
+
 #include "document/differences.h"
 #include "machine/machine_file.h"
 #include "sizing/size_axis.h"
@@ -14,6 +16,8 @@
 namespace feedwright {
 
 namespace {
+
+constexpr char stepping_property[] = "stepping";
 
 /// Where somebody must look to see what a step did; `at` if that is one of the places.
 Selection place_of_change(const Machine& before, const Machine& after, const Selection& at) {
@@ -30,6 +34,10 @@ Selection place_of_change(const Machine& before, const Machine& after, const Sel
 }
 
 } // namespace
+
+bool is_stepping(MachineDocument& document) {
+  return document.undo_stack()->property(stepping_property).toBool();
+}
 
 /// One step of Undo: the machine before and after. Machines are small; copies of them cannot
 /// disagree with each other.
@@ -60,8 +68,10 @@ public:
 private:
   void show(const Machine& from, const Machine& to) {
     const Selection place = place_of_change(from, to, document_.selection());
+    document_.undo_stack_.setProperty(stepping_property, true);
     document_.put(to);
     document_.select(place);
+    document_.undo_stack_.setProperty(stepping_property, false);
   }
 
   MachineDocument& document_;

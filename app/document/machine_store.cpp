@@ -52,6 +52,10 @@ tl::expected<StoredMachine, QStringList> load_machine(const QString& path) {
 
 tl::expected<QString, QString> store_machine(const Machine& machine, const QString& path) {
   const std::string text = write_machine(machine);
+  // Notes or tables longer than are read: the file that is there is worth more.
+  if (const auto read = read_machine_as_typed(text); !read) {
+    return tl::unexpected(words::fault_text(read.error().front()));
+  }
   const auto written =
       write_file(std::filesystem::path(QFile::encodeName(path).toStdString()), text);
   if (!written) {

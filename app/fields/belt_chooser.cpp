@@ -26,7 +26,8 @@ BeltChooser::BeltChooser(MachineDocument& document, const std::vector<StockBelts
 }
 
 QString BeltChooser::said(const BeltChoice& choice, bool loop) const {
-  const QString place = words::quantity(any(choice.place), "mm", 5);
+  const Unit& unit = document_.units().unit_of(Kind::length, "mm");
+  const QString place = words::quantity(any(choice.place), unit.symbol, 5);
   const QString text = loop ? tr("%1 teeth: slide at %2").arg(choice.teeth).arg(place)
                             : tr("%1 teeth: centres %2 apart").arg(choice.teeth).arg(place);
   return choice.in_stock ? tr("%1, usually in stock", "belt").arg(text) : text;

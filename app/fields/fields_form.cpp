@@ -105,6 +105,9 @@ void FieldsForm::add_row(Section& section, PartSlot slot, const FieldView& field
   // What must be given is in sight from the start.
   section.starts_open |= field.info.presence == Presence::required;
   row.add_to(section.widget->grid(), section.widget->body(), stacked_);
+  if (!stacked_) {
+    make_room_for_name(words::field_name(slot, field.info.member));
+  }
   connect(&row, &FieldRow::entered, this, [this, &row] { emit row_entered(&row); });
   connect(&row, &FieldRow::help_wanted, this,
           [this, slot, member = field.info.member] { emit help_wanted(slot, text_of(member)); });
@@ -113,6 +116,18 @@ void FieldsForm::add_row(Section& section, PartSlot slot, const FieldView& field
         new BeltChooser(context_.document, context_.shelf.stock_belts, &section.widget->body());
     QGridLayout& grid = section.widget->grid();
     grid.addWidget(belts_, grid.rowCount(), 0, 1, 3);
+  }
+}
+
+/// A long word cannot be broken: the editors give way to it, alike in every section.
+void FieldsForm::make_room_for_name(const QString& name) {
+  constexpr int most_characters = 22;
+  for (const QString& word : name.split(QLatin1Char(' '))) {
+    widest_word_ = std::max(widest_word_, fontMetrics().horizontalAdvance(word) + 6);
+  }
+  widest_word_ = std::min(widest_word_, most_characters * fontMetrics().averageCharWidth());
+  for (const Section& section : sections_) {
+    section.widget->grid().setColumnMinimumWidth(0, widest_word_);
   }
 }
 
@@ -243,6 +258,9 @@ void FieldsForm::reveal(const FieldRow& row) {
 }
 
 void FieldsForm::hand_in() {
+  if (machine_form_ != nullptr) {
+    machine_form_->hand_in();
+  }
   for (PartHeader* header : headers_) {
     header->hand_in();
   }

@@ -68,6 +68,7 @@ private:
   QString summary(const Section& section) const;
   void order_tabs();
   int widest_origin() const;
+  void make_room_for_name(const QString& name);
 
   FormContext context_;
   std::size_t axis_;
@@ -80,6 +81,7 @@ private:
   std::vector<Section> sections_;
   std::vector<std::unique_ptr<FieldRow>> rows_;
   QString filtered_by_;
+  int widest_word_ = 0; ///< of the fields' names
 };
 
 } // namespace feedwright

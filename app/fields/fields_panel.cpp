@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/fields_panel.h"
 
+#include "document/stepping.h"
+
 #include "fields/listed_parts.h"
 #include "fields/part_chooser.h"
 #include "text/field_guide.h"
@@ -85,10 +87,13 @@ void FieldsPanel::leave_filter() {
   }
 }
 
-/// Room for the longest sentences, so that the form does not jump from field to field.
+/// Room for the longest sentences, so that the form does not jump from field to field; but most of
+/// a low panel with large letters is left to the form.
 void FieldsPanel::fit_help() {
-  constexpr int lines = 5;
-  help_->setMinimumHeight(lines * fontMetrics().lineSpacing());
+  constexpr int most_lines = 5;
+  const int line = std::max(1, fontMetrics().lineSpacing());
+  const int lines = std::min(most_lines, height() / (6 * line));
+  help_->setMinimumHeight(lines * line);
 }
 
 QWidget* FieldsPanel::editor_of(PartSlot slot, std::string_view member) const {
@@ -153,7 +158,10 @@ bool FieldsPanel::is_there() const {
 }
 
 void FieldsPanel::take_selection() {
-  take_typed();
+  // While a step is undone what is typed is not taken: it waits where the form goes on to another.
+  if (!is_stepping(document_)) {
+    take_typed();
+  }
   take_changes();
   chooser_->refresh();
   focus_member();
@@ -212,6 +220,7 @@ void FieldsPanel::focus_member() {
 
 void FieldsPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  fit_help();
   look_again();
 }
 

@@ -42,6 +42,13 @@ void MachineForm::take_name() {
   document_.edit(std::move(changed), tr("name of the machine"));
 }
 
+void MachineForm::hand_in() {
+  if (name_->isModified()) {
+    name_->setModified(false);
+    take_name();
+  }
+}
+
 void MachineForm::take_notes() {
   Machine changed = document_.machine();
   changed.story = notes_->toPlainText().toStdString();

@@ -17,6 +17,8 @@ public:
   explicit MachineForm(MachineDocument& document, QWidget* parent = nullptr);
 
   void refresh();
+  /// Takes the name as it is typed.
+  void hand_in();
 
 private:
   void take_name();

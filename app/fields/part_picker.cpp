@@ -12,6 +12,8 @@
 #include <QStandardItemModel>
 #include <QTreeView>
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -58,18 +60,27 @@ QTreeView* column_view(QWidget* parent) {
   view->setAllColumnsShowFocus(true);
   view->setSelectionBehavior(QAbstractItemView::SelectRows);
   view->setTextElideMode(Qt::ElideRight);
-  constexpr int characters = 90;
-  view->setMinimumWidth(characters * view->fontMetrics().averageCharWidth());
   view->header()->setStretchLastSection(true);
   return view;
 }
 
-void fit_columns(QTreeView& view) {
-  constexpr int name_characters = 34;
-  constexpr int figure_characters = 34;
-  const int character = view.fontMetrics().averageCharWidth();
-  view.setColumnWidth(0, name_characters * character);
-  view.setColumnWidth(1, figure_characters * character);
+/// As wide as the parts' words are, within reason: what tells two parts apart may stand last.
+void fit_columns(QTreeView& view, const QAbstractItemModel& parts) {
+  constexpr int most_characters = 60;
+  const QFontMetrics metrics = view.fontMetrics();
+  const int most = most_characters * metrics.averageCharWidth();
+  int all = 0;
+  for (int column = 0; column < parts.columnCount(); ++column) {
+    int needed = 0;
+    for (int row = 0; row < parts.rowCount(); ++row) {
+      const QString text = parts.index(row, column).data().toString();
+      needed = std::max(needed, metrics.horizontalAdvance(text));
+    }
+    const int width = std::min(needed, most) + 2 * metrics.averageCharWidth() + 6;
+    view.setColumnWidth(column, width);
+    all += width;
+  }
+  view.setMinimumWidth(all + 4 * metrics.averageCharWidth());
 }
 
 } // namespace
@@ -89,13 +100,13 @@ PartPicker::PartPicker(const PartShelf& shelf, PartSlot slot, QWidget* parent)
   fill();
   auto* list = column_view(box_);
   box_->setView(list);
-  fit_columns(*list);
+  fit_columns(*list, *box_->model());
   box_->completer()->setFilterMode(Qt::MatchContains);
   box_->completer()->setCompletionMode(QCompleter::PopupCompletion);
   auto* found = column_view(nullptr);
   found->setObjectName(QStringLiteral("parts_found"));
   box_->completer()->setPopup(found);
-  fit_columns(*found);
+  fit_columns(*found, *box_->model());
   box_->setCurrentIndex(-1);
   box_->lineEdit()->setPlaceholderText(tr("Take from a list…"));
   box_->lineEdit()->setAccessibleName(box_->accessibleName());
@@ -112,6 +123,12 @@ void PartPicker::refill() {
   QAbstractItemModel* before = box_->model();
   fill();
   box_->completer()->setModel(box_->model());
+  // A new model takes the columns' widths away.
+  for (QAbstractItemView* each : {box_->view(), box_->completer()->popup()}) {
+    if (auto* columns = qobject_cast<QTreeView*>(each)) {
+      fit_columns(*columns, *box_->model());
+    }
+  }
   box_->setCurrentIndex(-1);
   before->deleteLater();
 }

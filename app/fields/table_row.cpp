@@ -159,6 +159,14 @@ std::vector<QWidget*> TableFieldRow::tab_stops() const {
   return stops;
 }
 
+/// A cell that is being typed into hands its text in when the keyboard leaves it.
+void TableFieldRow::hand_in() {
+  const QWidget* at = QApplication::focusWidget();
+  if (at != nullptr && table_->viewport()->isAncestorOf(at)) {
+    table_->setFocus();
+  }
+}
+
 int TableFieldRow::shown_rows() const {
   return upright_ ? table_->columnCount() : table_->rowCount();
 }

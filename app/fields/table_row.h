@@ -21,6 +21,7 @@ public:
 
   int row_at_hand() const override;
   std::vector<QWidget*> tab_stops() const override;
+  void hand_in() override;
 
 protected:
   QWidget* make_editor(QWidget& parent) override;

@@ -89,6 +89,8 @@ void HelpPageView::render() {
   style_blocks();
   style_tables();
   mark_found();
+  // A view that is first shown scrolls to its cursor, which the new text has pushed to the end.
+  moveCursor(QTextCursor::Start);
   verticalScrollBar()->setValue(at);
   rendering_ = false;
 }

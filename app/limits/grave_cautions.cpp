@@ -34,7 +34,8 @@ void GraveCautions::show_texts(const QStringList& texts) {
   texts_ = texts;
   const QString all = texts_.join(QLatin1Char('\n'));
   setAccessibleName(all);
-  setToolTip(all.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>")));
+  setToolTip(QStringLiteral("<p>%1</p>")
+                 .arg(all.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>"))));
   place_button();
   updateGeometry();
   update();

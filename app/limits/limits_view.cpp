@@ -155,7 +155,8 @@ void LimitsView::say(const QString& sentence) {
   const int room = width() - 2 * edge;
   sentence_->setText(sentence_->fontMetrics().elidedText(said_, Qt::ElideRight, room));
   sentence_->setAccessibleName(said_);
-  sentence_->setToolTip(said_.toHtmlEscaped());
+  sentence_->setToolTip(said_.isEmpty() ? QString()
+                                        : QStringLiteral("<p>%1</p>").arg(said_.toHtmlEscaped()));
 }
 
 void LimitsView::fit_to_width() {

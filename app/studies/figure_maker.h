@@ -19,7 +19,7 @@ public:
   }
 
 protected:
-  static constexpr int points = 100;
+  static constexpr int points = 101; // a hundred steps: round figures in the table
 
   /// The machine's unit for what is usually given in `usual`.
   const Unit& unit(Kind kind, std::string_view usual) const {

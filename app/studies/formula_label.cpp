@@ -197,7 +197,9 @@ bool FormulaLabel::event(QEvent* event) {
     const auto term =
         rights_.empty() ? std::nullopt : term_at(set_for(width()), QPointF(help->pos()) - origin());
     const QString text = term ? about_.value(qsizetype(*term)) : QString();
-    QToolTip::showText(help->globalPos(), text.toHtmlEscaped(), this);
+    QToolTip::showText(
+        help->globalPos(),
+        text.isEmpty() ? text : QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped()), this);
     return true;
   }
   return QWidget::event(event);

@@ -192,9 +192,11 @@ struct LabelKeeper::Placing {
 void LabelKeeper::want_all(Placing& placing) const {
   const QRectF& room = placing.room;
   if (heading_ != nullptr) {
-    heading_->position->setCoords(room.topLeft());
-    placing.taken.emplace_back(room.topLeft(), size_of(*heading_));
+    const double over = size_of(*heading_).height() + 3.0;
+    heading_->position->setCoords(QPointF(room.left(), room.top() - over));
   }
+  // In a low panel they would lie on the curves; the sentence below the plot says the same.
+  const bool low = heading_ != nullptr && room.height() < 5.0 * size_of(*heading_).height();
   for (const auto& [item, point] : marks_) {
     const QPointF at = pixel(point);
     placing.taken.emplace_back(at - QPointF(5, 5), QSizeF(10, 10));
@@ -202,7 +204,7 @@ void LabelKeeper::want_all(Placing& placing) const {
     const bool in_view = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1).contains(at);
     const QPointF inside(std::max(room.left(), std::min(at.x(), room.right() - 1.0)),
                          std::max(room.top(), std::min(at.y(), room.bottom() - 1.0)));
-    placing.want(item, in_view ? about(inside, size_of(*item).height()) : QPolygonF());
+    placing.want(item, in_view && !low ? about(inside, size_of(*item).height()) : QPolygonF());
   }
   for (const auto& [item, line] : lines_) {
     placing.take(cover(ends_of(line, room), room));

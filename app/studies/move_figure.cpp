@@ -60,7 +60,7 @@ private:
     made.curves = {curve(name, move, in, get)};
     made.curves.front().named = false;
     const auto [low, high] = std::ranges::minmax(made.curves.front().y);
-    constexpr double headroom = 1.4; // for the panel's heading
+    constexpr double headroom = 1.15;
     made.y_end = high > 0.0 ? high * headroom : 1.0;
     made.y_start = low < 0.0 ? low * headroom : 0.0;
     out_.panels.push_back(std::move(made));

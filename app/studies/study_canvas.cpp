@@ -247,6 +247,8 @@ void StudyCanvas::fill_table() {
   }
   table_->setAccessibleDescription(figure_.summary);
   table_->resizeColumnsToContents();
+  const int letters = table_->fontMetrics().height();
+  table_->verticalHeader()->setDefaultSectionSize(letters + letters / 3);
   table_->setUpdatesEnabled(true);
 }
 
@@ -389,7 +391,7 @@ void StudyCanvas::show_full_text(const QPoint& at, const QPoint& on_screen) cons
     }
     const QRectF place(text->topLeft->pixelPosition(), text->bottomRight->pixelPosition());
     if (place.contains(at)) {
-      QToolTip::showText(on_screen, full.toHtmlEscaped(), plot_);
+      QToolTip::showText(on_screen, QStringLiteral("<p>%1</p>").arg(full.toHtmlEscaped()), plot_);
       return;
     }
   }

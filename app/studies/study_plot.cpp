@@ -68,7 +68,6 @@ QList<QCPAxisRect*> make_rects(QCustomPlot& plot, int panels, int abreast) {
     }
     if (panels > 1) {
       rect->setMarginGroup(QCP::msLeft | QCP::msRight, groups[i / rows]);
-      rect->setMinimumMargins(QMargins(0, 1, 1, 1));
     }
     rects << rect;
   }
@@ -167,9 +166,9 @@ private:
     right.setTicks(false);
     right.setTickLabels(false);
     const int below = figure_.stacks.empty() ? 0 : QFontMetrics(font_).height() + 6;
-    if (!many()) {
-      rect_->setMinimumMargins(QMargins(0, 0, 1, below));
-    }
+    // The heading of one of many stands over its frame, where it covers no curve.
+    const int heading = QFontMetrics(font_).height() + 3;
+    rect_->setMinimumMargins(many() ? QMargins(0, heading, 1, 1) : QMargins(0, 0, 1, below));
   }
 
   void set_top(QCPAxis& top) {

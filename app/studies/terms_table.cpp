@@ -85,7 +85,7 @@ void TermsTable::show_rows(std::vector<TermRow> rows) {
       }
       if (column == about) {
         item->setData(link_role, shown.leads_on());
-        item->setToolTip(shown.about.toHtmlEscaped());
+        item->setToolTip(QStringLiteral("<p>%1</p>").arg(shown.about.toHtmlEscaped()));
       }
       setItem(row, column, item);
     }

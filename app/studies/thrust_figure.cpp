@@ -8,6 +8,8 @@
 #include "studies/figures.h"
 #include "text/words.h"
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -31,6 +33,7 @@ public:
     }
     panel().curves.push_back(std::move(curve));
     add_margin_bands(clear);
+    keep_bands_allowed();
     add_marks();
     fit();
     add_other_limits();
@@ -71,6 +74,20 @@ private:
             {tr("%1 %2", "name of a limit, value")
                  .arg(words::limit_name(limit.id), text(limit.thrust, force_unit())),
              at, false, false});
+      }
+    }
+  }
+
+  /// What another limit forbids is over, however hard the motor can push.
+  void keep_bands_allowed() {
+    for (const ThrustAtTool& limit : thrust_limits_at_tool(subject_.machine, axis_, results_)) {
+      const double most = in_unit(limit.thrust, force_unit());
+      for (StudyBand& band : panel().bands) {
+        for (std::vector<double>* edge : {&band.low, &band.high}) {
+          for (double& y : *edge) {
+            y = std::min(y, most);
+          }
+        }
       }
     }
   }

@@ -55,7 +55,7 @@ public:
   static QString grave() { return tr("▲ grave", "a finding"); }
   static QString caution() { return tr("△ caution", "a finding"); }
   static QString limit(const QString& asked, const QString& allowed, const QString& margin) {
-    return tr("%1 asked, %2 allowed; the margin is %3.").arg(asked, allowed, margin);
+    return tr("%1 against %2 allowed; the margin is %3.").arg(asked, allowed, margin);
   }
   static QString figures(const QString& actual, const QString& allowed) {
     if (actual.isEmpty()) {

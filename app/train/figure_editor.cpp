@@ -47,6 +47,11 @@ FigureEditor::FigureEditor(MachineDocument& document, QWidget* parent)
   layout->addWidget(note_);
   edit_->installEventFilter(this);
   connect(edit_, &QLineEdit::textEdited, this, &FigureEditor::preview);
+  connect(&document_, &MachineDocument::typed_wanted, this, [this] {
+    if (!isHidden()) {
+      commit();
+    }
+  });
   hide();
 }
 

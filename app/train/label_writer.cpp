@@ -96,8 +96,16 @@ void LabelWriter::dimension(const QString& text, double from, double to, double 
   if (area.right() > rect_.right()) {
     area.moveRight(from - u(6));
   }
+  QString shown = text;
+  const double free_from = std::max(plan_.supply.right(), plan_.controller.right()) + u(4);
+  if (area.right() <= from && area.left() < free_from) {
+    // Room on neither side: over what it measures, beside the boxes.
+    area.moveRight(rect_.right());
+    area.setLeft(std::max(area.left(), free_from));
+    shown = metrics_.elidedText(text, Qt::ElideRight, std::max(0.0, area.width() - u(8)));
+  }
   take(QRectF(from, area.top(), to - from, area.height()).united(area));
-  add(text, area, Tone::faint, false, Qt::AlignCenter);
+  add(shown, area, Tone::faint, false, Qt::AlignCenter);
 }
 
 } // namespace feedwright

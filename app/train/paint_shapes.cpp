@@ -253,7 +253,10 @@ void ShapePainter::extension(double x, double from, double to) {
 void ShapePainter::dimension(double from, double to, double y, const QRectF& gap) {
   p_.setPen(pen(look_.faint_ink, 0.8));
   const bool inside = gap.left() > from && gap.right() < to;
-  p_.drawLine(QPointF(from, y), QPointF(inside ? gap.left() : to, y));
+  // Under words wider than itself only its ends are drawn.
+  if (inside || gap.right() <= from || gap.left() >= to) {
+    p_.drawLine(QPointF(from, y), QPointF(inside ? gap.left() : to, y));
+  }
   if (inside) {
     p_.drawLine(QPointF(gap.right(), y), QPointF(to, y));
   }

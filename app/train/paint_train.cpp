@@ -81,7 +81,9 @@ private:
 
   QRectF label_gap(const QString& text) const {
     for (const PlannedLabel& label : plan_.labels) {
-      if (label.text == text) {
+      const bool elided = label.text.size() > 1 && label.text.endsWith(QChar(0x2026)) &&
+                          text.startsWith(label.text.chopped(1));
+      if (label.text == text || elided) {
         return label.area;
       }
     }

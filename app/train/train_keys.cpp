@@ -98,7 +98,8 @@ bool TrainView::pulley_key(const QKeyEvent& event) {
     update();
     return true;
   }
-  if (!pulley_chosen_ || !event.modifiers().testFlag(Qt::ShiftModifier)) {
+  // The one chosen may be gone since, by a swap or by Undo.
+  if (!pulley_chosen_ || pulley_ >= count || !event.modifiers().testFlag(Qt::ShiftModifier)) {
     return false;
   }
   QPointF way;

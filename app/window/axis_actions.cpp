@@ -64,6 +64,7 @@ void add_axis(MachineDocument& document) {
 }
 
 void duplicate_axis(MachineDocument& document) {
+  document.gather_typed();
   const Axis* from = document.current_axis();
   if (from != nullptr && has_room_for_axes(document)) {
     const QString name =
@@ -73,6 +74,8 @@ void duplicate_axis(MachineDocument& document) {
 }
 
 void remove_axis(MachineDocument& document) {
+  // What stands typed in the form belongs to this axis, not to the one that takes its place.
+  document.gather_typed();
   const std::size_t at = document.selection().axis;
   // A machine keeps at least one axis.
   if (document.machine().axes.size() < 2 || document.current_axis() == nullptr) {
@@ -90,6 +93,7 @@ bool can_move_axis(const MachineDocument& document, int by) {
 }
 
 void move_axis(MachineDocument& document, int by) {
+  document.gather_typed();
   if (!can_move_axis(document, by)) {
     return;
   }

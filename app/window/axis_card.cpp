@@ -197,9 +197,21 @@ private:
 
   void feeds(qreal top, qreal height) {
     const QRectF rect(area_.left() + padding, top, area_.width() - 2.0 * padding, height);
-    write(rect, card_.reached, true);
+    QFont plain = option_.font;
+    QFont bold = option_.font;
+    bold.setBold(true);
+    // Large letters are made smaller rather than let one figure run over the other.
+    const qreal needed = QFontMetricsF(bold).horizontalAdvance(card_.reached) +
+                         QFontMetricsF(plain).horizontalAdvance(card_.wanted) + padding;
+    if (needed > rect.width() && plain.pointSizeF() > 0.0) {
+      plain.setPointSizeF(plain.pointSizeF() * rect.width() / needed);
+      bold.setPointSizeF(plain.pointSizeF());
+    }
+    painter_.setFont(bold);
+    painter_.setPen(look_.ink);
+    painter_.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter, card_.reached);
+    painter_.setFont(plain);
     painter_.setPen(look_.accent);
-    painter_.setFont(option_.font);
     painter_.drawText(rect, Qt::AlignRight | Qt::AlignVCenter, card_.wanted);
   }
 

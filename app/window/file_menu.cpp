@@ -56,10 +56,14 @@ void MainWindow::make_file_menu() {
   bar.addAction(add_action(menu, QStringLiteral("sheet_pdf"), tr("Sheet as P&DF…"),
                            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
                            [this] { files_->save_pdf(); }));
-  add_action(menu, QStringLiteral("preview"), tr("Pre&view the sheet…"), {},
-             [this] { preview_sheet(*document_, this); });
-  add_action(menu, QStringLiteral("print"), tr("&Print the sheet…"), QKeySequence::Print,
-             [this] { print_sheet(*document_, this); });
+  add_action(menu, QStringLiteral("preview"), tr("Pre&view the sheet…"), {}, [this] {
+    document_->gather_typed();
+    preview_sheet(*document_, this);
+  });
+  add_action(menu, QStringLiteral("print"), tr("&Print the sheet…"), QKeySequence::Print, [this] {
+    document_->gather_typed();
+    print_sheet(*document_, this);
+  });
   menu.addSeparator();
   add_action(menu, QStringLiteral("close_window"), tr("&Close window"), QKeySequence::Close,
              [this] { close(); });

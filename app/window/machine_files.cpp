@@ -35,6 +35,8 @@ bool MachineFiles::may_leave() {
 }
 
 void MachineFiles::let_go() {
+  // Else the fields would hand it in to the machine that comes.
+  document_.gather_typed();
   if (safekeeping_ != nullptr && document_.is_modified()) {
     safekeeping_->autosave.discard();
   }

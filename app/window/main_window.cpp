@@ -28,6 +28,9 @@ namespace {
 
 constexpr int edge_width = 232;
 constexpr int fields_width = 372;
+// Of a window of 1280, so that its middle is the widest still.
+constexpr int most_edge_width = 264;
+constexpr int most_fields_width = 470;
 const QString outside_topic = QStringLiteral("changed outside");
 const QString holder_topic = QStringLiteral("held elsewhere");
 
@@ -148,10 +151,10 @@ void MainWindow::make_views() {
   across->setStretchFactor(0, 0);
   across->setStretchFactor(1, 1);
   across->setStretchFactor(2, 0);
-  // Wider where the letters are larger than usual.
+  // Wider where the letters are larger than usual, as far as the drawing keeps its room.
   const int letter = fontMetrics().averageCharWidth();
-  const int edge_room = std::max(edge_width, 33 * letter);
-  const int fields_room = std::max(fields_width, 53 * letter);
+  const int edge_room = std::clamp(33 * letter, edge_width, most_edge_width);
+  const int fields_room = std::clamp(53 * letter, fields_width, most_fields_width);
   across->setSizes({edge_room, 2 * fields_room, fields_room});
   across->setChildrenCollapsible(false);
 

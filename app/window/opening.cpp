@@ -27,6 +27,8 @@ bool MainWindow::is_pristine() const {
 }
 
 MainWindow& MainWindow::window_for_another() {
+  // What is just being typed here belongs to this machine, and makes it one to be kept.
+  document_->gather_typed();
   return windows_ == nullptr || is_pristine() ? *this : windows_->another();
 }
 

@@ -142,6 +142,10 @@ private:
   void lay(double now, double end) {
     constexpr double rounding = 1e-6;
     const double at = now / step_;
+    constexpr double countable = 1e15; // steps beyond that are lost in the number itself
+    if (!(at < countable && end / step_ < countable)) {
+      return;
+    }
     if (less_) {
       first_ = std::int64_t(std::ceil(at - rounding));
       const std::int64_t least = field_.info.bound == Bound::positive ? 1 : 0;

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/machine_document.h"
 
-#include "document/stepping.h"
-
 #include "document/differences.h"
+#include "document/stepping.h"
 #include "machine/machine_file.h"
 #include "sizing/size_axis.h"
 #include "text/words.h"

@@ -2,7 +2,6 @@
 #include "fields/fields_panel.h"
 
 #include "document/stepping.h"
-
 #include "fields/listed_parts.h"
 #include "fields/part_chooser.h"
 #include "text/field_guide.h"

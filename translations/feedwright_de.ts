@@ -3250,8 +3250,8 @@
         <translation>Zähne der Scheibe am Motor. Weniger als an der Spindel übersetzt ins Langsame.</translation>
     </message>
     <message>
-        <source>screw pulley teeth</source>
-        <translation>Zähne Spindelscheibe</translation>
+        <source>driven pulley teeth</source>
+        <translation>Zähne Abtriebsscheibe</translation>
     </message>
     <message>
         <source>belt teeth</source>

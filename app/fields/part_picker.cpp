@@ -120,8 +120,7 @@ bool PartPicker::has_parts() const {
 }
 
 void PartPicker::refill() {
-  QAbstractItemModel* before = box_->model();
-  fill();
+  fill(); // the box does away with the list it had
   box_->completer()->setModel(box_->model());
   // A new model takes the columns' widths away.
   for (QAbstractItemView* each : {box_->view(), box_->completer()->popup()}) {
@@ -130,7 +129,6 @@ void PartPicker::refill() {
     }
   }
   box_->setCurrentIndex(-1);
-  before->deleteLater();
 }
 
 void PartPicker::fill() {

@@ -3,10 +3,13 @@
 
 // The page of keys, made from the window's own menus so that it cannot say what is not so.
 
+#include "machine/machine.h"
+
 #include <QKeySequence>
 #include <QList>
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 class QAction;
@@ -18,6 +21,7 @@ namespace feedwright {
 struct ViewKey {
   QList<QKeySequence> keys;
   QString does;
+  std::optional<PartSlot> at = {}; ///< only with the drawing's mark on that part
 };
 
 /// The keys of one view, found by its object name.

@@ -56,7 +56,8 @@ QString topic_at(const QWidget* widget, const MachineDocument& document) {
       return page_of(train->focused_part(), document);
     }
     if (qobject_cast<const AxesPanel*>(at) != nullptr) {
-      return QStringLiteral("part/axis");
+      return of_machine(document.selection().slot) ? QString(first_topic)
+                                                   : QStringLiteral("part/axis");
     }
   }
   return page_of(document.selection().slot, document);

@@ -106,7 +106,7 @@ private:
 
   /// Limits that run together are drawn once, under both names; those above the scale not at all.
   void add_other_curves(Length from, Length to) {
-    constexpr int coarse = 34; // every third of the whip curves' points
+    constexpr int coarse = (points - 1) / 4 + 1; // every fourth of the whip curves' points
     int dash = 4;
     const std::size_t first = panel().curves.size();
     for (const FeedOverSpan& limit :

@@ -26,7 +26,7 @@ constexpr FieldWords field_words[] = {
     {"transmission.motor_pulley_teeth", QT_TRANSLATE_NOOP("Words", "motor pulley teeth"),
      QT_TRANSLATE_NOOP("Words",
                        "Teeth of the pulley on the motor. Fewer than on the screw gear down.")},
-    {"transmission.screw_pulley_teeth", QT_TRANSLATE_NOOP("Words", "screw pulley teeth"),
+    {"transmission.screw_pulley_teeth", QT_TRANSLATE_NOOP("Words", "driven pulley teeth"),
      QT_TRANSLATE_NOOP("Words",
                        "Teeth of the pulley on the screw, or on the shaft of a hauling belt.")},
     {"transmission.belt_teeth", QT_TRANSLATE_NOOP("Words", "belt teeth"),

@@ -43,7 +43,7 @@ TEST_CASE("the current of all axes at once is that of a drive maker's three axes
   CHECK(power.largest == std::size_t{0});
 }
 
-TEST_CASE("all axes braking at once charge the bus as one after another would", "[published]") {
+TEST_CASE("all axes braking at once charge the bus as one after another would") {
   // independent computation: the energies stored one by one, ½ C (V₂² − V₁²) each time, on top of
   // the voltage the one before left
   constexpr double energies[] = {3.1, 0.7, 12.4, 1.9};
@@ -68,7 +68,7 @@ TEST_CASE("all axes braking at once charge the bus as one after another would", 
   CHECK(sized.together().limit(MachineLimitId::bus_voltage).verdict == Verdict::close);
 }
 
-TEST_CASE("a straight move at 45 degrees is as long as the diagonal of its square", "[published]") {
+TEST_CASE("a straight move at 45 degrees is as long as the diagonal of its square") {
   // independent computation: both axes stepped a second at their feeds, the ends' distance taken
   Sized sized(3);
   const Velocity feeds[] = {6_m_per_min, 8_m_per_min, 3_m_per_min};

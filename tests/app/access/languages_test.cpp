@@ -98,7 +98,9 @@ void check_translatable(const QString& text, const QString& own) {
 QStringList said_by(const QWidget& window) {
   QStringList texts;
   for (const QWidget* widget : window.findChildren<QWidget*>()) {
-    if (!widget->isVisible() || widget->window() != &window) {
+    // The buttons that scroll a bar of tabs are the library's, as are its words for them.
+    const bool in_tabs = qobject_cast<const QTabBar*>(widget->parentWidget()) != nullptr;
+    if (!widget->isVisible() || widget->window() != &window || in_tabs) {
       continue;
     }
     texts << widget->accessibleName();

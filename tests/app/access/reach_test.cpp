@@ -37,7 +37,9 @@ Machine sample(const std::string& name) {
 
 bool takes_focus(const QWidget& widget) {
   const bool inside = widget.inherits("QComboBoxPrivateContainer") ||
-                      widget.inherits("QScrollBar") || widget.inherits("QMenu");
+                      widget.inherits("QScrollBar") || widget.inherits("QMenu") ||
+                      // a box one can type in has one stop, its own
+                      qobject_cast<const QComboBox*>(widget.parentWidget()) != nullptr;
   return widget.isVisible() && widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus) != 0 &&
          !inside && widget.objectName() != QLatin1String("qt_scrollarea_viewport");
 }

@@ -127,7 +127,7 @@ TEST_CASE("a lead shown in inches is the same lead to the last bit, and Undo sho
   CHECK(lead_of(shown) == before);
 }
 
-TEST_CASE("Alt and Down, or F4, open the menu of units; wheel and arrows change nothing") {
+TEST_CASE("Alt and Down, or F4, open the menu of units, wheel and arrows change nothing") {
   Shown shown;
   auto& lead = shown.find<QuantityEdit>("drive.lead");
   const double before = lead_of(shown);
@@ -147,7 +147,7 @@ TEST_CASE("Alt and Down, or F4, open the menu of units; wheel and arrows change 
   QApplication::activePopupWidget()->close();
 }
 
-TEST_CASE("Enter takes and selects all for the next try; Enter on rubbish selects what is wrong") {
+TEST_CASE("Enter takes and selects all for the next try, on rubbish it selects what is wrong") {
   Shown shown;
   auto& lead = shown.find<QuantityEdit>("drive.lead");
   lead.setFocus();

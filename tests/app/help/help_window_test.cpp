@@ -86,6 +86,8 @@ TEST_CASE("F1 opens the page of what has the keyboard") {
   CHECK(help_on(shown, shown.find<>("study_tabs")) == QLatin1String("guide/working"));
   shown.window->show_study(0);
   CHECK(help_on(shown, shown.find<>("study_tabs")) == QLatin1String("guide/studies"));
+  CHECK(help_on(shown, shown.find<>("axes_list")) == QLatin1String("guide/first-steps"));
+  shown.document().select({0, PartSlot::axis, {}});
   CHECK(help_on(shown, shown.find<>("axes_list")) == QLatin1String("part/axis"));
   CHECK_FALSE(help_of(shown).isModal());
 }
@@ -193,12 +195,16 @@ TEST_CASE("the page of keys lists every menu entry that has one") {
 }
 
 TEST_CASE("a view takes every key that help says it takes") {
-  Shown shown;
+  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR "/tests/machines/looped-screws.feedwright",
+                              std::size_t{1} << 20U);
+  REQUIRE(text);
+  Shown shown(*read_machine(*text));
   for (const ViewKeys& view : view_keys()) {
     auto* widget = shown.window->findChild<QWidget*>(view.view);
     REQUIRE(widget != nullptr);
     widget->setFocus();
     for (const ViewKey& key : view.keys) {
+      shown.document().select({0, key.at.value_or(PartSlot::drive), {}});
       for (const QKeySequence& sequence : key.keys) {
         INFO(view.view.toStdString() << " " << sequence.toString().toStdString());
         QKeyEvent press(QEvent::KeyPress, sequence[0].key(), sequence[0].keyboardModifiers());

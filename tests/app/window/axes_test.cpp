@@ -126,7 +126,7 @@ TEST_CASE("a machine is never given more axes than its file may hold") {
   CHECK_FALSE(shown.window->banner().text().isEmpty());
 }
 
-TEST_CASE("an axis card dropped from another window copies the axis; one's own does not") {
+TEST_CASE("an axis card dropped from another window copies the axis, one of its own does not") {
   Shown from(three_axes());
   Shown to;
   const auto clip = axis_clip(from.document().machine(), 1);

@@ -129,7 +129,8 @@ TEST_CASE("from nothing: one motor and belt loop on two screws") {
   Builder builder;
   builder.type(PartSlot::transmission, "belt_loop");
   builder.pick(PartSlot::sides, "layout", "one_motor");
-  CHECK(builder.results().loop.size() == 3);
+  // Two screws, the motor, and two rollers that press the belt round its pulley.
+  CHECK(builder.results().loop.size() == 5);
   CHECK(builder.results().slide_position);
 }
 

@@ -15,7 +15,7 @@ namespace {
 /// The same however the file is reached, through a link or straight, and before it is there.
 QString true_path(const QString& path) {
   const QFileInfo file(path);
-  if (const QString found = file.canonicalFilePath(); !found.isEmpty()) {
+  if (QString found = file.canonicalFilePath(); !found.isEmpty()) {
     return found;
   }
   const QString folder = file.dir().canonicalPath();

@@ -120,7 +120,9 @@ void FieldRow::add_to(QGridLayout& grid, QWidget& parent, bool stacked) {
     grid.addWidget(editor_, row + 1, 0, 1, 3);
   } else {
     // The grid's own shares, the same in every section, whatever stands in it.
-    name_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    QSizePolicy wraps(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    wraps.setHeightForWidth(true);
+    name_->setSizePolicy(wraps);
     editor_->setSizePolicy(QSizePolicy::Ignored, editor_->sizePolicy().verticalPolicy());
     grid.addWidget(name_, row, 0);
     grid.addWidget(editor_, row, 1);

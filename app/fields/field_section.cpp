@@ -69,7 +69,23 @@ void FieldSection::say(const QString& summary) {
   if (summary_ != nullptr && summary_->text() != summary) {
     summary_->setText(summary);
     show_state();
+    fit_summary();
   }
+}
+
+/// What it holds is told aloud anyway; the title needs the room more.
+void FieldSection::fit_summary() {
+  if (head_ != nullptr) {
+    constexpr int gap = 6;
+    summary_->setVisible(head_->sizeHint().width() + gap +
+                             summary_->fontMetrics().horizontalAdvance(summary_->text()) <=
+                         width());
+  }
+}
+
+void FieldSection::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit_summary();
 }
 
 void FieldSection::show_state() {

@@ -29,8 +29,12 @@ signals:
   /// The user has opened or closed it.
   void toggled(bool open);
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
   void show_state();
+  void fit_summary();
 
   QToolButton* head_ = nullptr;
   QLabel* summary_ = nullptr;

@@ -20,7 +20,8 @@ namespace feedwright {
 FieldsForm::FieldsForm(const FormContext& context, std::size_t axis,
                        const std::vector<PartSlot>& slots_shown, FoldedSections& folded,
                        bool stacked, QWidget* parent)
-    : QWidget(parent), context_(context), axis_(axis), folded_(folded), stacked_(stacked) {
+    : QWidget(parent), context_(context), axis_(axis), folded_(folded), stacked_(stacked),
+      widths_(form_widths(context.document.machine(), axis, slots_shown, fontMetrics())) {
   layout_ = new QVBoxLayout(this);
   layout_->setContentsMargins(0, 4, 6, 4);
   layout_->setSpacing(4);
@@ -90,7 +91,12 @@ FieldsForm::Section& FieldsForm::section_for(PartSlot slot, std::string_view sec
   QGridLayout& grid = made.widget->grid();
   grid.setColumnStretch(0, 6);
   grid.setColumnStretch(1, 7);
-  grid.setColumnMinimumWidth(2, widest_origin());
+  // Alike in every section, whatever stands in it.
+  grid.setColumnMinimumWidth(2, widths_.origin);
+  if (!stacked_) {
+    grid.setColumnMinimumWidth(0, widths_.name);
+    grid.setColumnMinimumWidth(1, widths_.editor);
+  }
   connect(made.widget, &FieldSection::toggled, this,
           [this, key](bool open) { folded_[key] = open; });
   layout_->addWidget(made.widget);
@@ -105,9 +111,6 @@ void FieldsForm::add_row(Section& section, PartSlot slot, const FieldView& field
   // What must be given is in sight from the start.
   section.starts_open |= field.info.presence == Presence::required;
   row.add_to(section.widget->grid(), section.widget->body(), stacked_);
-  if (!stacked_) {
-    make_room_for_name(words::field_name(slot, field.info.member));
-  }
   connect(&row, &FieldRow::entered, this, [this, &row] { emit row_entered(&row); });
   connect(&row, &FieldRow::help_wanted, this,
           [this, slot, member = field.info.member] { emit help_wanted(slot, text_of(member)); });
@@ -117,28 +120,6 @@ void FieldsForm::add_row(Section& section, PartSlot slot, const FieldView& field
     QGridLayout& grid = section.widget->grid();
     grid.addWidget(belts_, grid.rowCount(), 0, 1, 3);
   }
-}
-
-/// A long word cannot be broken: the editors give way to it, alike in every section.
-void FieldsForm::make_room_for_name(const QString& name) {
-  constexpr int most_characters = 22;
-  for (const QString& word : name.split(QLatin1Char(' '))) {
-    widest_word_ = std::max(widest_word_, fontMetrics().horizontalAdvance(word) + 6);
-  }
-  widest_word_ = std::min(widest_word_, most_characters * fontMetrics().averageCharWidth());
-  for (const Section& section : sections_) {
-    section.widget->grid().setColumnMinimumWidth(0, widest_word_);
-  }
-}
-
-/// So that the editors keep their width whatever the origins of their values.
-int FieldsForm::widest_origin() const {
-  int width = 0;
-  for (const Origin origin : {Origin::preset, Origin::entered, Origin::part_list}) {
-    width = std::max(width, fontMetrics().horizontalAdvance(words::origin_name(origin)));
-  }
-  constexpr int button_margins = 14;
-  return width + button_margins;
 }
 
 void FieldsForm::open_as_remembered() {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fields/field_row.h"
+#include "fields/form_widths.h"
 
 #include <QWidget>
 
@@ -67,13 +68,12 @@ private:
   bool matches(const FieldRow& row, const QString& text) const;
   QString summary(const Section& section) const;
   void order_tabs();
-  int widest_origin() const;
-  void make_room_for_name(const QString& name);
 
   FormContext context_;
   std::size_t axis_;
   FoldedSections& folded_;
   bool stacked_;
+  FormWidths widths_;
   QVBoxLayout* layout_ = nullptr;
   MachineForm* machine_form_ = nullptr;
   BeltChooser* belts_ = nullptr;
@@ -81,7 +81,6 @@ private:
   std::vector<Section> sections_;
   std::vector<std::unique_ptr<FieldRow>> rows_;
   QString filtered_by_;
-  int widest_word_ = 0; ///< of the fields' names
 };
 
 } // namespace feedwright

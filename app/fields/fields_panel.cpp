@@ -2,6 +2,7 @@
 #include "fields/fields_panel.h"
 
 #include "document/stepping.h"
+#include "fields/form_widths.h"
 #include "fields/listed_parts.h"
 #include "fields/part_chooser.h"
 #include "text/field_guide.h"
@@ -115,7 +116,10 @@ std::vector<PartSlot> FieldsPanel::shown_slots() const {
 /// Whether names and editors have no room beside each other.
 bool FieldsPanel::is_narrow() const {
   constexpr int characters = 46;
-  return width() < characters * fontMetrics().averageCharWidth();
+  return width() < characters * fontMetrics().averageCharWidth() ||
+         !have_room(form_widths(document_.machine(), document_.selection().axis, shown_slots(),
+                                fontMetrics()),
+                    width());
 }
 
 /// What decides which rows there are and how they stand; they are made anew only when it changes.

@@ -70,7 +70,11 @@ RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QW
 
 void RemediesView::make_heading(QVBoxLayout& layout) {
   heading_ = new QWidget(this);
-  auto* row = new QHBoxLayout(heading_);
+  // Above each other where the letters are too large for one line.
+  constexpr int characters = 44;
+  constexpr int usual_room = 372;
+  const bool abreast = characters * fontMetrics().averageCharWidth() <= usual_room;
+  auto* row = new QBoxLayout(abreast ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, heading_);
   row->setContentsMargins(0, 0, 6, 0);
   QLabel* title = plain_label(tr("What would do"), heading_);
   title->setWordWrap(false);

@@ -46,7 +46,9 @@ bool ends_with_number(const Notation& part) {
 
 class Setter {
 public:
-  Setter(const QFont& font, QPaintDevice* device, qreal room) : boxes_(font, device), room_(room) {}
+  /// `whole`: the widest that brackets, bar or root stay closed round.
+  Setter(const QFont& font, QPaintDevice* device, qreal room, qreal whole)
+      : boxes_(font, device), room_(room), whole_(whole) {}
 
   Atoms atoms_of(const Notation& n, qreal scale) const {
     switch (n.form) {
@@ -125,7 +127,7 @@ private:
   /// Brackets round it: grown to its height, or broken open where it is too wide.
   Atoms bracketed(const Notation& inner, qreal scale) const {
     FormulaBox closed = boxes_.bracketed(row(atoms_of(inner, scale)), scale);
-    if (closed.width <= room_) {
+    if (closed.width <= whole_) {
       return single(std::move(closed));
     }
     Atoms made;
@@ -174,7 +176,7 @@ private:
     const qreal inner = FormulaBoxes::smaller(scale);
     FormulaBox closed =
         boxes_.fraction(row(atoms_of(n.parts[0], inner)), row(atoms_of(n.parts[1], inner)), scale);
-    if (closed.width <= room_) {
+    if (closed.width <= whole_) {
       return single(std::move(closed));
     }
     const auto side = [&](std::size_t i) {
@@ -207,7 +209,7 @@ private:
 
   Atoms root(const Notation& n, qreal scale) const {
     FormulaBox closed = boxes_.root(row(atoms_of(n.parts[0], scale)), scale);
-    if (closed.width <= room_) {
+    if (closed.width <= whole_) {
       return single(std::move(closed));
     }
     Atoms made;
@@ -254,6 +256,7 @@ private:
 
   FormulaBoxes boxes_;
   qreal room_;
+  qreal whole_;
 };
 
 void paint_box(QPainter& painter, const FormulaBox& box, const QPointF& baseline) {
@@ -294,11 +297,27 @@ QPointF baseline_of(const FormulaBox& box, const QPointF& top_left) {
   return top_left + QPointF(0.0, box.ascent);
 }
 
+/// What is closed may just fill a line, and then leaves no room for the signs that belong to it:
+/// smaller and smaller parts are broken open until the lines keep to the room.
+std::vector<FormulaBox> lines_within(const Notation& notation, const QFont& font,
+                                     QPaintDevice* device, qreal room, qreal least) {
+  constexpr qreal less = 0.8;
+  for (qreal whole = room;; whole *= less) {
+    const Setter setter(font, device, room, whole);
+    std::vector<FormulaBox> lines = setter.lines(setter.atoms_of(notation, 1.0));
+    const bool fits =
+        std::ranges::all_of(lines, [room](const FormulaBox& line) { return line.width <= room; });
+    if (fits || whole < least) {
+      return lines;
+    }
+  }
+}
+
 } // namespace
 
 FormulaBox set_formula(const Notation& notation, const QFont& font, QPaintDevice* device) {
   constexpr qreal endless = 1e9;
-  const Setter setter(font, device, endless);
+  const Setter setter(font, device, endless, endless);
   return setter.row(setter.atoms_of(notation, 1.0));
 }
 
@@ -309,7 +328,8 @@ FormulaBox set_equations(const Notation& left, const std::vector<Notation>& righ
   const FormulaBox named = set_formula(left, font, device);
   const qreal gap = boxes.wide_space(1.0);
   const qreal start = named.width + gap + sign.width + gap;
-  const Setter setter(font, device, std::max(width - start, boxes.em(1.0)));
+  const qreal least = boxes.em(1.0);
+  const qreal room = std::max(width - start, least);
   FormulaBox made;
   qreal y = 0.0;
   const auto place = [&](FormulaBox box, qreal x) {
@@ -318,7 +338,7 @@ FormulaBox set_equations(const Notation& left, const std::vector<Notation>& righ
     made.inside.push_back(std::move(box));
   };
   for (std::size_t i = 0; i < rights.size(); ++i) {
-    const auto lines = setter.lines(setter.atoms_of(rights[i], 1.0));
+    const auto lines = lines_within(rights[i], font, device, room, least);
     for (std::size_t k = 0; k < lines.size(); ++k) {
       const bool first = i == 0 && k == 0;
       const qreal ascent =

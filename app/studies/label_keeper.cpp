@@ -28,7 +28,8 @@ QPolygonF anchors_on(const QPolygonF& pixels, const QRectF& room) {
     }
   }
   QPolygonF anchors;
-  for (const double share : {0.68, 0.55, 0.8, 0.42, 0.9, 0.3, 0.2, 0.1, 0.97, 0.03}) {
+  for (const double share : {0.68, 0.55, 0.8, 0.42, 0.9, 0.3, 0.2, 0.1, 0.97, 0.03, 0.74, 0.62,
+                             0.48, 0.36, 0.25, 0.15}) {
     if (!seen.isEmpty()) {
       anchors << seen[qsizetype(share * double(seen.size() - 1))];
     }
@@ -134,7 +135,7 @@ QPolygonF LabelKeeper::pixels(const QPolygonF& points) const {
 
 QPolygonF LabelKeeper::anchors_on(const StudyLine& line, const QRectF& room) const {
   QPolygonF anchors;
-  for (const double share : {0.99, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15}) {
+  for (const double share : {0.99, 0.9, 0.82, 0.75, 0.68, 0.6, 0.52, 0.45, 0.38, 0.3, 0.22, 0.15}) {
     anchors << (line.upright
                     ? QPointF(pixel({line.value, 0.0}).x(),
                               room.bottom() - share * room.height() + 14.0)
@@ -226,13 +227,15 @@ void LabelKeeper::want_all(Placing& placing) const {
 void LabelKeeper::arrange() {
   Placing placing{QRectF(rect_.rect()).adjusted(2, 2, -2, -2)};
   want_all(placing);
-  const std::vector<QPointF> places =
+  const std::vector<std::optional<QPointF>> places =
       place_plot_labels(placing.room, placing.labels, placing.taken);
   for (std::size_t i = 0; i < placing.items.size(); ++i) {
     const bool in_view = std::ranges::any_of(
         placing.labels[i].anchors, [&](const QPointF& at) { return placing.room.contains(at); });
-    placing.items[i]->setVisible(in_view);
-    placing.items[i]->position->setCoords(places[i]);
+    placing.items[i]->setVisible(in_view && places[i]);
+    if (places[i]) {
+      placing.items[i]->position->setCoords(*places[i]);
+    }
   }
 }
 

@@ -44,8 +44,9 @@ QRectF pushed_inside(QRectF rect, const QRectF& room) {
 
 } // namespace
 
-std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<PlotLabel>& labels,
-                                       std::vector<QRectF> taken) {
+std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
+                                                      const std::vector<PlotLabel>& labels,
+                                                      std::vector<QRectF> taken) {
   // A word over a word cannot be read; over a curve it can.
   const std::ptrdiff_t curves = std::ssize(taken);
   constexpr std::ptrdiff_t word_over_word = 10'000;
@@ -58,11 +59,11 @@ std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<Plo
     }
     return covered;
   };
-  std::vector<QPointF> places;
+  std::vector<std::optional<QPointF>> places;
   for (const PlotLabel& label : labels) {
     QRectF best(room.topLeft(), label.size);
     if (label.anchors.isEmpty()) { // nowhere in view: takes no room
-      places.push_back(best.topLeft());
+      places.emplace_back();
       continue;
     }
     std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
@@ -77,6 +78,10 @@ std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<Plo
       if (fewest == 0) {
         break;
       }
+    }
+    if (fewest >= word_over_word) {
+      places.emplace_back();
+      continue;
     }
     taken.push_back(best);
     places.push_back(best.topLeft());

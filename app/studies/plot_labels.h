@@ -7,6 +7,7 @@
 #include <QRectF>
 #include <QSizeF>
 
+#include <optional>
 #include <vector>
 
 namespace feedwright {
@@ -22,10 +23,12 @@ struct PlotLabel {
   Stand stand = Stand::beside;
 };
 
-/// The top left corner of each label. Labels keep inside `room`; where nothing is free, the place
-/// that covers no other word if there is one, and then the fewest of what is taken.
-std::vector<QPointF> place_plot_labels(const QRectF& room, const std::vector<PlotLabel>& labels,
-                                       std::vector<QRectF> taken);
+/// The top left corner of each label, earlier ones first. Labels keep inside `room`; where nothing
+/// is free, the place that covers the fewest of what is taken. Nothing for a label that is out of
+/// view or would cover another word: it is better left out than read wrongly.
+std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
+                                                      const std::vector<PlotLabel>& labels,
+                                                      std::vector<QRectF> taken);
 
 /// Tops of labels one under another, each as near as can be to the middle it wants, in the order of
 /// `middles`, which rise. They keep between `top` and `bottom` while they fit.

@@ -88,7 +88,8 @@ void WorkingTrail::show_trail() {
   forward_->setEnabled(at_ + 1 < visits_.size());
   while (QLayoutItem* item = steps_->takeAt(0)) {
     if (item->widget() != nullptr) {
-      item->widget()->setObjectName(QString()); // it may be the one just pressed: it goes a little later
+      item->widget()->setObjectName(
+          QString()); // it may be the one just pressed: it goes a little later
       item->widget()->hide();
       item->widget()->deleteLater();
     }

@@ -17,6 +17,7 @@
 #include <QScrollBar>
 #include <QToolButton>
 
+#include <cmath>
 #include <set>
 
 using namespace feedwright;
@@ -132,7 +133,7 @@ TEST_CASE("limits within a twentieth of what governs are tied and told") {
   CHECK(tie.gap <= 0.05);
   Shown shown(machine);
   shown.window->show_axis(1);
-  const auto& feed = ladder(shown, "feed_ladder");
+  auto& feed = ladder(shown, "feed_ladder");
   CHECK(feed.ladder().tie == QStringLiteral("motor torque and motor speed are within 1 %: both "
                                             "govern."));
   std::size_t tied = 0;
@@ -140,6 +141,10 @@ TEST_CASE("limits within a twentieth of what governs are tied and told") {
     tied += row.ties ? 1 : 0;
   }
   CHECK(tied == 2);
+  // The keyboard kept its limit of the axis before; the tie is told with the limits it ties.
+  QTest::keyClick(&feed, Qt::Key_Home);
+  REQUIRE(feed.current_limit());
+  CHECK(feed.ladder().rows[row_of(feed, *feed.current_limit())].ties);
   CHECK(feed.accessibleDescription().contains(feed.ladder().tie));
 }
 
@@ -293,7 +298,9 @@ TEST_CASE("from right to left the ladder is mirrored, and a click finds the same
   shown.window->setLayoutDirection(Qt::RightToLeft);
   QCoreApplication::processEvents();
   const QRectF after = feed.row_area(row_of(feed, LimitId::guide_speed));
-  CHECK(after.left() > before.left());
+  // As far from the right edge as it stood from the left one, wherever on the line that is.
+  CHECK(std::abs((feed.width() - after.right()) - before.left()) < 1.0);
+  CHECK(std::abs(after.left() - before.left()) > 1.0);
   CHECK_FALSE(feed.grab().isNull());
   click(feed, LimitId::guide_speed);
   CHECK(feed.chosen() == LimitId::guide_speed);

@@ -3,6 +3,8 @@
 
 #include "text/words.h"
 
+#include <QStringList>
+
 #include <algorithm>
 
 namespace feedwright {

@@ -549,6 +549,38 @@
         <source>In a field, Enter takes what was typed and Escape puts back what stood there. The mouse wheel never changes a field.</source>
         <translation>In einem Feld übernimmt die Eingabetaste das Getippte, und Escape stellt wieder her, was dort stand. Das Mausrad ändert nie ein Feld.</translation>
     </message>
+    <message>
+        <source>type over a figure of that part; Tab goes to the next figure</source>
+        <translation>eine Angabe dieses Teils überschreiben; Tab geht zur nächsten Angabe</translation>
+    </message>
+    <message>
+        <source>what can stand in the part&apos;s place</source>
+        <translation>was an der Stelle des Teils stehen kann</translation>
+    </message>
+    <message>
+        <source>with the mark on the carriage: move it along the travel</source>
+        <translation>mit der Marke auf dem Schlitten: ihn entlang des Verfahrwegs bewegen</translation>
+    </message>
+    <message>
+        <source>with the mark on the carriage: to an end of the travel</source>
+        <translation>mit der Marke auf dem Schlitten: an ein Ende des Verfahrwegs</translation>
+    </message>
+    <message>
+        <source>with the mark on a belt loop: choose a pulley; Shift and an arrow moves it</source>
+        <translation>mit der Marke auf einer Riemenschleife: eine Scheibe wählen; Umschalt und ein Pfeil bewegt sie</translation>
+    </message>
+    <message>
+        <source>larger, smaller</source>
+        <translation>größer, kleiner</translation>
+    </message>
+    <message>
+        <source>the whole drawing again</source>
+        <translation>wieder die ganze Zeichnung</translation>
+    </message>
+    <message>
+        <source>copy the drawing as a picture</source>
+        <translation>die Zeichnung als Bild kopieren</translation>
+    </message>
 </context>
 <context>
     <name>Limits</name>
@@ -6785,6 +6817,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
 </context>
 <context>
+    <name>feedwright::ChoiceRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>field: choice</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>feedwright::ConcernList</name>
     <message>
         <source>What deserves care</source>
@@ -7061,13 +7101,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
 </context>
 <context>
-    <name>feedwright::HelpPageView</name>
-    <message>
-        <source>Page of help</source>
-        <translation>Hilfeseite</translation>
-    </message>
-</context>
-<context>
     <name>feedwright::HelpWindow</name>
     <message>
         <source>Help</source>
@@ -7107,6 +7140,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>%1 – Feedwright help</source>
         <translation>%1 – Feedwright-Hilfe</translation>
+    </message>
+    <message>
+        <source>Page of help</source>
+        <translation>Hilfeseite</translation>
     </message>
 </context>
 <context>

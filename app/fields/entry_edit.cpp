@@ -8,6 +8,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPointer>
 
 #include <algorithm>
 #include <memory>
@@ -67,7 +68,12 @@ void EntryEdit::keyPressEvent(QKeyEvent* event) {
   }
   QLineEdit::keyPressEvent(event);
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    const QPointer<EntryEdit> alive(this);
     hand_in();
+    // What was taken may have made the form anew, and this field with it.
+    if (alive == nullptr) {
+      return;
+    }
     // Ready to be typed over: all of it, or what is wrong with it.
     if (isModified() && mark_length_ > 0) {
       setSelection(mark_at_, mark_length_);
@@ -89,8 +95,9 @@ void EntryEdit::focusOutEvent(QFocusEvent* event) {
   if (event->reason() == Qt::PopupFocusReason || event->reason() == Qt::ActiveWindowFocusReason) {
     return;
   }
+  const QPointer<EntryEdit> alive(this);
   hand_in();
-  if (!isModified()) {
+  if (alive != nullptr && !isModified()) {
     put_text(at_rest(taken_));
   }
 }

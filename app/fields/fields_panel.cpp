@@ -47,7 +47,12 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   connect(&document_, &MachineDocument::changed, this, &FieldsPanel::take_changes);
   connect(&document_, &MachineDocument::selection_changed, this, &FieldsPanel::take_selection);
   connect(&document_, &MachineDocument::typed_wanted, this, &FieldsPanel::take_typed);
-  connect(&document_.pending(), &PendingTexts::changed, this, &FieldsPanel::take_changes);
+  // Told from within a row that keeps what it refused: the row must outlive it.
+  connect(&document_.pending(), &PendingTexts::changed, this, [this] {
+    if (!handing_in_ && is_there() && shape() == built_shape_) {
+      form_->refresh();
+    }
+  });
   take_changes();
 }
 

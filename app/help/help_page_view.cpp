@@ -17,7 +17,6 @@ namespace feedwright {
 
 HelpPageView::HelpPageView(QWidget* parent) : QTextBrowser(parent) {
   setObjectName(QStringLiteral("help_page"));
-  setAccessibleName(tr("Page of help"));
   setOpenLinks(false);
   setOpenExternalLinks(false);
   setUndoRedoEnabled(false);

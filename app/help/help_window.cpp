@@ -110,6 +110,7 @@ void HelpWindow::make_bar() {
 
 void HelpWindow::put_words() {
   setAccessibleName(tr("Help"));
+  page_->setAccessibleName(tr("Page of help"));
   back_->setText(tr("Back"));
   forward_->setText(tr("Forward"));
   smaller_->setText(tr("Smaller text"));

@@ -85,7 +85,10 @@ void TermsTable::show_rows(std::vector<TermRow> rows) {
       }
       if (column == about) {
         item->setData(link_role, shown.leads_on());
-        item->setToolTip(QStringLiteral("<p>%1</p>").arg(shown.about.toHtmlEscaped()));
+        const QString tip = shown.origin.isEmpty()
+                                ? shown.about
+                                : QStringLiteral("%1 · %2").arg(shown.about, shown.origin);
+        item->setToolTip(QStringLiteral("<p>%1</p>").arg(tip.toHtmlEscaped()));
       }
       setItem(row, column, item);
     }
@@ -99,6 +102,14 @@ int TermsTable::column_need(int column) const {
 }
 
 void TermsTable::align(TermsTable& one, TermsTable& other) {
+  int all = one.horizontalHeader()->minimumSectionSize(); // what it is about takes the rest
+  for (const int column : {symbol, value, origin, passed_on}) {
+    all += std::max(one.column_need(column), other.column_need(column));
+  }
+  // Where letters are too large for all of them, the tip alone says where a value is from.
+  const bool room = all <= one.viewport()->width();
+  one.setColumnHidden(origin, !room);
+  other.setColumnHidden(origin, !room);
   for (const int column : {symbol, value, origin, passed_on}) {
     const int needed = std::max(one.column_need(column), other.column_need(column));
     one.horizontalHeader()->resizeSection(column, needed);

@@ -241,6 +241,9 @@ TEST_CASE("every working of the router fits its pane, in every language and at 1
           CHECK(terms.horizontalHeader()->length() <= terms.viewport()->width());
           CHECK(terms.verticalScrollBar()->maximum() == 0);
           for (const int column : {0, 1, 3, 4}) {
+            if (terms.isColumnHidden(column)) {
+              continue;
+            }
             for (int row = 0; row < terms.rowCount(); ++row) {
               CHECK(terms.fontMetrics().horizontalAdvance(terms.item(row, column)->text()) <=
                     terms.columnWidth(column));

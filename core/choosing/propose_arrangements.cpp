@@ -24,10 +24,11 @@ constexpr double size_of_a_turning_nut = 1.0;
 constexpr double size_of_a_second_motor = 1.2;
 
 bool add(std::vector<FieldChange>& changes, std::optional<FieldChange> change) {
-  if (change) {
-    changes.push_back(*std::move(change));
+  if (!change) {
+    return false;
   }
-  return change.has_value();
+  changes.push_back(*std::move(change));
+  return true;
 }
 
 std::string name_of(EndSupport end) {

@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ranges>
 
 namespace feedwright {
 
@@ -61,7 +60,8 @@ private:
     if (!remember_) {
       return nullptr;
     }
-    for (const SwapStep& step : std::views::reverse(aids_.made)) {
+    for (auto at = aids_.made.rbegin(); at != aids_.made.rend(); ++at) {
+      const SwapStep& step = *at;
       const Part* part = std::get_if<Part>(&(step.before.*place));
       if (part != nullptr && wanted(*part)) {
         return part;
@@ -273,7 +273,8 @@ private:
   }
 
   bool put_motor(std::string_view type) {
-    for (const SwapStep& step : std::views::reverse(aids_.made)) {
+    for (auto at = aids_.made.rbegin(); at != aids_.made.rend(); ++at) {
+      const SwapStep& step = *at;
       const bool same = std::visit(
           [&](const auto& motor) {
             return part_type_name<std::remove_cvref_t<decltype(motor)>> == type;

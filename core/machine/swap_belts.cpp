@@ -121,7 +121,7 @@ std::optional<BeltLoopDrive> first_fitting(const std::function<BeltLoopDrive(Len
   std::optional<BeltLoopDrive> any_belt;
   constexpr int drops = 60;
   for (int i = 0; i < drops; ++i) {
-    const auto fitted = with_fitting_belt(layout(double(i) * 1_mm), stock);
+    auto fitted = with_fitting_belt(layout(double(i) * 1_mm), stock);
     if (!fitted) {
       continue;
     }
@@ -173,8 +173,8 @@ std::optional<BeltLoopDrive> with_fitting_belt(BeltLoopDrive loop,
   std::vector<TakeUpPosition> belts = fitting_belts(loop, looked_at);
   std::ranges::sort(belts, {}, [](const TakeUpPosition& at) { return abs(at.position); });
   const auto* kept = stock_teeth(loop.profile, stock);
-  std::ranges::stable_partition(
-      belts, [kept](const TakeUpPosition& at) { return in_stock(at.belt_teeth, kept); });
+  std::stable_partition(belts.begin(), belts.end(),
+                        [kept](const TakeUpPosition& at) { return in_stock(at.belt_teeth, kept); });
   for (const TakeUpPosition& at : belts) {
     loop.belt_teeth = at.belt_teeth;
     if (loop_layout(loop)) {

@@ -5,7 +5,6 @@
 #include "machine/make_swap.h"
 
 #include <algorithm>
-#include <ranges>
 #include <utility>
 
 namespace feedwright {
@@ -66,7 +65,8 @@ bool takes_back_idler(const Axis& before, const Axis& present, const Swap& swap)
 std::optional<Machine> taken_back(const Machine& machine, std::size_t axis, const Swap& swap,
                                   const SwapAids& aids) {
   const Axis& present = machine.axes.at(axis);
-  for (const SwapStep& step : std::views::reverse(aids.made)) {
+  for (auto at = aids.made.rbegin(); at != aids.made.rend(); ++at) {
+    const SwapStep& step = *at;
     if (step.after == present &&
         (stands(step.before, swap) || takes_back_idler(step.before, present, swap))) {
       Machine changed = machine;

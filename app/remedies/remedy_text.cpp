@@ -147,7 +147,7 @@ private:
         pieces << piece(change, with_sense);
       }
     }
-    const QString joined = pieces.join(QStringLiteral(", "));
+    QString joined = pieces.join(QStringLiteral(", "));
     if (!remedy_.part) {
       return joined;
     }
@@ -180,10 +180,9 @@ private:
                                : tr("then nothing governs");
     }
     const Limit& limit = remedy_.limit(about_.limit);
-    const QString own = limit.applies
-                            ? tr("then %1: %2", "value of the limit afterwards, verdict")
-                                  .arg(value_of(limit), words::verdict_word(limit.verdict))
-                            : tr("then it is no limit any more");
+    QString own = limit.applies ? tr("then %1: %2", "value of the limit afterwards, verdict")
+                                      .arg(value_of(limit), words::verdict_word(limit.verdict))
+                                : tr("then it is no limit any more");
     if (!remedy_.governing || remedy_.governing == about_.now.governing) {
       return own;
     }

@@ -29,7 +29,7 @@ bool begins_with_number(const Notation& part) {
   case Form::number: return true;
   case Form::fraction:
   case Form::product:
-  case Form::sum: return begins_with_number(part.parts.front());
+  case Form::sum:
   case Form::square: return begins_with_number(part.parts.front());
   default: return false;
   }

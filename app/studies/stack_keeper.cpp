@@ -158,6 +158,7 @@ void StackKeeper::arrange_words(Column& column, double bar_end, double left, dou
   shown.resize(std::min(shown.size(), fitting));
   std::ranges::stable_sort(shown, std::ranges::greater(), &Word::at);
   std::vector<double> middles;
+  middles.reserve(shown.size());
   for (const Word* each : shown) {
     middles.push_back(height_of(each->at));
   }

@@ -44,7 +44,7 @@ QList<double> list(const std::vector<double>& values) {
 /// Rectangles of axes, one for each panel, in the order of the panels. One that is already there
 /// alone stays.
 QList<QCPAxisRect*> make_rects(QCustomPlot& plot, int panels, int abreast) {
-  const QList<QCPAxisRect*> there = plot.axisRects();
+  QList<QCPAxisRect*> there = plot.axisRects();
   if (panels == 1 && there.size() == 1) {
     there.front()->setProperty(panel_property, 0);
     return there;

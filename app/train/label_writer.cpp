@@ -46,7 +46,7 @@ std::optional<QRectF> LabelWriter::beside(const QString& text, const QRectF& are
   if (text.isEmpty()) {
     return std::nullopt;
   }
-  const auto rect = placer_.place(area, size_of(text, bold), sides, u(gap));
+  auto rect = placer_.place(area, size_of(text, bold), sides, u(gap));
   if (rect) {
     const bool left_of = rect->right() <= area.left();
     const bool stacked = rect->bottom() <= area.top() || rect->top() >= area.bottom();

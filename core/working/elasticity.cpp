@@ -90,7 +90,7 @@ const Expression* sum_inside(const Expression& e) {
   switch (e.form) {
   case Form::add:
   case Form::subtract: return &e;
-  case Form::negate: return sum_inside(*e.operands[0]);
+  case Form::negate:
   case Form::divide: return sum_inside(*e.operands[0]);
   case Form::multiply: {
     const Expression* left = sum_inside(*e.operands[0]);

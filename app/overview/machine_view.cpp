@@ -7,6 +7,7 @@
 #include "sheet/together_rows.h"
 #include "text/words.h"
 #include "window/plain_label.h"
+#include "window/scrolling.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -22,17 +23,6 @@
 namespace feedwright {
 
 namespace {
-
-QScrollArea* scrolling(QWidget* inside, const QString& name) {
-  auto* area = new QScrollArea;
-  area->setObjectName(name);
-  area->setWidget(inside);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
-}
 
 /// Of a page below the tables, in lines of text.
 constexpr int least_lines = 8;

@@ -11,6 +11,7 @@
 #include "window/axes_panel.h"
 #include "window/axis_actions.h"
 #include "window/banner.h"
+#include "window/scrolling.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -33,17 +34,6 @@ constexpr int most_edge_width = 264;
 constexpr int most_fields_width = 470;
 const QString outside_topic = QStringLiteral("changed outside");
 const QString holder_topic = QStringLiteral("held elsewhere");
-
-QScrollArea* scrolling(QWidget* inside, const QString& name) {
-  auto* area = new QScrollArea;
-  area->setObjectName(name);
-  area->setWidget(inside);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
-}
 
 /// The remedies take the height they want, and give it back when there is nothing to say.
 QSplitter* fields_above(FieldsPanel& fields, RemediesView& remedies) {

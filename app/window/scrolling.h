@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+class QScrollArea;
+class QString;
+class QWidget;
+
+namespace feedwright {
+
+/// An area that scrolls up and down only and is no stop of Tab.
+QScrollArea* scrolling(QWidget* inside, const QString& name);
+
+} // namespace feedwright

@@ -151,11 +151,12 @@ bool TrainView::edit_first_figure(PartSlot slot) {
   return found != figures.end() && edit_figure(slot, found->member);
 }
 
-bool TrainView::edit_figure(PartSlot slot, const QString& member) {
-  const QString named = member; // may stand in the plan, which is made anew by the choice
-  bring_into_view(area_of_figure(slot, named));
+/// The member is taken as a copy: it may stand in the plan, which the choice makes anew.
+bool TrainView::edit_figure(PartSlot slot, QString member) {
+  bring_into_view(area_of_figure(slot, member));
   choose(slot, {});
-  return editor_->open(document_.selection().axis, slot, named, area_of_figure(slot, named));
+  const QRectF area = area_of_figure(slot, member);
+  return editor_->open(document_.selection().axis, slot, member, area);
 }
 
 /// To the next figure of the drawing, or the one before; round at either end.

@@ -47,7 +47,7 @@ public:
   void move_carriage(Length along);
   void carriage_to_middle();
   /// False if the part has no such figure.
-  bool edit_figure(PartSlot slot, const QString& member);
+  bool edit_figure(PartSlot slot, QString member);
   /// About a point of the widget.
   void zoom_by(double factor, const QPointF& about);
   void show_whole();

@@ -83,7 +83,7 @@ void MainWindow::fill_recent_menu(QMenu& menu) {
   menu.clear();
   const QStringList paths = RecentFiles::paths();
   for (qsizetype i = 0; i < paths.size(); ++i) {
-    const QString path = paths[i];
+    const QString& path = paths[i];
     const QFileInfo file(path);
     const QString text =
         tr("%1 in %2", "file, folder").arg(file.fileName(), QDir::toNativeSeparators(file.path()));

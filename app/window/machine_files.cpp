@@ -66,10 +66,11 @@ std::optional<StoredMachine> MachineFiles::read(const QString& path) {
 
 bool MachineFiles::open(const QString& path) {
   auto loaded = read(path);
-  if (loaded) {
-    put(*std::move(loaded), path);
+  if (!loaded) {
+    return false;
   }
-  return loaded.has_value();
+  put(*std::move(loaded), path);
+  return true;
 }
 
 void MachineFiles::put(StoredMachine stored, const QString& path) {

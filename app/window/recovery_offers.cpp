@@ -164,10 +164,11 @@ void RecoveryOffers::take_up(MainWindow& window, const QString& place) {
     auto loaded = load_machine(copy.file);
     return loaded ? std::optional(*std::move(loaded)) : std::nullopt;
   }();
+  const bool replaces_what_stands = there || stored.has_value();
   if (stored) {
     target->files().put(*std::move(stored), copy.file);
   }
-  if (there || stored) {
+  if (replaces_what_stands) {
     // A step like any other: Undo shows what the file says.
     target->document().edit(copy.machine, Words::step());
   } else {

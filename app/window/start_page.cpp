@@ -149,7 +149,7 @@ void StartPage::refresh(const QString& machine) {
     recent_->addWidget(heading(tr("Worked on last"), 1.2, this));
   }
   for (qsizetype i = 0; i < paths.size(); ++i) {
-    const QString path = paths[i];
+    const QString& path = paths[i];
     // Only the text of the path is used: nothing is looked up on the disk.
     const QFileInfo file(path);
     const QString folder = QDir::toNativeSeparators(file.path());

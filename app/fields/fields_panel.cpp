@@ -118,24 +118,30 @@ std::vector<PartSlot> FieldsPanel::shown_slots() const {
   return document_.current_axis() != nullptr ? std::vector{slot} : std::vector<PartSlot>();
 }
 
-/// Whether names and editors have no room beside each other.
-bool FieldsPanel::is_narrow() const {
+/// Whether names and editors of those parts have no room beside each other.
+bool FieldsPanel::is_narrow(const QString& parts) const {
   constexpr int characters = 46;
-  return width() < characters * fontMetrics().averageCharWidth() ||
-         !have_room(form_widths(document_.machine(), document_.selection().axis, shown_slots(),
-                                fontMetrics()),
-                    width());
+  if (width() < characters * fontMetrics().averageCharWidth()) {
+    return true;
+  }
+  if (!measured_ || measured_->parts != parts || measured_->font != font()) {
+    measured_ = {
+        parts, font(),
+        form_widths(document_.machine(), document_.selection().axis, shown_slots(), fontMetrics())};
+  }
+  return !have_room(measured_->widths, width());
 }
 
 /// What decides which rows there are and how they stand; they are made anew only when it changes.
-QString FieldsPanel::shape() const {
+FieldsPanel::Shape FieldsPanel::shape() const {
   const Selection& at = document_.selection();
-  QString made = QString::number(at.axis) + (is_narrow() ? QStringLiteral("n") : QString());
+  QString parts = QString::number(at.axis);
   for (const PartSlot slot : shown_slots()) {
     const auto type = part_type(document_.machine(), at.axis, slot);
-    made += QStringLiteral("/%1:%2").arg(static_cast<int>(slot)).arg(text_of(type));
+    parts += QStringLiteral("/%1:%2").arg(static_cast<int>(slot)).arg(text_of(type));
   }
-  return made;
+  const bool narrow = is_narrow(parts);
+  return {std::move(parts), narrow};
 }
 
 void FieldsPanel::take_changes() {
@@ -185,7 +191,7 @@ void FieldsPanel::rebuild() {
   built_axis_ = document_.selection().axis;
   delete form_;
   form_ = new FieldsForm({document_, shelf_, ask_for_table_}, document_.selection().axis,
-                         shown_slots(), folded_, is_narrow(), scroll_);
+                         shown_slots(), folded_, built_shape_->narrow, scroll_);
   connect(form_, &FieldsForm::row_entered, this, [this](const FieldRow* row) { show_help(*row); });
   connect(form_, &FieldsForm::help_wanted, this, &FieldsPanel::help_wanted);
   connect(form_, &FieldsForm::picked, this, &FieldsPanel::take_listed_part);

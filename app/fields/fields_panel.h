@@ -4,7 +4,10 @@
 #include "fields/fields_form.h"
 #include "parts/part_shelf.h"
 
+#include <QFont>
 #include <QWidget>
+
+#include <optional>
 
 class QLabel;
 class QLineEdit;
@@ -36,6 +39,19 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  /// What the form was made for: which parts of what type, and how names stand.
+  struct Shape {
+    QString parts;
+    bool narrow = false;
+    bool operator==(const Shape&) const = default;
+  };
+  /// The widths that those parts' fields take in that font; in the present language.
+  struct Measured {
+    QString parts;
+    QFont font;
+    FormWidths widths;
+  };
+
   void make_filter();
   void take_changes();
   void take_selection();
@@ -46,8 +62,8 @@ private:
   void focus_member();
   void leave_filter();
   std::vector<PartSlot> shown_slots() const;
-  QString shape() const;
-  bool is_narrow() const;
+  Shape shape() const;
+  bool is_narrow(const QString& parts) const;
   bool is_there() const;
   void look_again();
   void fit_help();
@@ -61,7 +77,8 @@ private:
   QScrollArea* scroll_ = nullptr;
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;
-  QString built_shape_;
+  std::optional<Shape> built_shape_;
+  mutable std::optional<Measured> measured_; ///< measuring text is slow
   std::size_t built_axis_ = 0;
   bool handing_in_ = false;
 };

@@ -31,13 +31,16 @@ void GraveCautions::show_texts(const QStringList& texts) {
   if (texts == texts_) {
     return;
   }
+  const int was = heightForWidth(width());
   texts_ = texts;
   const QString all = texts_.join(QLatin1Char('\n'));
   setAccessibleName(all);
   setToolTip(QStringLiteral("<p>%1</p>")
                  .arg(all.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>"))));
   place_button();
-  updateGeometry();
+  if (heightForWidth(width()) != was) {
+    updateGeometry();
+  }
   update();
 }
 

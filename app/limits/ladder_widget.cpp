@@ -27,6 +27,7 @@ void LadderWidget::show_ladder(Ladder ladder) {
       current_ < ladder_.rows.size() ? std::optional(ladder_.rows[current_].id) : std::nullopt;
   const int height = heightForWidth(width());
   ladder_ = std::move(ladder);
+  plans_.clear();
   // The keyboard stays on its limit, wherever it has moved to.
   const auto found = std::find_if(ladder_.rows.begin(), ladder_.rows.end(),
                                   [&](const LadderRow& row) { return row.id == was; });
@@ -59,17 +60,38 @@ LadderOptions LadderWidget::options() const {
   return made;
 }
 
-LadderPlan LadderWidget::plan() const {
-  return plan_ladder(ladder_, QRectF(rect()), options(), const_cast<LadderWidget*>(this));
+const LadderPlan& LadderWidget::plan_in(const QRectF& room) const {
+  const LadderOptions asked = options();
+  const int dots = logicalDpiY();
+  const auto found = std::find_if(plans_.begin(), plans_.end(), [&](const KeptPlan& kept) {
+    return kept.room == room && kept.font == asked.font && kept.dots_per_inch == dots &&
+           kept.mirrored == asked.mirrored;
+  });
+  if (found != plans_.end()) {
+    return found->plan;
+  }
+  constexpr std::size_t most_kept = 6;
+  if (plans_.size() == most_kept) {
+    plans_.erase(plans_.begin());
+  }
+  plans_.push_back({room, asked.font, dots, asked.mirrored,
+                    plan_ladder(ladder_, room, asked, const_cast<LadderWidget*>(this))});
+  return plans_.back().plan;
+}
+
+const LadderPlan& LadderWidget::plan() const {
+  return plan_in(QRectF(rect()));
 }
 
 QRectF LadderWidget::row_area(std::size_t row) const {
-  const LadderPlan made = plan();
+  const LadderPlan& made = plan();
   return row < made.rows.size() ? made.rows[row] : QRectF();
 }
 
 int LadderWidget::heightForWidth(int width) const {
-  return int(std::ceil(ladder_height(ladder_, width, options(), const_cast<LadderWidget*>(this))));
+  // As high as the widget is if that is its width: the plan to paint by is then made already.
+  const QRectF room = width == this->width() ? QRectF(rect()) : QRectF(0, 0, width, 0);
+  return int(std::ceil(plan_in(room).bottom));
 }
 
 QSize LadderWidget::sizeHint() const {
@@ -84,11 +106,11 @@ QSize LadderWidget::minimumSizeHint() const {
 
 void LadderWidget::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  paint_ladder(painter, ladder_, QRectF(rect()), Look::of(palette()), options());
+  paint_ladder(painter, ladder_, QRectF(rect()), plan(), Look::of(palette()), options());
 }
 
 std::optional<std::size_t> LadderWidget::row_at(const QPointF& point) const {
-  const LadderPlan made = plan();
+  const LadderPlan& made = plan();
   for (std::size_t i = 0; i < made.rows.size(); ++i) {
     if (made.rows[i].contains(point)) {
       return i;

@@ -5,6 +5,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 namespace feedwright {
 
 /// One ladder whose rows a click, or the arrow keys and Enter, choose.
@@ -46,8 +48,18 @@ protected:
   bool event(QEvent* event) override;
 
 private:
+  /// A plan and what it was made for, besides the ladder.
+  struct KeptPlan {
+    QRectF room;
+    QFont font;
+    int dots_per_inch = 0;
+    bool mirrored = false;
+    LadderPlan plan;
+  };
+
   std::optional<std::size_t> row_at(const QPointF& point) const;
-  LadderPlan plan() const;
+  const LadderPlan& plan() const;
+  const LadderPlan& plan_in(const QRectF& room) const;
   LadderOptions options() const;
   bool row_ties() const;
   void describe();
@@ -55,6 +67,8 @@ private:
   void keep_in_view();
 
   Ladder ladder_;
+  /// Layouts ask for the same few heights again and again, and measuring text is slow.
+  mutable std::vector<KeptPlan> plans_;
   std::optional<LimitId> chosen_;
   std::size_t current_ = 0;
   std::optional<std::size_t> hovered_;

@@ -6,6 +6,7 @@
 #include "limits/ladder_widget.h"
 #include "text/text_of.h"
 #include "text/words.h"
+#include "window/changing_line.h"
 #include "window/plain_label.h"
 
 #include <QEvent>
@@ -63,11 +64,7 @@ void LimitsView::lay_out() {
   pair_->addWidget(ladders_[0], 1);
   pair_->addWidget(ladders_[1], 1);
   layout->addLayout(pair_);
-  sentence_ = new QLabel(this);
-  sentence_->setObjectName(QStringLiteral("limit_sentence"));
-  sentence_->setTextFormat(Qt::PlainText);
-  sentence_->setForegroundRole(QPalette::PlaceholderText);
-  sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  sentence_ = new ChangingLine(QStringLiteral("limit_sentence"), this);
   layout->addWidget(sentence_);
   layout->addWidget(ladders_[2]);
   add_notes(ordinary_);
@@ -151,12 +148,7 @@ void LimitsView::show_notes(Notes& notes, const QStringList& texts) {
 
 /// On one line, so that nothing moves when the pointer does; in full for those who hover over it.
 void LimitsView::say(const QString& sentence) {
-  said_ = sentence.isEmpty() ? usual_sentence_ : sentence;
-  const int room = width() - 2 * edge;
-  sentence_->setText(sentence_->fontMetrics().elidedText(said_, Qt::ElideRight, room));
-  sentence_->setAccessibleName(said_);
-  sentence_->setToolTip(said_.isEmpty() ? QString()
-                                        : QStringLiteral("<p>%1</p>").arg(said_.toHtmlEscaped()));
+  sentence_->show_text(sentence.isEmpty() ? usual_sentence_ : sentence);
 }
 
 void LimitsView::fit_to_width() {
@@ -164,7 +156,6 @@ void LimitsView::fit_to_width() {
   const bool wide = width() >= lines_wide * fontMetrics().height();
   pair_->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
   pair_->setSpacing(wide ? between_ladders : gap);
-  say(said_);
 }
 
 void LimitsView::resizeEvent(QResizeEvent* event) {

@@ -17,6 +17,7 @@ class QVBoxLayout;
 namespace feedwright {
 
 class GraveCautions;
+class ChangingLine;
 class LadderWidget;
 
 /// Every limit of the selected axis on its scale, and what deserves care. Feed and force stand side
@@ -55,8 +56,8 @@ private:
   std::array<LadderWidget*, 3> ladders_{};
   QBoxLayout* pair_ = nullptr; ///< feed and force
   QLabel* not_computed_ = nullptr;
-  QLabel* sentence_ = nullptr; ///< on the row pointed at, chosen or governing
-  QString usual_sentence_, said_;
+  ChangingLine* sentence_ = nullptr; ///< on the row pointed at, chosen or governing
+  QString usual_sentence_;
   std::optional<LimitId> chosen_;
   GraveCautions* grave_ = nullptr; ///< above the ladders: not to be missed
   Notes faults_{QStringLiteral("fault_%1")};

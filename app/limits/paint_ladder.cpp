@@ -317,7 +317,12 @@ private:
 
 void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect, const Look& look,
                   const LadderOptions& options) {
-  const LadderPlan plan = plan_ladder(ladder, rect, options, painter.device());
+  paint_ladder(painter, ladder, rect, plan_ladder(ladder, rect, options, painter.device()), look,
+               options);
+}
+
+void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect,
+                  const LadderPlan& plan, const Look& look, const LadderOptions& options) {
   LadderPainter(painter, ladder, rect, plan, look, options).paint();
 }
 

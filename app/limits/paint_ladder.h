@@ -48,4 +48,8 @@ double ladder_height(const Ladder& ladder, double width, const LadderOptions& op
 void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect, const Look& look,
                   const LadderOptions& options);
 
+/// The same, where it was planned before for that room, font and device.
+void paint_ladder(QPainter& painter, const Ladder& ladder, const QRectF& rect,
+                  const LadderPlan& plan, const Look& look, const LadderOptions& options);
+
 } // namespace feedwright

@@ -107,11 +107,13 @@ void RemediesView::take_selection() {
   }
 }
 
-/// The next edit, should it come first, starts the wait anew. Where the search is slow (a belt loop
-/// laid out again and again) it waits for a rest from typing.
+/// The next edit, should it come first, starts the wait anew: who types or drags sees what has
+/// changed at once, and what would do when the hand rests. Where the search is slow (a belt loop
+/// laid out again and again) it waits for a longer rest.
 void RemediesView::schedule() {
-  constexpr int rest = 200; // ms
-  after_painting_.start(slow_ ? rest : 0);
+  constexpr int short_rest = 40; // ms
+  constexpr int long_rest = 200;
+  after_painting_.start(slow_ ? long_rest : short_rest);
 }
 
 void RemediesView::showEvent(QShowEvent* event) {

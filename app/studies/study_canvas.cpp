@@ -94,6 +94,7 @@ void StudyCanvas::make_plot() {
   plot_->setNoAntialiasingOnDrag(true);
   // Painted with the rest of the window, once, not at once by itself.
   plot_->setPlottingHint(QCP::phImmediateRefresh, false);
+  plot_->setPlottingHint(QCP::phFastPolylines, true);
   plot_->addLayer(QString::fromLatin1(cursor_layer), nullptr, QCustomPlot::limAbove);
   plot_->setContextMenuPolicy(Qt::ActionsContextMenu);
   plot_->installEventFilter(this);

@@ -262,6 +262,7 @@ private:
     high->setPen(edge);
     high->setBrush(hatched ? QBrush(look_.bar, Qt::BDiagPattern) : QBrush(look_.panel));
     high->setChannelFillGraph(low);
+    high->setAntialiasedFill(false); // its edges are lines, which are
     keeper_->keep_off({QString(), band.x, band.high});
     keeper_->inside(keeper_->label(band.label, look_.faint_ink, font_), band);
   }

@@ -157,11 +157,30 @@ private:
                           far                        ? Qt::DotLine
                           : verdict == Verdict::over ? Qt::SolidLine
                                                      : Qt::DashLine));
-    p_.drawPolyline(plan_.whip);
+    paint_bow(plan_.whip);
     if (verdict == Verdict::over) {
       const double axis = plan_.start.y();
       p_.setPen(shapes_.pen(colour, 1.2, Qt::DashLine));
-      p_.drawPolyline(QTransform(1, 0, 0, -1, 0, 2.0 * axis).map(plan_.whip));
+      paint_bow(QTransform(1, 0, 0, -1, 0, 2.0 * axis).map(plan_.whip));
+    }
+  }
+
+  /// In pieces, each dash where the whole line would have it: all the dashes of a tall bow at once
+  /// take the rasterizer many times as long.
+  void paint_bow(const QPolygonF& bow) {
+    constexpr qsizetype piece = 6;
+    QPen pen = p_.pen();
+    double walked = 0.0;
+    for (qsizetype from = 0; from + 1 < bow.size(); from += piece) {
+      const QPolygonF part(bow.mid(from, piece + 1));
+      if (pen.style() != Qt::SolidLine) {
+        pen.setDashOffset(walked / pen.widthF());
+        p_.setPen(pen);
+      }
+      p_.drawPolyline(part);
+      for (qsizetype i = 1; i < part.size(); ++i) {
+        walked += QLineF(part[i - 1], part[i]).length();
+      }
     }
   }
 

@@ -115,6 +115,9 @@ private:
         dashes << number(dash * width);
       }
       text += QStringLiteral(" stroke-dasharray=\"%1\"").arg(dashes.join(QLatin1Char(' ')));
+      if (pen_.dashOffset() != 0.0) {
+        text += QStringLiteral(" stroke-dashoffset=\"%1\"").arg(number(pen_.dashOffset() * width));
+      }
     }
     return text;
   }

@@ -3,7 +3,7 @@
 
 #include "text/text_of.h"
 #include "text/words.h"
-#include "units/read_quantity.h"
+#include "units/kept_text.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -106,11 +106,7 @@ private:
     }
     FieldReading result;
     result.value = read->value;
-    result.note = {typed.toStdString(), Origin::entered};
-    if (read->bare && usual != nullptr && !usual->symbol.empty()) {
-      // What is kept says its unit, so that the file can be read without this program.
-      result.note.text += " " + std::string(usual->symbol);
-    }
+    result.note = {kept_text(typed.toStdString(), *read), Origin::entered};
     const QString shown = words::quantity(read->value, field_.unit, 6);
     if (shown != QString::fromStdString(result.note.text)) {
       result.became = tr("= %1", "what a typed quantity became").arg(shown);

@@ -169,6 +169,10 @@ private:
     if (inside && !take(")")) {
       return fail(ReadFault::unbalanced_bracket, open, 1);
     }
+    if (inside && inside->unit == nullptr && !inside->pure) {
+      rest_ = 0.0;
+      return with_unit(inside->value);
+    }
     return inside;
   }
 

@@ -10,8 +10,9 @@
 // most one may stand in a number. So "1,250" and "1.250" are both 1.25, in every locale;
 // "1,000.5" and "1 234" are errors that name the place.
 //
-// Units stand at numbers, not at brackets. In a sum either every term has a unit or none has. A
-// sign binds the whole compound: "-1 1/2 in" is -1.5 in. "1/2 in" is half an inch.
+// Units stand at numbers, or at a bracket in which none has one: "(1200+400) mm". In a sum either
+// every term has a unit or none has. A sign binds the whole compound: "-1 1/2 in" is -1.5 in.
+// "1/2 in" is half an inch.
 
 #include "units/unit_table.h"
 

@@ -37,6 +37,9 @@ TEST_CASE("a number without a unit is read in the field's own, and kept with it"
   const FieldReading bare = read(PartSlot::drive, "span", "900");
   CHECK(si_of(bare) == Approx(0.9));
   CHECK(bare.note.text == "900 mm");
+  const FieldReading sum = read(PartSlot::drive, "span", "800 + 100");
+  CHECK(si_of(sum) == Approx(0.9));
+  CHECK(sum.note.text == "(800 + 100) mm");
 }
 
 TEST_CASE("a wrong unit gets a sentence that names what would do") {

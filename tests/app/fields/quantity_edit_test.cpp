@@ -127,6 +127,21 @@ TEST_CASE("a lead shown in inches is the same lead to the last bit, and Undo sho
   CHECK(lead_of(shown) == before);
 }
 
+TEST_CASE("a sum typed without a unit is in the file as it was meant") {
+  Shown shown(testing::ordinary_router_read());
+  for (const char* const typed : {"1200+400", "2*(500+300)", "(3000+200)/2"}) {
+    INFO(typed);
+    auto& span = shown.find<QuantityEdit>("drive.span");
+    span.setFocus();
+    span.selectAll();
+    QTest::keyClicks(&span, QString::fromLatin1(typed));
+    QTest::keyClick(&span, Qt::Key_Return);
+    const auto reopened = read_machine(write_machine(shown.document().machine()));
+    REQUIRE(reopened);
+    CHECK(si_value(*testing::screw_of(reopened->axes[0]).span) == Approx(1.6));
+  }
+}
+
 TEST_CASE("Alt and Down, or F4, open the menu of units, wheel and arrows change nothing") {
   Shown shown;
   auto& lead = shown.find<QuantityEdit>("drive.lead");

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 class QLineEdit;
 class QScrollArea;
@@ -50,7 +51,7 @@ private:
   bool is_narrow() const;
   bool is_there() const;
   void look_again();
-  void fit_help();
+  void fit_height();
 
   MachineDocument& document_;
   PartShelf shelf_ = read_part_shelf();
@@ -58,6 +59,7 @@ private:
   FoldedSections folded_;
   PartChooser* chooser_ = nullptr;
   QLineEdit* filter_ = nullptr;
+  QBoxLayout* head_ = nullptr;
   QScrollArea* scroll_ = nullptr;
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;

@@ -189,9 +189,8 @@ private:
     const int below = figure_.stacks.empty() ? 0 : QFontMetrics(font_).height() + 6;
     // The heading of one of many stands over its frame, where it covers no curve.
     const int heading = QFontMetrics(font_).height() + 3;
-    rect_->setMinimumMargins(
-        shape_.headed ? QMargins(0, figure_.top ? 2 * heading : heading, 1, many() ? 1 : below)
-                      : QMargins(0, 0, 1, below));
+    rect_->setMinimumMargins(shape_.headed ? QMargins(0, heading, 1, many() ? 1 : below)
+                                           : QMargins(0, 0, 1, below));
   }
 
   void set_top(QCPAxis& top) {
@@ -359,11 +358,14 @@ PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& 
   const double wanted = beyond + (many ? rows * of_many : one);
   const double line = QFontMetricsF(usual).height();
   made.font = fitted(usual, std::min(size.height() / (wanted * line),
-                                     (size.width() / made.abreast - 3.0 * line) /
+                                     (size.width() / made.abreast - 4.5 * line) /
                                          std::max(1.0, widest_word(figure, usual))));
   const QFontMetricsF metrics(made.font);
   const double side = size.height() - beyond * metrics.height();
-  made.headed = many || metrics.horizontalAdvance(y_axis_label(figure.panels.front())) > side;
+  // A second scale stands where the heading would, and columns have short names.
+  const bool may_be = !figure.top && figure.stacks.empty();
+  made.headed =
+      many || (may_be && metrics.horizontalAdvance(y_axis_label(figure.panels.front())) > side);
   return made;
 }
 

@@ -202,7 +202,7 @@ void LabelKeeper::want_all(Placing& placing) const {
   for (const auto& [item, point] : marks_) {
     const QPointF at = pixel(point);
     // A word on a mark hides it, which is worse than a word on some curves.
-    constexpr std::size_t curves_worth = 8;
+    constexpr std::size_t curves_worth = 40;
     placing.taken.insert(placing.taken.end(), curves_worth,
                          QRectF(at - QPointF(5, 5), QSizeF(10, 10)));
     // A mark on the frame is in view.

@@ -97,6 +97,7 @@ void StackKeeper::add(const StudyStack& stack, const QString& unit) {
     column.notes.push_back(word(note.label, 0.0, always, look_.accent, false));
     column.notes.back().item->setProperty(hint_property, note.full);
     column.notes.back().leader->setVisible(false);
+    column.notes.back().item->setTextAlignment(Qt::AlignLeft);
   }
   columns_.push_back(std::move(column));
 }
@@ -118,11 +119,17 @@ double StackKeeper::words_left(double usual) const {
 
 double StackKeeper::wanted_width(const Column& column, double usual) const {
   double widest = 0.0;
-  for (const auto* words : {&column.words, &column.notes}) {
-    for (const Word& each : *words) {
-      const QString full = each.item->property(full_text_property).toString();
-      widest = std::max(widest, QFontMetricsF(each.item->font()).horizontalAdvance(full));
-    }
+  const auto wide = [](const Word& each) {
+    const QString full = each.item->property(full_text_property).toString();
+    return QFontMetricsF(each.item->font()).horizontalAdvance(full);
+  };
+  for (const Word& each : column.words) {
+    widest = std::max(widest, wide(each));
+  }
+  // A long one may take two lines, broken not quite in its middle.
+  constexpr double broken_share = 0.65;
+  for (const Word& each : column.notes) {
+    widest = std::max(widest, broken_share * wide(each));
   }
   const double name =
       QFontMetricsF(font_).horizontalAdvance(column.name->property(full_text_property).toString());

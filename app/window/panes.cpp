@@ -4,6 +4,7 @@
 #include "remedies/remedies_view.h"
 
 #include <QEvent>
+#include <QLayout>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -101,7 +102,7 @@ void Panes::share_height() {
   // force are in view.
   low_ ? middle_->setSizes({300, 425}) : middle_->setSizes({232, 212, 308});
   if (low_) {
-    right_->setSizes({52, 48});
+    right_->setSizes({57, 43});
   }
   if (wanted_by_remedies_ >= 0) {
     give_remedies(wanted_by_remedies_);
@@ -114,7 +115,11 @@ void Panes::give_remedies(int wanted) {
   QSplitter& column = low_ ? *left_ : *right_;
   const QList<int> now = column.sizes();
   const int both = now.value(0) + now.value(1);
-  const int given = low_ ? std::min(wanted, both * 11 / 25) : wanted;
+  int given = wanted;
+  if (low_) {
+    const int least = widgets_.remedies->layout()->minimumHeightForWidth(column.width());
+    given = std::min(wanted, std::max(least, both * 11 / 25));
+  }
   if (both > given) {
     column.setSizes({both - given, given});
   }

@@ -1680,7 +1680,7 @@
     </message>
     <message>
         <source>Thrust</source>
-        <translation>Vorschubkraft</translation>
+        <translation>Schub</translation>
     </message>
     <message>
         <source>Acceleration</source>
@@ -1812,6 +1812,11 @@
         <source>%1 %2 at %3</source>
         <comment>what the motor does, torque, speed</comment>
         <translation>%1 %2 bei %3</translation>
+    </message>
+    <message>
+        <source>%1: enough up to %2</source>
+        <comment>what the motor does, feed</comment>
+        <translation>%1: genügt bis %2</translation>
     </message>
     <message>
         <source>enough up to %1</source>
@@ -2482,6 +2487,46 @@
 </context>
 <context>
     <name>Words</name>
+    <message>
+        <source>What all axes share. The voltage decides how fast the motors still pull, the step rate how fast they may turn, the spindle how hard a cut can press.</source>
+        <translation>Was alle Achsen teilen. Die Spannung bestimmt, wie schnell die Motoren noch ziehen, die Schrittfrequenz, wie schnell sie drehen dürfen, die Arbeitsspindel, wie stark ein Schnitt drücken kann.</translation>
+    </message>
+    <message>
+        <source>How far the axis goes and how it lies. On an incline the motor carries weight, and an axis that can fall wants a brake.</source>
+        <translation>Wie weit die Achse fährt und wie sie liegt. Geneigt trägt der Motor Gewicht, und eine Achse, die absinken kann, braucht eine Bremse.</translation>
+    </message>
+    <message>
+        <source>What the axis must do. Every limit is judged by these, so ask for what the work needs and no more.</source>
+        <translation>Was die Achse leisten muss. Jede Grenze wird daran gemessen; zu verlangen ist, was die Arbeit braucht, und nicht mehr.</translation>
+    </message>
+    <message>
+        <source>All that this axis moves. Its mass decides the acceleration and, on an incline, what must be held.</source>
+        <translation>Alles, was diese Achse bewegt. Die Masse bestimmt die Beschleunigung und, bei Neigung, was gehalten werden muss.</translation>
+    </message>
+    <message>
+        <source>They carry the load and rub. What they and their covers take is lost to the cut at every feed.</source>
+        <translation>Sie tragen die Last und reiben. Was sie und ihre Abdeckungen nehmen, fehlt dem Schnitt bei jedem Vorschub.</translation>
+    </message>
+    <message>
+        <source>How the two sides are driven. Look at how far apart they are and where between them the load stands.</source>
+        <translation>Wie die beiden Seiten angetrieben sind. Zu beachten ist, wie weit sie auseinander liegen und wo zwischen ihnen die Last steht.</translation>
+    </message>
+    <message>
+        <source>A day&apos;s work. It warms the motor and wears screw, bearings and guides; without it their life stays open.</source>
+        <translation>Die Arbeit eines Tages. Sie erwärmt den Motor und verschleißt Spindel, Lager und Führungen; ohne sie bleibt deren Lebensdauer offen.</translation>
+    </message>
+    <message>
+        <source>It turns the drive. Look at the torque it has left at speed, not at its holding torque.</source>
+        <translation>Er dreht den Antrieb. Es zählt das Moment, das ihm bei Drehzahl bleibt, nicht sein Haltemoment.</translation>
+    </message>
+    <message>
+        <source>Between motor and drive. A ratio trades feed for force; whatever gives or has play here shows at the tool.</source>
+        <translation>Zwischen Motor und Antrieb. Eine Übersetzung tauscht Vorschub gegen Kraft; was hier nachgibt oder Spiel hat, zeigt sich am Werkzeug.</translation>
+    </message>
+    <message>
+        <source>It turns rotation into travel. A long lead or a large pulley is fast, a short or small one strong; what is long and thin whips, buckles and stretches.</source>
+        <translation>Er macht aus Drehung Weg. Große Steigung oder Scheibe ist schnell, kleine ist stark; was lang und dünn ist, schwingt, knickt und dehnt sich.</translation>
+    </message>
     <message>
         <source>%1: %2</source>
         <comment>path, sentence</comment>
@@ -3651,7 +3696,7 @@
     </message>
     <message>
         <source>entered</source>
-        <translation>eingegeben</translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>part</source>

@@ -28,9 +28,11 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 4, 8);
   chooser_ = new PartChooser(document_, this);
-  layout->addWidget(chooser_);
   make_filter();
-  layout->addWidget(filter_);
+  head_ = new QBoxLayout(QBoxLayout::TopToBottom);
+  head_->addWidget(chooser_, 3);
+  head_->addWidget(filter_, 2);
+  layout->addLayout(head_);
   scroll_ = new QScrollArea(this);
   scroll_->setObjectName(QStringLiteral("fields_scroll"));
   scroll_->setFrameShape(QFrame::NoFrame);
@@ -42,7 +44,7 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   help_->setObjectName(QStringLiteral("field_help"));
   help_->setForegroundRole(QPalette::PlaceholderText);
   help_->setAlignment(Qt::AlignTop | Qt::AlignLeading);
-  fit_help();
+  fit_height();
   layout->addWidget(help_);
   connect(&document_, &MachineDocument::changed, this, &FieldsPanel::take_changes);
   connect(&document_, &MachineDocument::selection_changed, this, &FieldsPanel::take_selection);
@@ -92,13 +94,16 @@ void FieldsPanel::leave_filter() {
   }
 }
 
-/// Room for the longest sentences, so that the form does not jump from field to field; but most of
-/// a low panel with large letters is left to the form.
-void FieldsPanel::fit_help() {
+/// Room for the longest sentences, so that the form does not jump from field to field. A panel that
+/// is low for its letters leaves it all to the form: what is said here is in the tool tips too.
+void FieldsPanel::fit_height() {
   constexpr int most_lines = 5;
+  constexpr int low_lines = 20;
   const int line = std::max(1, fontMetrics().lineSpacing());
-  const int lines = std::min(most_lines, height() / (6 * line));
-  help_->setMinimumHeight(lines * line);
+  const bool low = height() < low_lines * line;
+  help_->setVisible(!low);
+  help_->setMinimumHeight(std::min(most_lines, height() / (6 * line)) * line);
+  head_->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 QWidget* FieldsPanel::editor_of(PartSlot slot, std::string_view member) const {
@@ -204,7 +209,7 @@ void FieldsPanel::rebuild() {
   const QSignalBlocker quiet(filter_);
   filter_->clear();
   chooser_->refresh();
-  help_->clear();
+  help_->setText(words::part_guide(document_.selection().slot));
 }
 
 void FieldsPanel::take_listed_part(PartSlot slot, const ListedPart& part) {
@@ -234,14 +239,14 @@ void FieldsPanel::focus_member() {
 
 void FieldsPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  fit_help();
+  fit_height();
   look_again();
 }
 
 void FieldsPanel::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange && help_ != nullptr) {
-    fit_help();
+    fit_height();
   }
   if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) {
     look_again();

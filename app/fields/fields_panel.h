@@ -9,6 +9,7 @@
 
 #include <optional>
 
+class QBoxLayout;
 class QLabel;
 class QLineEdit;
 class QScrollArea;
@@ -66,7 +67,7 @@ private:
   bool is_narrow(const QString& parts) const;
   bool is_there() const;
   void look_again();
-  void fit_help();
+  void fit_height();
 
   MachineDocument& document_;
   PartShelf shelf_ = read_part_shelf();
@@ -74,6 +75,7 @@ private:
   FoldedSections folded_;
   PartChooser* chooser_ = nullptr;
   QLineEdit* filter_ = nullptr;
+  QBoxLayout* head_ = nullptr;
   QScrollArea* scroll_ = nullptr;
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;

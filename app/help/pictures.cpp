@@ -104,7 +104,7 @@ std::optional<QImage> study_picture(const SampleAxis& sample, const QString& nam
   plot.setFont(frame.font);
   const FileUnits units(sample.machine);
   fill_plot(plot, study_figure(found->study, {sample.machine, sample.axis, sample.results, units}),
-            frame.look, frame.font);
+            frame.look, {.font = frame.font});
   const int width = int(frame.width);
   QPixmap pixmap = plot.toPixmap(width, int(0.52 * width), frame.pixel_ratio);
   pixmap.setDevicePixelRatio(frame.pixel_ratio);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/grave_cautions.h"
 
+#include "window/letters.h"
 #include "window/style.h"
 
 #include <QEvent>
 #include <QPainter>
-#include <QTextLayout>
 #include <QToolButton>
 
 namespace feedwright {
@@ -51,20 +51,6 @@ void GraveCautions::turn(bool open) {
   update();
 }
 
-QStringList GraveCautions::broken(const QString& text, int width) const {
-  QString lined = text;
-  lined.replace(QLatin1Char('\n'), QChar::LineSeparator);
-  QTextLayout layout(lined, font());
-  layout.beginLayout();
-  QStringList lines;
-  for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-    line.setLineWidth(width);
-    lines << lined.mid(line.textStart(), line.textLength()).trimmed();
-  }
-  layout.endLayout();
-  return lines;
-}
-
 int GraveCautions::text_width(int width, bool with_button) const {
   return std::max(with_button ? width - more_->sizeHint().width() - gap : width, 1);
 }
@@ -73,12 +59,12 @@ GraveCautions::Lines GraveCautions::lines_for(int width) const {
   Lines made;
   qsizetype all = 0;
   for (const QString& text : texts_) {
-    all += broken(text, text_width(width, false)).size();
+    all += broken(text, font(), text_width(width, false)).size();
   }
   made.cut = all > most_lines;
   const int room = text_width(width, made.cut);
   for (const QString& text : texts_) {
-    QStringList lines = broken(text, room);
+    QStringList lines = broken(text, font(), room);
     const qsizetype left = open_ ? lines.size() : most_lines - made.shown.size();
     if (left <= 0) {
       ++made.hidden;

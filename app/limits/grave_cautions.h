@@ -37,7 +37,6 @@ private:
     bool cut = false; ///< something is not shown
   };
   Lines lines_for(int width) const;
-  QStringList broken(const QString& text, int width) const;
   int text_width(int width, bool with_button) const;
   void turn(bool open);
   void place_button();

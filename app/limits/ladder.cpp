@@ -162,7 +162,8 @@ private:
     ladder_.wanted_label = tr("wanted");
     for (const LadderRow& row : ladder_.rows) {
       if (row.length && (!row.wanted || (common && *common != *row.wanted))) {
-        return; // each has its own
+        say_each_wanted();
+        return;
       }
       if (row.length) {
         common = row.wanted;
@@ -173,6 +174,16 @@ private:
       ladder_.wanted_label = tr("wanted %1").arg(number_text(*common, 3));
       for (LadderRow& row : ladder_.rows) {
         row.wanted.reset();
+      }
+    }
+  }
+
+  /// Each row has its own, which tells why a longer bar may leave less to spare.
+  void say_each_wanted() {
+    for (LadderRow& row : ladder_.rows) {
+      if (row.length && row.wanted) {
+        row.value =
+            tr("%1 of %2", "value, wanted with unit").arg(row.value, number_text(*row.wanted, 3));
       }
     }
   }

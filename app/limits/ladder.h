@@ -18,7 +18,8 @@ struct LadderRow {
   Verdict verdict = Verdict::open;
   QString sign;
   QString name;
-  QString value;                ///< "4.5"; for an open limit why it is
+  QString value;                ///< "4.5"; "4.5 of 6" where each row has its own wanted value; for
+                                ///< an open limit why it is
   QString tooltip;              ///< one sentence with the verdict's word
   std::optional<double> length; ///< on the ladder's scale; nothing for an open limit
   std::optional<double> wanted; ///< on the scale, where it differs from row to row

@@ -32,6 +32,11 @@ public:
       paint_row(i);
     }
     paint_wanted_line();
+    // Over the line, which one of them may have to stand on.
+    for (std::size_t i = 0; i < bars(); ++i) {
+      paint_value(ladder_.rows[i], plan_.rows[i]);
+    }
+    p_.setFont(options_.font);
     paint_ties();
     if (!plan_.open_label.isEmpty()) {
       write(plan_.open_label, start(), ladder_.open_label, look_.faint_ink);
@@ -199,24 +204,32 @@ private:
   }
 
   void paint_bar_row(const LadderRow& row, const QRectF& area) {
-    const bool trouble = row.verdict == Verdict::over || row.verdict == Verdict::close;
     write(turned(QRectF(rect_.left() + u(9), area.top(), u(17), area.height())), Qt::AlignHCenter,
           row.sign, colour_of(row.verdict));
-    QFont font = options_.font;
-    font.setBold(row.governs || trouble);
-    p_.setFont(font);
-    const QFontMetricsF metrics(font, p_.device());
+    p_.setFont(font_of(row));
+    const QFontMetricsF metrics(font_of(row), p_.device());
     const double room = plan_.scale_left - plan_.name_left - u(4);
     write(turned(QRectF(plan_.name_left, area.top(), room, area.height())), start(),
           metrics.elidedText(row.name, Qt::ElideMiddle, room + u(1)), look_.ink);
-    paint_bar(row, area, metrics);
+    paint_bar(row, area);
   }
 
-  void paint_bar(const LadderRow& row, const QRectF& area, const QFontMetricsF& metrics) {
-    const bool cut = *row.length > ladder_.end * 1.0001;
+  QFont font_of(const LadderRow& row) const {
+    const bool trouble = row.verdict == Verdict::over || row.verdict == Verdict::close;
+    QFont font = options_.font;
+    font.setBold(row.governs || trouble);
+    return font;
+  }
+
+  QRectF bar_of(const LadderRow& row, const QRectF& area) const {
     const double right = x_of(std::min(*row.length, ladder_.end));
-    const QRectF bar(plan_.scale_left, area.top() + area.height() * 0.18,
-                     std::max(right - plan_.scale_left, u(1)), area.height() * 0.64);
+    return {plan_.scale_left, area.top() + area.height() * 0.18,
+            std::max(right - plan_.scale_left, u(1)), area.height() * 0.64};
+  }
+
+  void paint_bar(const LadderRow& row, const QRectF& area) {
+    const bool cut = *row.length > ladder_.end * 1.0001;
+    const QRectF bar = bar_of(row, area);
     p_.fillRect(turned(bar), bar_colour_of(row));
     if (cut) {
       paint_break(bar);
@@ -226,7 +239,6 @@ private:
       p_.setPen(QPen(look_.accent, u(2.2)));
       p_.drawLine(QPointF(x, area.top() + u(1)), QPointF(x, area.bottom() - u(1)));
     }
-    paint_value(row, bar, area, metrics);
   }
 
   /// Two slanted strokes: the bar is longer than the scale.
@@ -239,8 +251,10 @@ private:
     }
   }
 
-  void paint_value(const LadderRow& row, const QRectF& bar, const QRectF& area,
-                   const QFontMetricsF& metrics) {
+  void paint_value(const LadderRow& row, const QRectF& area) {
+    const QRectF bar = bar_of(row, area);
+    const QFontMetricsF metrics(font_of(row), p_.device());
+    p_.setFont(font_of(row));
     const QString text =
         row.governs ? row.value + QStringLiteral("  ") + ladder_.governs_label : row.value;
     double left = bar.right() + u(6);

@@ -60,7 +60,10 @@ private:
       }
     }
     plan_.name_left = rect_.left() + u(28);
-    const double most_for_names = std::max(0.0, rect_.width() * 0.47 - u(34));
+    // Bars a little shorter before words are cut.
+    const double least_for_bars = std::max(u(60), rect_.width() * 0.26);
+    const double most_for_names =
+        std::max(0.0, rect_.right() - plan_.name_left - u(16) - values - least_for_bars);
     plan_.scale_left = plan_.name_left + std::min(names, most_for_names) + u(6);
     const double room = rect_.right() - plan_.scale_left;
     plan_.scale_right = rect_.right() - std::min(values + u(10), room * 0.45);

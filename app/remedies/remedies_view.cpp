@@ -278,7 +278,7 @@ void RemediesView::set_quiet(bool quiet) {
   heading_->setVisible(!quiet);
   scroll_->setVisible(!quiet);
   // Quiet, one line and what was tried; else as much as the window gives, but never too little.
-  constexpr int least_lines = 5;
+  constexpr int least_lines = 3;
   scroll_->setMinimumHeight(quiet ? 0 : least_lines * fontMetrics().lineSpacing());
   setSizePolicy(QSizePolicy::Preferred, quiet ? QSizePolicy::Maximum : QSizePolicy::Preferred);
   if (quiet_ == quiet) {

@@ -96,8 +96,9 @@ QCPItemText* LabelKeeper::label(const QString& text, const QColor& colour, const
   return item;
 }
 
-void LabelKeeper::at_top(QCPItemText* item) {
+void LabelKeeper::at_top(QCPItemText* item, bool one_of_many) {
   heading_ = item;
+  one_of_many_ = one_of_many;
 }
 void LabelKeeper::along(QCPItemText* item, const StudyCurve& curve) {
   curves_.emplace_back(item, polygon(curve.x, curve.y));
@@ -197,10 +198,13 @@ void LabelKeeper::want_all(Placing& placing) const {
     heading_->position->setCoords(QPointF(room.left(), room.top() - over));
   }
   // In a low panel they would lie on the curves; the sentence below the plot says the same.
-  const bool low = heading_ != nullptr && room.height() < 5.0 * size_of(*heading_).height();
+  const bool low = one_of_many_ && room.height() < 5.0 * size_of(*heading_).height();
   for (const auto& [item, point] : marks_) {
     const QPointF at = pixel(point);
-    placing.taken.emplace_back(at - QPointF(5, 5), QSizeF(10, 10));
+    // A word on a mark hides it, which is worse than a word on some curves.
+    constexpr std::size_t curves_worth = 40;
+    placing.taken.insert(placing.taken.end(), curves_worth,
+                         QRectF(at - QPointF(5, 5), QSizeF(10, 10)));
     // A mark on the frame is in view.
     const bool in_view = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1).contains(at);
     const QPointF inside(std::max(room.left(), std::min(at.x(), room.right() - 1.0)),

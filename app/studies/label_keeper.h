@@ -37,7 +37,8 @@ public:
 
   QCPItemText* label(const QString& text, const QColor& colour, const QFont& font);
 
-  void at_top(QCPItemText* item);
+  /// Over the frame. In a low one of many panels marks go without their words.
+  void at_top(QCPItemText* item, bool one_of_many);
   void along(QCPItemText* item, const StudyCurve& curve);
   void along(QCPItemText* item, const StudyLine& line);
   void beside(QCPItemText* item, const QPointF& point);
@@ -65,6 +66,7 @@ private:
   QCPAxisRect& rect_;
   QColor paper_;
   QCPItemText* heading_ = nullptr;
+  bool one_of_many_ = false;
   std::vector<std::pair<QCPItemText*, QPolygonF>> curves_; ///< without an item: only kept off
   std::vector<std::pair<QCPItemText*, StudyLine>> lines_;
   std::vector<std::pair<QCPItemText*, QPointF>> marks_;

@@ -25,9 +25,11 @@ public:
     set_x(tr("motor speed"), speed_unit());
     set_y(tr("torque"), torque_unit());
     add_motor();
-    for (const MotorNeed& need : motor_needs(subject_.machine, axis_)) {
+    const std::vector<MotorNeed> needs = motor_needs(subject_.machine, axis_);
+    for (const MotorNeed& need : needs) {
       add_need(need);
     }
+    add_ends(needs);
     fit();
     if (results_.rms_torque) {
       panel().lines.push_back(
@@ -88,9 +90,36 @@ private:
              : tr("%1 %2 at %3", "what the motor does, torque, speed")
                    .arg(motor_state_name(need.state), asked, text(need.speed, speed_unit())),
          asked_at, torque, need.verdict, true});
-    if (need.state != MotorState::holding && need.up_to > AngularVelocity()) {
-      panel().marks.push_back({tr("enough up to %1").arg(text(need.up_to_feed, feed_unit())), up_to,
-                               torque, Verdict::open, false});
+  }
+
+  static bool ends(const MotorNeed& need) {
+    return need.state != MotorState::holding && need.up_to > AngularVelocity();
+  }
+
+  /// Up to where the motor is strong enough. Needs that end at the same feed share the mark, the
+  /// highest has it; where they do not, each says whose it is.
+  void add_ends(const std::vector<MotorNeed>& needs) {
+    const auto feed_of = [&](const MotorNeed& need) { return text(need.up_to_feed, feed_unit()); };
+    QStringList feeds;
+    for (const MotorNeed& need : needs) {
+      if (ends(need) && !feeds.contains(feed_of(need))) {
+        feeds << feed_of(need);
+      }
+    }
+    for (const QString& feed : feeds) {
+      const MotorNeed* highest = nullptr;
+      for (const MotorNeed& need : needs) {
+        if (ends(need) && feed_of(need) == feed &&
+            (highest == nullptr || need.torque > highest->torque)) {
+          highest = &need;
+        }
+      }
+      panel().marks.push_back({feeds.size() > 1
+                                   ? tr("%1: enough up to %2", "what the motor does, feed")
+                                         .arg(motor_state_name(highest->state), feed)
+                                   : tr("enough up to %1").arg(feed),
+                               in_unit(highest->up_to, speed_unit()),
+                               in_unit(highest->torque, torque_unit()), Verdict::open, false});
     }
   }
 

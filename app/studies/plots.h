@@ -4,11 +4,11 @@
 #include "studies/study_figure.h"
 #include "window/style.h"
 
+#include <QFont>
 #include <QList>
 
 class QCPAxisRect;
 class QCustomPlot;
-class QFont;
 class QSize;
 
 namespace feedwright {
@@ -23,10 +23,17 @@ inline constexpr char hint_property[] = "hint";
 void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size_t axis,
                const AxisResults& results, const Look& look, double point_size);
 
-void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const QFont& font);
+/// How a figure is drawn in a size.
+struct PlotShape {
+  int abreast = 1;     ///< panels beside each other: two where it is wide and low
+  bool headed = false; ///< what goes up stands over the panel, not along its side
+  QFont font;          ///< smaller than the window's where that would leave no room to the curves
+  bool operator==(const PlotShape&) const = default;
+};
+PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& usual);
 
-/// Panels abreast that a figure is drawn with in that size: two where it is wide and low.
-int panels_abreast(const StudyFigure& figure, const QSize& size);
+void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look,
+               const PlotShape& shape);
 
 /// The axes of a filled plot in the order of the figure's panels.
 QList<QCPAxisRect*> panel_rects(const QCustomPlot& plot);

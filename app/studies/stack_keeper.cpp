@@ -4,10 +4,12 @@
 #include "studies/label_keeper.h"
 #include "studies/plot_labels.h"
 #include "studies/plots.h"
+#include "window/letters.h"
 
 #include <qcustomplot.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
@@ -95,6 +97,7 @@ void StackKeeper::add(const StudyStack& stack, const QString& unit) {
     column.notes.push_back(word(note.label, 0.0, always, look_.accent, false));
     column.notes.back().item->setProperty(hint_property, note.full);
     column.notes.back().leader->setVisible(false);
+    column.notes.back().item->setTextAlignment(Qt::AlignLeft);
   }
   columns_.push_back(std::move(column));
 }
@@ -105,21 +108,123 @@ double StackKeeper::height_of(double at) const {
   return std::max(room.top(), std::min(wanted, room.bottom())); // a window may leave no room at all
 }
 
+double StackKeeper::bar_width(double usual) {
+  return std::clamp(usual * 0.11, 12.0, 64.0);
+}
+
+/// From the column's edge: past its bar and what leads to the words.
+double StackKeeper::words_left(double usual) const {
+  return 0.03 * usual + bar_width(usual) + 1.6 * QFontMetricsF(font_).averageCharWidth() + 6.0;
+}
+
+double StackKeeper::wanted_width(const Column& column, double usual) const {
+  double widest = 0.0;
+  const auto wide = [](const Word& each) {
+    const QString full = each.item->property(full_text_property).toString();
+    return QFontMetricsF(each.item->font()).horizontalAdvance(full);
+  };
+  for (const Word& each : column.words) {
+    widest = std::max(widest, wide(each));
+  }
+  // A long one may take two lines, broken not quite in its middle.
+  constexpr double broken_share = 0.65;
+  for (const Word& each : column.notes) {
+    widest = std::max(widest, broken_share * wide(each));
+  }
+  const double name =
+      QFontMetricsF(font_).horizontalAdvance(column.name->property(full_text_property).toString());
+  return std::max(words_left(usual) + widest + 6.0, name + 8.0);
+}
+
+/// Alike while every word has room; else a column with room to spare gives of it to the others.
+std::vector<double> StackKeeper::widths(double room) const {
+  const double usual = room / double(std::max<std::size_t>(1, columns_.size()));
+  std::vector<double> made(columns_.size(), usual);
+  double spare = 0.0;
+  double lacking = 0.0;
+  for (const Column& column : columns_) {
+    const double over = usual - wanted_width(column, usual);
+    (over > 0.0 ? spare : lacking) += std::abs(over);
+  }
+  if (lacking <= 0.0) {
+    return made;
+  }
+  const double given = std::min(spare, lacking);
+  for (std::size_t i = 0; i < made.size(); ++i) {
+    const double over = usual - wanted_width(columns_[i], usual);
+    made[i] -= over > 0.0 ? over * given / std::max(spare, 1e-9) : over * given / lacking;
+  }
+  return made;
+}
+
+std::size_t StackKeeper::column_at(double x) const {
+  const auto after = std::upper_bound(edges_.begin(), edges_.end(), x);
+  const auto place = std::size_t(std::max<std::ptrdiff_t>(0, after - edges_.begin() - 1));
+  const bool mirrored = plot_.layoutDirection() == Qt::RightToLeft;
+  return mirrored ? columns_.size() - 1 - place : place;
+}
+
 void StackKeeper::arrange() {
   const QRectF room(rect_.rect());
-  const double width = room.width() / double(std::max<std::size_t>(1, columns_.size()));
+  const std::vector<double> wide = widths(room.width());
   const bool mirrored = plot_.layoutDirection() == Qt::RightToLeft;
-  for (std::size_t i = 0; i < columns_.size(); ++i) {
-    const std::size_t place = mirrored ? columns_.size() - 1 - i : i;
-    arrange(columns_[i], room.left() + width * double(place), width);
+  double left = room.left();
+  edges_.clear();
+  std::vector<std::size_t> order;
+  for (std::size_t place = 0; place < columns_.size(); ++place) {
+    const std::size_t i = mirrored ? columns_.size() - 1 - place : place;
+    order.push_back(i);
+    edges_.push_back(left);
+    arrange(columns_[i], left, wide[i]);
+    left += wide[i];
+  }
+  write_words(order);
+}
+
+double StackKeeper::free_to(const std::vector<std::size_t>& order, std::size_t place,
+                            const QRectF& word) const {
+  const double gap = QFontMetricsF(font_).averageCharWidth();
+  for (std::size_t next = place + 1; next < order.size(); ++next) {
+    const Column& column = columns_[order[next]];
+    const auto beside = [&](const QRectF& area) {
+      return !area.isNull() && area.top() < word.bottom() && area.bottom() > word.top();
+    };
+    const auto any = [&](const std::vector<Word>& words) {
+      return std::ranges::any_of(words, [&](const Word& each) { return beside(each.area); });
+    };
+    double top = rect_.rect().bottom();
+    for (const Level& level : column.levels) {
+      top = std::min(top, height_of(level.at) - 4.0);
+    }
+    for (const Part& part : column.parts) {
+      top = std::min(top, height_of(part.high));
+    }
+    if (any(column.words) || any(column.notes) || word.bottom() > top) {
+      return edges_[next] - gap;
+    }
+  }
+  return rect_.rect().right() - 4.0;
+}
+
+void StackKeeper::write_words(const std::vector<std::size_t>& order) {
+  for (std::size_t place = 0; place < order.size(); ++place) {
+    for (Word& each : columns_[order[place]].words) {
+      if (!each.area.isNull()) {
+        const QString full = each.item->property(full_text_property).toString();
+        const double right = free_to(order, place, each.area);
+        each.item->setText(QFontMetricsF(each.item->font())
+                               .elidedText(full, Qt::ElideRight, right - each.area.left()));
+      }
+    }
   }
 }
 
 void StackKeeper::arrange(Column& column, double left, double width) {
   const QRectF room(rect_.rect());
   const QFontMetricsF metrics(font_);
-  const double bar = std::clamp(width * 0.11, 12.0, 64.0);
-  const double start = left + 0.03 * width;
+  const double usual = room.width() / double(columns_.size());
+  const double bar = bar_width(usual);
+  const double start = left + 0.03 * usual;
   QCPAxis& across = *rect_.axis(QCPAxis::atBottom);
   for (const Part& part : column.parts) {
     part.item->topLeft->setCoords(across.pixelToCoord(start), part.high);
@@ -129,23 +234,44 @@ void StackKeeper::arrange(Column& column, double left, double width) {
     const double y = height_of(level.at);
     draw(*level.item, {start - 4.0, y}, {start + bar + 6.0, y});
   }
-  arrange_words(column, start + bar, start + bar + 1.6 * metrics.averageCharWidth() + 6.0,
-                left + width - 4.0);
+  arrange_words(column, start + bar, left + words_left(usual), left + width - 4.0);
   const QString full = column.name->property(full_text_property).toString();
   column.name->setText(metrics.elidedText(full, Qt::ElideRight, width - 4.0));
   column.name->position->setCoords(
       left + (width - metrics.horizontalAdvance(column.name->text())) / 2.0, room.bottom() + 3.0);
 }
 
+/// From the foot up; a long one takes two lines where the column has them.
+void StackKeeper::arrange_notes(Column& column, double left, double right) {
+  const QRectF room(rect_.rect());
+  const double height = QFontMetricsF(font_).height();
+  const auto free = int(room.height() / height) - int(column.words.size() + column.notes.size());
+  int spare = std::max(0, free);
+  double bottom = room.bottom();
+  for (std::size_t i = column.notes.size(); i-- > 0;) {
+    Word& note = column.notes[i];
+    const QString full = note.item->property(full_text_property).toString();
+    const int lines = spare > 0 ? 2 : 1;
+    const QString shown = cut_to_lines(full, note.item->font(), int(right - left), lines);
+    const auto used = int(broken(shown, note.item->font(), int(right - left)).size());
+    spare -= used - 1;
+    note.item->setText(
+        used > 1 ? broken(shown, note.item->font(), int(right - left)).join(QLatin1Char('\n'))
+                 : shown);
+    bottom -= used * height;
+    note.item->position->setCoords(left, bottom);
+    note.area = QRectF(left, bottom, right - left, used * height);
+  }
+}
+
 void StackKeeper::arrange_words(Column& column, double bar_end, double left, double right) {
   const QRectF room(rect_.rect());
   const double height = QFontMetricsF(font_).height();
-  const double notes_top = room.bottom() - height * double(column.notes.size());
-  for (std::size_t i = 0; i < column.notes.size(); ++i) {
-    column.notes[i].item->position->setCoords(left, notes_top + height * double(i));
-  }
+  arrange_notes(column, left, right);
+  const double notes_top = column.notes.empty() ? room.bottom() : column.notes.front().area.top();
   std::vector<Word*> shown;
   for (Word& each : column.words) {
+    each.area = QRectF();
     shown.push_back(&each);
   }
   // The smallest parts go without a word where there is no room; table and read-out have them.
@@ -164,15 +290,9 @@ void StackKeeper::arrange_words(Column& column, double bar_end, double left, dou
   }
   const std::vector<double> tops = spread_labels(middles, height, room.top(), notes_top);
   for (std::size_t i = 0; i < shown.size(); ++i) {
+    shown[i]->area = QRectF(left, tops[i], right - left, height);
     shown[i]->item->position->setCoords(left, tops[i]);
     draw(*shown[i]->leader, {bar_end, middles[i]}, {left - 3.0, tops[i] + height / 2.0});
-  }
-  for (const auto* words : {&column.words, &column.notes}) {
-    for (const Word& each : *words) {
-      const QString full = each.item->property(full_text_property).toString();
-      each.item->setText(
-          QFontMetricsF(each.item->font()).elidedText(full, Qt::ElideRight, right - left));
-    }
   }
 }
 

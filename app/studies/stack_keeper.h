@@ -8,6 +8,7 @@
 
 #include <QFont>
 #include <QObject>
+#include <QRectF>
 
 #include <vector>
 
@@ -26,12 +27,16 @@ public:
   StackKeeper(QCustomPlot& plot, QCPAxisRect& rect, const StudyFigure& figure, const Look& look,
               const QFont& font);
 
+  /// The column that stands at that place of the plot, by its number.
+  std::size_t column_at(double x) const;
+
 private:
   struct Word {
     QCPItemText* item;
     QCPItemLine* leader;
     double at;     ///< on the scale
     double weight; ///< the least goes first where there is no room
+    QRectF area = {};
   };
   struct Part {
     QCPItemRect* item;
@@ -53,8 +58,18 @@ private:
   Word word(const QString& text, double at, double weight, const QColor& colour, bool strong);
   QString beyond(double at, const QString& text) const;
   void arrange();
+  /// What the column wants so that no word of it is cut.
+  double wanted_width(const Column& column, double usual) const;
+  std::vector<double> widths(double room) const;
+  static double bar_width(double usual);
+  double words_left(double usual) const;
   void arrange(Column& column, double left, double width);
   void arrange_words(Column& column, double bar_end, double left, double right);
+  void arrange_notes(Column& column, double left, double right);
+  /// As much of each as has room up to what stands beside it.
+  void write_words(const std::vector<std::size_t>& order);
+  double free_to(const std::vector<std::size_t>& order, std::size_t place,
+                 const QRectF& word) const;
   double height_of(double at) const;
 
   QCustomPlot& plot_;
@@ -63,6 +78,7 @@ private:
   QFont font_;
   double top_; ///< of the scale as the figure gives it
   std::vector<Column> columns_;
+  std::vector<double> edges_; ///< where columns begin, in the order they stand in
 };
 
 } // namespace feedwright

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/studies_view.h"
 
+#include "fields/wheel_guard.h"
 #include "files/write_file.h"
 #include "prompts/prompts.h"
 #include "studies/move_distance.h"
@@ -10,9 +11,12 @@
 #include "text/text_of.h"
 
 #include <QBuffer>
+#include <QComboBox>
 #include <QDir>
+#include <QEvent>
 #include <QFile>
 #include <QFileInfo>
+#include <QHBoxLayout>
 #include <QStackedLayout>
 #include <QTabBar>
 #include <QVBoxLayout>
@@ -24,6 +28,7 @@ namespace feedwright {
 namespace {
 
 constexpr int plots = int(std::size(all_studies));
+constexpr int side = 8; // margin
 
 } // namespace
 
@@ -33,15 +38,7 @@ StudiesView::StudiesView(MachineDocument& document, QWidget* parent)
   setAccessibleName(tr("Studies"));
   setBackgroundRole(QPalette::Base);
   setAutoFillBackground(true);
-  tabs_ = new QTabBar(this);
-  tabs_->setObjectName(QStringLiteral("study_tabs"));
-  tabs_->setAccessibleName(tr("Study"));
-  tabs_->setDrawBase(false);
-  tabs_->setExpanding(false);
-  for (const Study study : all_studies) {
-    tabs_->addTab(study_name(study));
-  }
-  tabs_->addTab(tr("Working"));
+  QWidget* chooser = make_chooser();
   auto* plot = new QWidget(this);
   distance_ = new MoveDistance(plot);
   canvas_ = new StudyCanvas(plot);
@@ -52,9 +49,9 @@ StudiesView::StudiesView(MachineDocument& document, QWidget* parent)
   plot_layout->addWidget(canvas_, 1);
   working_ = new WorkingView(document_, this);
   auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(8, 4, 8, 8);
+  layout->setContentsMargins(side, 4, side, 8);
   layout->setSpacing(4);
-  layout->addWidget(tabs_);
+  layout->addWidget(chooser);
   stack_ = new QStackedLayout;
   stack_->addWidget(plot);
   stack_->addWidget(working_);
@@ -66,6 +63,61 @@ StudiesView::StudiesView(MachineDocument& document, QWidget* parent)
   connect(&document_, &MachineDocument::changed, this, &StudiesView::refresh);
   connect(&document_, &MachineDocument::selection_changed, this, &StudiesView::refresh);
   refresh();
+}
+
+QWidget* StudiesView::make_chooser() {
+  auto* chooser = new QWidget(this);
+  tabs_ = new QTabBar(chooser);
+  tabs_->setObjectName(QStringLiteral("study_tabs"));
+  tabs_->setAccessibleName(tr("Study"));
+  tabs_->setDrawBase(false);
+  tabs_->setExpanding(false);
+  for (const Study study : all_studies) {
+    tabs_->addTab(study_name(study));
+  }
+  tabs_->addTab(tr("Working"));
+  box_ = new QComboBox(chooser);
+  box_->setObjectName(QStringLiteral("study_box"));
+  box_->setAccessibleName(tabs_->accessibleName());
+  box_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  new WheelGuard(box_);
+  for (int i = 0; i < tabs_->count(); ++i) {
+    box_->addItem(tabs_->tabText(i));
+  }
+  box_->hide();
+  auto* row = new QHBoxLayout(chooser);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(tabs_, 1);
+  row->addWidget(box_);
+  row->addStretch();
+  connect(box_, &QComboBox::activated, tabs_, &QTabBar::setCurrentIndex);
+  connect(tabs_, &QTabBar::currentChanged, box_, &QComboBox::setCurrentIndex);
+  return chooser;
+}
+
+void StudiesView::fit_chooser() {
+  const bool room = tabs_->sizeHint().width() <= width() - 2 * side;
+  if (room == box_->isHidden()) {
+    return;
+  }
+  const bool focused = tabs_->hasFocus() || box_->hasFocus();
+  tabs_->setVisible(room);
+  box_->setVisible(!room);
+  if (focused) {
+    (room ? static_cast<QWidget*>(tabs_) : box_)->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+void StudiesView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit_chooser();
+}
+
+void StudiesView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && tabs_ != nullptr) {
+    fit_chooser();
+  }
 }
 
 int StudiesView::study_count() {

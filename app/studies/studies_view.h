@@ -8,6 +8,7 @@
 
 #include <functional>
 
+class QComboBox;
 class QStackedLayout;
 class QTabBar;
 
@@ -41,8 +42,13 @@ public slots:
 
 protected:
   void showEvent(QShowEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
 private:
+  QWidget* make_chooser();
+  /// Tabs where all have room, else a box with the same entries.
+  void fit_chooser();
   void refresh();
   void show_plot(int study);
   void save_picture();
@@ -51,6 +57,7 @@ private:
 
   MachineDocument& document_;
   QTabBar* tabs_ = nullptr;
+  QComboBox* box_ = nullptr;
   QStackedLayout* stack_ = nullptr;
   StudyCanvas* canvas_ = nullptr;
   MoveDistance* distance_ = nullptr;

@@ -4,6 +4,8 @@
 #include "limits/number_text.h"
 #include "studies/label_keeper.h"
 #include "studies/plots.h"
+#include "studies/stack_keeper.h"
+#include "window/letters.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -66,6 +68,7 @@ StudyCanvas::StudyCanvas(QWidget* parent) : QWidget(parent) {
   read_out_->setWordWrap(true);
   read_out_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
   read_out_->setForegroundRole(QPalette::PlaceholderText);
+  read_out_->installEventFilter(this);
   nothing_ = new QLabel(this);
   nothing_->setObjectName(QStringLiteral("study_nothing"));
   nothing_->setTextFormat(Qt::PlainText);
@@ -212,8 +215,8 @@ void StudyCanvas::fill() {
                           rect->axis(QCPAxis::atLeft)->range());
     }
   }
-  fill_plot(*plot_, figure_, Look::of(palette()), font());
-  abreast_ = panels_abreast(figure_, plot_->size());
+  shape_ = plot_shape(figure_, plot_->size(), font());
+  fill_plot(*plot_, figure_, Look::of(palette()), shape_);
   const auto rects = panel_rects(*plot_);
   for (qsizetype i = 0; i < rects.size() && i < qsizetype(scales.size()); ++i) {
     rects[i]->axis(QCPAxis::atBottom)->setRange(scales[std::size_t(i)].first);
@@ -223,7 +226,6 @@ void StudyCanvas::fill() {
     read_off(*cursor_);
   } else {
     say(figure_.summary);
-    read_out_->setToolTip(empty_hint());
   }
   plot_->replot(QCustomPlot::rpQueuedReplot);
 }
@@ -254,12 +256,34 @@ void StudyCanvas::fill_table() {
 }
 
 QString StudyCanvas::reading() const {
-  return read_out_->text();
+  return said_;
 }
 
 void StudyCanvas::say(const QString& text) {
-  read_out_->setText(text);
+  said_ = text;
   read_out_->setAccessibleDescription(text);
+  show_said();
+}
+
+/// A low pane leaves the plot its height: what has no room below it is in the tool tip.
+void StudyCanvas::show_said() {
+  constexpr int lines_to_one = 5;
+  const int line = std::max(1, read_out_->fontMetrics().lineSpacing());
+  const int lines = std::max(1, height() / (lines_to_one * line));
+  const QString shown = cut_to_lines(said_, read_out_->font(), read_out_->width(), lines);
+  if (read_out_->text() != shown) {
+    read_out_->setText(shown);
+  }
+  QStringList tip;
+  if (shown != said_) {
+    tip << said_.toHtmlEscaped();
+  }
+  if (!cursor_) {
+    tip << empty_hint().toHtmlEscaped();
+  }
+  read_out_->setToolTip(tip.isEmpty()
+                            ? QString()
+                            : QStringLiteral("<p>%1</p>").arg(tip.join(QStringLiteral("</p><p>"))));
 }
 
 /// The line below grows for a long text and does not shrink again, lest the plot jumps about while
@@ -285,6 +309,13 @@ void StudyCanvas::read_off(double x) {
   if (!stacks) {
     draw_cursor();
   }
+}
+
+/// Columns are as wide as their words; each is read off at its middle.
+double StudyCanvas::x_at(const QCPAxisRect& rect, double pixel) const {
+  const auto* keeper = plot_->findChild<StackKeeper*>();
+  return keeper != nullptr ? double(keeper->column_at(pixel)) + 0.5
+                           : rect.axis(QCPAxis::atBottom)->pixelToCoord(pixel);
 }
 
 void StudyCanvas::draw_cursor() {
@@ -400,6 +431,9 @@ void StudyCanvas::show_full_text(const QPoint& at, const QPoint& on_screen) cons
 }
 
 bool StudyCanvas::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == read_out_ && event->type() == QEvent::Resize) {
+    show_said();
+  }
   const bool ours = watched == plot_ || watched == table_;
   if (!ours || figure_.is_empty()) {
     return QWidget::eventFilter(watched, event);
@@ -437,7 +471,7 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
     }
     QCPAxisRect* rect = plot_->axisRectAt(mouse.position());
     if (rect != nullptr) {
-      read_off(rect->axis(QCPAxis::atBottom)->pixelToCoord(mouse.position().x()));
+      read_off(x_at(*rect, mouse.position().x()));
     }
     return false;
   }
@@ -451,7 +485,7 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
     return true;
   }
   case QEvent::Resize:
-    if (panels_abreast(figure_, static_cast<QResizeEvent&>(event).size()) != abreast_) {
+    if (plot_shape(figure_, static_cast<QResizeEvent&>(event).size(), font()) != shape_) {
       QMetaObject::invokeMethod(
           this, [this] { fill(); }, Qt::QueuedConnection);
     }

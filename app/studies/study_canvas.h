@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "studies/plots.h"
 #include "studies/study_figure.h"
 
 #include <QWidget>
@@ -9,6 +10,7 @@
 #include <vector>
 
 class QAction;
+class QCPAxisRect;
 class QCustomPlot;
 class QLabel;
 class QTableWidget;
@@ -57,8 +59,10 @@ private:
   bool take_key(int key, bool shift);
   void start_cursor(int steps);
   void read_off(double x);
+  double x_at(const QCPAxisRect& rect, double pixel) const;
   void draw_cursor();
   void say(const QString& text);
+  void show_said();
   void keep_room_for_reading();
   void show_full_text(const QPoint& at, const QPoint& on_screen) const;
   void reset_zoom();
@@ -75,7 +79,8 @@ private:
   std::optional<Study> study_;
   StudyFigure figure_;
   std::optional<double> cursor_;
-  int abreast_ = 1;
+  QString said_; ///< in full; the line below shows as much as has room
+  PlotShape shape_;
   bool zoomed_ = false;
 };
 

@@ -4,6 +4,7 @@
 #include "limits/number_text.h"
 #include "studies/label_keeper.h"
 #include "studies/stack_keeper.h"
+#include "window/letters.h"
 
 #include <QApplication>
 #include <qcustomplot.h>
@@ -36,6 +37,22 @@ protected:
     return number_text(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
   }
 };
+
+/// Of the words that stand at a curve or a point.
+double widest_word(const StudyFigure& figure, QFont font) {
+  font.setBold(true);
+  const QFontMetricsF metrics(font);
+  double widest = 0.0;
+  for (const StudyPanel& panel : figure.panels) {
+    for (const StudyMark& mark : panel.marks) {
+      widest = std::max(widest, metrics.horizontalAdvance(mark_text(mark)));
+    }
+    for (const StudyCurve& curve : panel.curves) {
+      widest = std::max(widest, curve.named ? metrics.horizontalAdvance(curve.label) : 0.0);
+    }
+  }
+  return widest;
+}
 
 QList<double> list(const std::vector<double>& values) {
   return {values.begin(), values.end()};
@@ -80,8 +97,8 @@ QList<QCPAxisRect*> make_rects(QCustomPlot& plot, int panels, int abreast) {
 
 class PlotFiller {
 public:
-  PlotFiller(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const QFont& font)
-      : plot_(plot), figure_(figure), look_(look), font_(font) {}
+  PlotFiller(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const PlotShape& shape)
+      : plot_(plot), figure_(figure), look_(look), shape_(shape), font_(shape.font) {}
 
   void fill() {
     plot_.clearPlottables();
@@ -90,7 +107,7 @@ public:
         plot_.findChildren<QObject*>(QStringLiteral("label_keeper"), Qt::FindDirectChildrenOnly));
     plot_.setBackground(QBrush(look_.paper));
     const int panels = int(figure_.panels.size());
-    const int abreast = panels_abreast(figure_, plot_.size());
+    const int abreast = shape_.abreast;
     const QList<QCPAxisRect*> rects = make_rects(plot_, panels, abreast);
     const int rows = (panels + abreast - 1) / abreast;
     for (int i = 0; i < panels; ++i) {
@@ -118,8 +135,8 @@ private:
       return;
     }
     keeper_ = new LabelKeeper(plot_, rect, look_.paper);
-    if (many()) {
-      keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_));
+    if (shape_.headed) {
+      keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_), many());
     }
     if (figure_.is_empty()) {
       say_why();
@@ -150,13 +167,17 @@ private:
     QCPAxis& across = *rect_->axis(QCPAxis::atBottom);
     QCPAxis& up = *rect_->axis(QCPAxis::atLeft);
     set_axis(across, lowest ? both_axes_label(figure_) : QString());
-    set_axis(up, many() ? QString() : y_axis_label(panel));
+    set_axis(up, shape_.headed ? QString() : y_axis_label(panel));
     across.setTickLabels(lowest && figure_.stacks.empty());
     across.setTicks(figure_.stacks.empty());
     across.grid()->setVisible(figure_.stacks.empty());
     if (many()) {
       up.ticker()->setTickCount(3);
     }
+    // Room for each number with a gap of its own width.
+    const double number = QFontMetricsF(font_).horizontalAdvance(QStringLiteral("0.25"));
+    const double room = double(plot_.width()) / shape_.abreast - 4.0 * number;
+    across.ticker()->setTickCount(std::clamp(int(room / (1.6 * number)), 2, 5));
     rect_->setupFullAxesBox();
     set_top(*rect_->axis(QCPAxis::atTop));
     for (const auto type : {QCPAxis::atTop, QCPAxis::atRight}) {
@@ -168,7 +189,8 @@ private:
     const int below = figure_.stacks.empty() ? 0 : QFontMetrics(font_).height() + 6;
     // The heading of one of many stands over its frame, where it covers no curve.
     const int heading = QFontMetrics(font_).height() + 3;
-    rect_->setMinimumMargins(many() ? QMargins(0, heading, 1, 1) : QMargins(0, 0, 1, below));
+    rect_->setMinimumMargins(shape_.headed ? QMargins(0, heading, 1, many() ? 1 : below)
+                                           : QMargins(0, 0, 1, below));
   }
 
   void set_top(QCPAxis& top) {
@@ -313,6 +335,7 @@ private:
   QCustomPlot& plot_;
   const StudyFigure& figure_;
   const Look& look_;
+  PlotShape shape_;
   QFont font_;
   QCPAxisRect* rect_ = nullptr;
   LabelKeeper* keeper_ = nullptr;
@@ -320,10 +343,31 @@ private:
 
 } // namespace
 
-int panels_abreast(const StudyFigure& figure, const QSize& size) {
+PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& usual) {
   constexpr int lowest = 80; // a panel below that cannot be read
   const auto panels = int(figure.panels.size());
-  return panels > 1 && size.height() < lowest * panels && size.width() > 2 * size.height() ? 2 : 1;
+  const bool many = panels > 1;
+  PlotShape made;
+  made.abreast =
+      many && size.height() < lowest * panels && size.width() > 2 * size.height() ? 2 : 1;
+  // In lines of text: the scales and their names, then each panel with its heading.
+  constexpr double scales = 2.5;
+  constexpr double one = 6.0;
+  constexpr double of_many = 4.0;
+  const int rows = (panels + made.abreast - 1) / made.abreast;
+  const double beyond = scales + (figure.top ? 1.0 : 0.0);
+  const double wanted = beyond + (many ? rows * of_many : one);
+  const double line = QFontMetricsF(usual).height();
+  made.font = fitted(usual, std::min(size.height() / (wanted * line),
+                                     (size.width() / made.abreast - 4.5 * line) /
+                                         std::max(1.0, widest_word(figure, usual))));
+  const QFontMetricsF metrics(made.font);
+  const double side = size.height() - beyond * metrics.height();
+  // A second scale stands where the heading would, and columns have short names.
+  const bool may_be = !figure.top && figure.stacks.empty();
+  made.headed =
+      many || (may_be && metrics.horizontalAdvance(y_axis_label(figure.panels.front())) > side);
+  return made;
 }
 
 QList<QCPAxisRect*> panel_rects(const QCustomPlot& plot) {
@@ -344,8 +388,9 @@ void reset_scales(QCustomPlot& plot, const StudyFigure& figure) {
   }
 }
 
-void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const QFont& font) {
-  PlotFiller(plot, figure, look, font).fill();
+void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look,
+               const PlotShape& shape) {
+  PlotFiller(plot, figure, look, shape).fill();
 }
 
 void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size_t axis,
@@ -353,7 +398,9 @@ void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size
   QFont font = QApplication::font();
   font.setPointSizeF(point_size);
   const FileUnits units(machine);
-  fill_plot(plot, study_figure(study, {machine, axis, results, units}), look, font);
+  PlotShape shape;
+  shape.font = font;
+  fill_plot(plot, study_figure(study, {machine, axis, results, units}), look, shape);
 }
 
 } // namespace feedwright

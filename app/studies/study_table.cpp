@@ -4,16 +4,73 @@
 
 #include "limits/number_text.h"
 #include "studies/study_figure.h"
+#include "text/words.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
 namespace {
 
 constexpr int digits = 5;
+
+/// A number waits for all others of its column before it is written.
+struct TableCell {
+  QString text = {};
+  std::optional<double> number = std::nullopt;
+};
+using TableRow = std::vector<TableCell>;
+
+/// The numbers of one column, all with the same decimals, so that they stand under each other: as
+/// many as its largest has with five digits, and no more than the numbers need.
+class ColumnWriter {
+public:
+  ColumnWriter(const std::vector<TableRow>& rows, std::size_t column) {
+    for (const TableRow& row : rows) {
+      largest_ = std::max(largest_, std::abs(row[column].number.value_or(0.0)));
+    }
+    const int whole = largest_ > 0.0 ? int(std::floor(std::log10(largest_))) + 1 : 1;
+    const int most = std::max(0, digits - whole);
+    for (const TableRow& row : rows) {
+      if (row[column].number) {
+        decimals_ = std::max(decimals_, needed(*row[column].number, most));
+      }
+    }
+  }
+
+  QString text(double value) const {
+    constexpr double smallest_plain = 1e-4;
+    constexpr double largest_plain = 1e7;
+    if (largest_ > 0.0 && (largest_ < smallest_plain || largest_ >= largest_plain)) {
+      return number_text(value, digits);
+    }
+    QString written = fixed(value, decimals_);
+    if (written.startsWith(QLatin1Char('-')) && written == fixed(-0.0, decimals_)) {
+      written.remove(0, 1);
+    }
+    return words::decimal_mark() == DecimalMark::comma
+               ? written.replace(QLatin1Char('.'), QLatin1Char(','))
+               : written;
+  }
+
+private:
+  static QString fixed(double value, int decimals) { return QString::number(value, 'f', decimals); }
+
+  static int needed(double value, int most) {
+    const QString written = fixed(value, most);
+    int decimals = most;
+    while (decimals > 0 && written[written.size() - 1 - (most - decimals)] == QLatin1Char('0')) {
+      --decimals;
+    }
+    return decimals;
+  }
+
+  double largest_ = 0.0;
+  int decimals_ = 0;
+};
 
 class TableMaker {
   Q_DECLARE_TR_FUNCTIONS(Studies)
@@ -23,7 +80,15 @@ public:
 
   StudyTable make() {
     figure_.stacks.empty() ? add_points() : add_stacks();
-    return std::move(out_);
+    std::vector<QStringList> written(rows_.size());
+    for (std::size_t column = 0; column < std::size_t(head_.size()); ++column) {
+      const ColumnWriter writer(rows_, column);
+      for (std::size_t row = 0; row < rows_.size(); ++row) {
+        const TableCell& cell = rows_[row][column];
+        written[row] << (cell.number ? writer.text(*cell.number) : cell.text);
+      }
+    }
+    return {head_, written};
   }
 
 private:
@@ -34,7 +99,7 @@ private:
 
   void add_column(const QString& label, const QString& unit, const std::vector<double>& x,
                   const std::vector<double>& y) {
-    out_.head << tr("%1, %2", "what a column holds, its unit").arg(label, unit);
+    head_ << tr("%1, %2", "what a column holds, its unit").arg(label, unit);
     columns_.push_back({&x, &y});
   }
 
@@ -50,9 +115,9 @@ private:
   }
 
   void add_points() {
-    out_.head << x_axis_label(figure_);
+    head_ << x_axis_label(figure_);
     if (figure_.top) {
-      out_.head << top_axis_label(figure_);
+      head_ << top_axis_label(figure_);
     }
     for (const StudyPanel& panel : figure_.panels) {
       for (const StudyCurve& curve : panel.curves) {
@@ -64,7 +129,7 @@ private:
         }
       }
     }
-    out_.head << tr("Marked");
+    head_ << tr("Marked");
     const std::vector<double> xs = all_x();
     for (std::size_t row = 0; row < xs.size(); ++row) {
       add_row(xs, row);
@@ -72,59 +137,67 @@ private:
     add_marked();
   }
 
-  QStringList start_of_row(double x) const {
-    QStringList cells{number_text(x, digits)};
+  TableRow start_of_row(std::optional<double> x) const {
+    TableRow cells{{{}, x}};
     if (figure_.top) {
-      cells << number_text(x * figure_.top->per_x, digits);
+      cells.push_back({{}, x ? std::optional(*x * figure_.top->per_x) : std::nullopt});
     }
     return cells;
   }
 
   void add_row(const std::vector<double>& xs, std::size_t row) {
-    QStringList cells = start_of_row(xs[row]);
+    TableRow cells = start_of_row(xs[row]);
     for (const Column& column : columns_) {
       const auto y = *column.x == xs ? std::optional((*column.y)[row])
                                      : value_at(*column.x, *column.y, xs[row]);
-      cells << (y ? number_text(*y, digits) : QString());
+      cells.push_back({{}, y});
     }
-    out_.rows.push_back(cells << QString());
+    cells.emplace_back();
+    rows_.push_back(std::move(cells));
+  }
+
+  void add_marked_row(std::optional<double> x, const QString& text) {
+    TableRow cells = start_of_row(x);
+    cells.resize(cells.size() + columns_.size());
+    cells.push_back({text});
+    rows_.push_back(std::move(cells));
   }
 
   void add_marked() {
-    const QStringList blank(qsizetype(columns_.size()), QString());
     for (const StudyPanel& panel : figure_.panels) {
       for (const StudyMark& mark : panel.marks) {
-        out_.rows.push_back(start_of_row(mark.x) + blank + QStringList(mark_text(mark)));
+        add_marked_row(mark.x, mark_text(mark));
       }
       for (const StudyLine& line : panel.lines) {
-        const QStringList start =
-            line.upright ? start_of_row(line.value) : QStringList(figure_.top ? 2 : 1, QString());
-        out_.rows.push_back(start + blank + QStringList(line.label));
+        add_marked_row(line.upright ? std::optional(line.value) : std::nullopt, line.label);
       }
     }
   }
 
   void add_stacks() {
     const StudyPanel& panel = figure_.panels.front();
-    out_.head << tr("Column") << tr("Part or level") << y_axis_label(panel) << tr("Marked");
+    head_ << tr("Column") << tr("Part or level") << y_axis_label(panel) << tr("Marked");
     for (const StudyStack& stack : figure_.stacks) {
       for (const StackPart& part : stack.parts) {
-        out_.rows.push_back({stack.name, part.label, number_text(part.size, digits), {}});
+        rows_.push_back({{stack.name}, {part.label}, {{}, part.size}, {}});
       }
       for (const StackTick& tick : stack.ticks) {
-        out_.rows.push_back(
-            {stack.name, tick.label, number_text(tick.at, digits),
-             tick.verdict == Verdict::open ? QString() : tick_text(tick, panel.y_unit)});
+        rows_.push_back(
+            {{stack.name},
+             {tick.label},
+             {{}, tick.at},
+             {tick.verdict == Verdict::open ? QString() : tick_text(tick, panel.y_unit)}});
       }
       for (const StackNote& note : stack.notes) {
-        out_.rows.push_back({stack.name, {}, {}, note.full});
+        rows_.push_back({{stack.name}, {}, {}, {note.full}});
       }
     }
   }
 
   const StudyFigure& figure_;
   std::vector<Column> columns_;
-  StudyTable out_;
+  QStringList head_;
+  std::vector<TableRow> rows_;
 };
 
 template <class Cell>

@@ -102,6 +102,38 @@ constexpr Word usual[] = {
     {"drive.whip_share", QT_TRANSLATE_NOOP("Words", "Usual: 80 % of the first critical speed.")},
 };
 
+/// Supply, controller and spindle are shown together.
+constexpr const char* machine_guide = QT_TRANSLATE_NOOP(
+    "Words", "What all axes share. The voltage decides how fast the motors still pull, the step "
+             "rate how fast they may turn, the spindle how hard a cut can press.");
+
+constexpr const char* part_guides[slot_count] = {
+    machine_guide,
+    machine_guide,
+    machine_guide,
+    QT_TRANSLATE_NOOP("Words", "How far the axis goes and how it lies. On an incline the motor "
+                               "carries weight, and an axis that can fall wants a brake."),
+    QT_TRANSLATE_NOOP("Words", "What the axis must do. Every limit is judged by these, so ask for "
+                               "what the work needs and no more."),
+    QT_TRANSLATE_NOOP("Words",
+                      "All that this axis moves. Its mass decides the acceleration and, on "
+                      "an incline, what must be held."),
+    QT_TRANSLATE_NOOP("Words", "They carry the load and rub. What they and their covers take is "
+                               "lost to the cut at every feed."),
+    QT_TRANSLATE_NOOP("Words", "How the two sides are driven. Look at how far apart they are and "
+                               "where between them the load stands."),
+    QT_TRANSLATE_NOOP("Words", "A day's work. It warms the motor and wears screw, bearings and "
+                               "guides; without it their life stays open."),
+    QT_TRANSLATE_NOOP("Words",
+                      "It turns the drive. Look at the torque it has left at speed, not at "
+                      "its holding torque."),
+    QT_TRANSLATE_NOOP("Words", "Between motor and drive. A ratio trades feed for force; whatever "
+                               "gives or has play here shows at the tool."),
+    QT_TRANSLATE_NOOP("Words", "It turns rotation into travel. A long lead or a large pulley is "
+                               "fast, a short or small one strong; what is long and thin whips, "
+                               "buckles and stretches."),
+};
+
 std::string key_of(PartSlot slot, std::string_view member) {
   return std::string(slot_name(slot)) + "." + std::string(member);
 }
@@ -117,6 +149,10 @@ QString field_guide(PartSlot slot, const FieldInfo& field) {
     said << Guide::symbol(plain_symbols(text_of(field.symbol)));
   }
   return said.join(QLatin1Char(' '));
+}
+
+QString part_guide(PartSlot slot) {
+  return translated(part_guides[static_cast<std::size_t>(slot)]);
 }
 
 QString section_name(PartSlot slot, std::string_view section) {

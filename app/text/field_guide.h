@@ -11,6 +11,9 @@ namespace feedwright::words {
 /// where to read it where that is known, and its symbol in the working. Plain text.
 QString field_guide(PartSlot slot, const FieldInfo& field);
 
+/// What a part does in the machine and what to look at in it, in one or two sentences.
+QString part_guide(PartSlot slot);
+
 /// Title of a stretch of a part's fields: "Thread".
 QString section_name(PartSlot slot, std::string_view section);
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "train/label_marks.h"
 
-#include <QStringList>
-
 #include <algorithm>
 
 namespace feedwright {
@@ -20,6 +18,11 @@ struct PartMarks {
   QStringList lines;
   const GoverningMark* worst;
 };
+
+/// Said in the box itself, which is drawn as large as they need.
+bool in_box(PartSlot slot) {
+  return slot == PartSlot::supply || slot == PartSlot::controller;
+}
 
 std::vector<PartMarks> marks_by_part(const TrainGeometry& train, const GoverningMark* said) {
   std::vector<const GoverningMark*> marks;
@@ -60,6 +63,15 @@ const GoverningMark* whip_mark(const TrainGeometry& train) {
   return found != train.also.end() ? &*found : nullptr;
 }
 
+MarksAt marks_at(const TrainGeometry& train, PartSlot slot) {
+  for (const PartMarks& part : marks_by_part(train, nullptr)) {
+    if (part.slot == slot) {
+      return {part.lines, tone_of_mark(*part.worst)};
+    }
+  }
+  return {};
+}
+
 Tone tone_of_mark(const GoverningMark& mark) {
   return mark.verdict == Verdict::clear ? Tone::ink : tone_of(mark.verdict);
 }
@@ -69,9 +81,10 @@ void label_marks(LabelWriter& writer, const TrainGeometry& train, const TrainPla
   for (const PartMarks& part :
        marks_by_part(train, plan.whip.isEmpty() ? nullptr : whip_mark(train))) {
     const Tone tone = tone_of_mark(*part.worst);
-    const bool in_box = part.slot == PartSlot::supply || part.slot == PartSlot::controller;
-    const std::vector<Beside> sides =
-        in_box ? std::vector{left, right, below, above} : std::vector{above, right, below, left};
+    if (in_box(part.slot)) {
+      continue;
+    }
+    const std::vector<Beside> sides{above, right, below, left};
     const QRectF area = area_of(plan, part.slot);
     // A part without a place of its own yet, such as a duty that the title had no room for.
     bool said = area.isNull() && writer.anywhere(part.lines.constFirst(), tone);

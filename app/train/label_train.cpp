@@ -114,8 +114,8 @@ private:
 
   void label_fixed() {
     writer_.add(plan_.carriage_text, plan_.carriage, Tone::ink, false, Qt::AlignCenter);
-    boxed(train_.supply_text, plan_.supply, PartSlot::supply);
-    boxed(train_.controller_text, plan_.controller, PartSlot::controller);
+    boxed(plan_.supply_text, plan_.supply, PartSlot::supply);
+    boxed(plan_.controller_text, plan_.controller, PartSlot::controller);
     writer_.dimension(train_.span_text, plan_.start.x(), plan_.end.x(), plan_.span_line);
     writer_.dimension(train_.travel_text, plan_.nut_at_start.center().x(),
                       plan_.nut_at_end.center().x(), plan_.travel_line);
@@ -123,9 +123,7 @@ private:
 
   /// Text in a box, standing out where the box governs.
   void boxed(const QString& text, const QRectF& area, PartSlot slot) {
-    const bool governs = train_.governing && train_.governing->slot == slot;
-    writer_.add(text, area, governs ? tone_of_mark(*train_.governing) : Tone::faint, false,
-                Qt::AlignCenter);
+    writer_.add(text, area, marks_at(train_, slot).tone, false, Qt::AlignCenter);
   }
 
   void label_title() {

@@ -118,19 +118,22 @@ private:
   }
 
   void place_machine_side() {
-    const QSizeF box = room_.box();
+    const QSizeF box = room_.box(PartSlot::controller);
+    const QSizeF above = room_.box(PartSlot::supply);
+    plan_.supply_text = room_.box_text(PartSlot::supply);
+    plan_.controller_text = room_.box_text(PartSlot::controller);
     const double left = plan_.start.x() - room_.left(plan_.scale, plan_.belt_upright);
     // Level with the dimensions, but never under the motor or the belt.
     double drive_bottom = plan_.motor.bottom();
     if (plan_.loop) {
-      drive_bottom = rect_.bottom() - 2.0 * box.height() - u(11);
+      drive_bottom = rect_.bottom() - room_.boxes_height() - u(6);
     } else if (train_.belt) {
       drive_bottom = std::max(drive_bottom, plan_.belt.boundingRect().bottom());
     }
-    const double bottom = std::max(plan_.span_line + plan_.line / 2.0,
-                                   drive_bottom + u(6) + 2.0 * box.height() + u(5));
+    const double bottom =
+        std::max(plan_.span_line + plan_.line / 2.0, drive_bottom + u(6) + room_.boxes_height());
     plan_.controller = QRectF(QPointF(left, bottom - box.height()), box);
-    plan_.supply = plan_.controller.translated(0.0, -box.height() - u(5));
+    plan_.supply = QRectF(plan_.controller.topLeft() - QPointF(0.0, above.height() + u(5)), above);
   }
 
   void plan_whip() {

@@ -102,6 +102,8 @@ struct TrainPlan {
   QPolygonF whip;
   QRectF supply;
   QRectF controller;
+  QString supply_text; ///< what stands in the box, with what governs there
+  QString controller_text;
   std::vector<PlannedPart> parts;
   std::vector<PlannedLabel> labels;
   std::vector<PlannedFigure> figures;

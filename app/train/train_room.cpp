@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "train/train_room.h"
 
+#include "train/label_marks.h"
+
 #include <QStringList>
 
 #include <algorithm>
@@ -22,9 +24,21 @@ TrainRoom::TrainRoom(const TrainGeometry& train, const QRectF& rect, const Train
     : train_(train), rect_(rect), options_(options), metrics_(metrics), line_(metrics.height()),
       unit_(metrics.height() / 15.0) {}
 
-QSizeF TrainRoom::box() const {
-  return {std::max(width_of(train_.supply_text), width_of(train_.controller_text)) + u(14),
-          line_ + u(6)};
+QString TrainRoom::box_text(PartSlot slot) const {
+  QStringList lines = marks_at(train_, slot).lines;
+  lines << (slot == PartSlot::supply ? train_.supply_text : train_.controller_text);
+  return lines.join(QLatin1Char('\n'));
+}
+
+QSizeF TrainRoom::box(PartSlot slot) const {
+  const double widest =
+      std::max(text_width(box_text(PartSlot::supply)), text_width(box_text(PartSlot::controller)));
+  const auto lines = double(box_text(slot).count(QLatin1Char('\n')) + 1);
+  return {widest + u(14), lines * line_ + u(6)};
+}
+
+double TrainRoom::boxes_height() const {
+  return box(PartSlot::supply).height() + u(5) + box(PartSlot::controller).height();
 }
 
 double TrainRoom::centre_distance() const {
@@ -61,7 +75,7 @@ double TrainRoom::drive_left(double scale, bool upright) const {
 }
 
 double TrainRoom::left(double scale, bool upright) const {
-  return std::max(drive_left(scale, upright), box().width() + u(14));
+  return std::max(drive_left(scale, upright), box(PartSlot::supply).width() + u(14));
 }
 
 double TrainRoom::above(double scale, bool upright) const {
@@ -127,7 +141,7 @@ double TrainRoom::below(double scale, bool upright) const {
   const double pulley = train_.belt ? train_.belt->screw_pulley.pitch_diameter / 2.0 * scale : 0.0;
   const bool level = !train_.loop && (!train_.belt || !upright);
   const double half_motor = level ? train_.motor_face / 2.0 * scale : 0.0;
-  const double boxes = 2.0 * (line_ + u(12));
+  const double boxes = boxes_height() + u(7);
   return std::max(rows, std::max(pulley, half_motor) + boxes);
 }
 
@@ -140,7 +154,7 @@ double TrainRoom::loop_margin() const {
 }
 
 QSizeF TrainRoom::loop_limits() const {
-  const double boxes = 2.0 * box().height() + u(14);
+  const double boxes = boxes_height() + u(9);
   const double words = 3.0 * (line_ + u(5));
   return {std::max(rect_.width() * 0.36 - 2.0 * loop_margin(), u(60)),
           std::max(rect_.height() - title_height() - boxes - words, u(30))};

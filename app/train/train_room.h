@@ -18,8 +18,12 @@ public:
   void choose_scale(TrainPlan& plan) const;
 
   double width_of(const QString& text) const { return metrics_.horizontalAdvance(text); }
-  /// Of the supply's and the controller's boxes.
-  QSizeF box() const;
+  /// Of the supply's or the controller's box. Both are as wide as the wider.
+  QSizeF box(PartSlot slot) const;
+  /// What is in that box: what governs there, then its own text.
+  QString box_text(PartSlot slot) const;
+  /// Of both boxes and the gap between them.
+  double boxes_height() const;
   /// How far the drive reaches from the motor-end bearing to the left.
   double left(double scale, bool upright) const;
   double above(double scale, bool upright) const;
@@ -43,6 +47,7 @@ public:
 
 private:
   double u(double n) const { return n * unit_; }
+  double text_width(const QString& lines) const { return metrics_.size(0, lines).width(); }
   bool fits_width(double scale, bool upright) const;
   /// By how much the drawing is higher than its room.
   double overflow(double scale, bool upright) const;

@@ -6,6 +6,7 @@
 #include "train/paint_read_out.h"
 #include "train/paint_train.h"
 #include "train/pulley_move.h"
+#include "window/letters.h"
 
 #include <QHelpEvent>
 #include <QPainter>
@@ -16,6 +17,13 @@
 #include <iterator>
 
 namespace feedwright {
+
+namespace {
+
+/// In which the words of a drawing have room beside each other, in heights of a line.
+constexpr double usual_width = 38.0;
+
+} // namespace
 
 TrainView::TrainView(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), swaps_(document),
@@ -64,7 +72,15 @@ QSize TrainView::sizeHint() const {
 }
 
 QSize TrainView::minimumSizeHint() const {
-  return {420, int(least_train_height(fontMetrics().height()))};
+  return {420, int(least_train_height(fontMetrics().height()) * least_share(font()))};
+}
+
+/// Large letters are drawn smaller where the room is low for them, lest the drawing crowd out the
+/// rest of the window; enlarged, it writes as large as everything else.
+QFont TrainView::drawing_font() const {
+  const double line = fontMetrics().height();
+  const double room = std::min(height() / least_train_height(line), width() / (usual_width * line));
+  return fitted(font(), room * zoom_);
 }
 
 QString TrainView::axis_key() const {
@@ -116,7 +132,7 @@ void TrainView::refresh_read_out() {
 
 TrainOptions TrainView::options() const {
   TrainOptions made;
-  made.font = font();
+  made.font = drawing_font();
   made.units_per_mm = logicalDpiX() / 25.4;
   made.selected = document_.selection().slot;
   if (hasFocus()) {

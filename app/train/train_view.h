@@ -83,6 +83,7 @@ private:
   void refresh_read_out();
   const TrainPlan& plan();
   TrainOptions options() const;
+  QFont drawing_font() const;
   QString axis_key() const;
   QPointF in_plan(const QPointF& point) const { return point + pan_; }
   void keep_pan_within();

@@ -11,48 +11,22 @@
 #include "window/axes_panel.h"
 #include "window/axis_actions.h"
 #include "window/banner.h"
+#include "window/panes.h"
 #include "window/scrolling.h"
 
 #include <QApplication>
 #include <QCloseEvent>
 #include <QScrollArea>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QUndoView>
 #include <QVBoxLayout>
-
-#include <algorithm>
 
 namespace feedwright {
 
 namespace {
 
-constexpr int edge_width = 232;
-constexpr int fields_width = 372;
-// Of a window of 1280, so that its middle is the widest still.
-constexpr int most_edge_width = 264;
-constexpr int most_fields_width = 470;
 const QString outside_topic = QStringLiteral("changed outside");
 const QString holder_topic = QStringLiteral("held elsewhere");
-
-/// The remedies take the height they want, and give it back when there is nothing to say.
-QSplitter* fields_above(FieldsPanel& fields, RemediesView& remedies) {
-  auto* right = new QSplitter(Qt::Vertical);
-  right->setObjectName(QStringLiteral("right"));
-  right->addWidget(&fields);
-  right->addWidget(&remedies);
-  right->setStretchFactor(0, 1);
-  right->setStretchFactor(1, 0);
-  right->setChildrenCollapsible(false);
-  QObject::connect(&remedies, &RemediesView::height_wanted, right, [right](int height) {
-    const QList<int> now = right->sizes();
-    const int both = now.value(0) + now.value(1);
-    if (both > height) {
-      right->setSizes({both - height, height});
-    }
-  });
-  return right;
-}
 
 } // namespace
 
@@ -121,35 +95,15 @@ void MainWindow::make_views() {
   connect(limits_, &LimitsView::limit_chosen, remedies, &RemediesView::choose);
   banner_ = new Banner(this);
 
-  auto* middle = new QSplitter(Qt::Vertical);
-  middle->setObjectName(QStringLiteral("middle"));
-  middle->addWidget(train_);
+  auto* machine = new MachineView(*document_, this);
+  connect(machine, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
   auto* limits = scrolling(limits_, QStringLiteral("limits_scroll"));
-  middle->addWidget(limits);
-  middle->addWidget(studies_);
-  middle->setStretchFactor(0, 2);
-  middle->setStretchFactor(1, 3);
-  middle->setStretchFactor(2, 3);
-  middle->setSizes({250, 270, 280});
-  middle->setChildrenCollapsible(false);
-
-  auto* across = new QSplitter(Qt::Horizontal);
-  across->setObjectName(QStringLiteral("across"));
-  across->addWidget(axes);
-  across->addWidget(make_centre(middle));
-  across->addWidget(fields_above(*fields_, *remedies));
-  across->setStretchFactor(0, 0);
-  across->setStretchFactor(1, 1);
-  across->setStretchFactor(2, 0);
-  // Wider where the letters are larger than usual, as far as the drawing keeps its room.
-  const int letter = fontMetrics().averageCharWidth();
-  const int edge_room = std::clamp(33 * letter, edge_width, most_edge_width);
-  const int fields_room = std::clamp(53 * letter, fields_width, most_fields_width);
-  across->setSizes({edge_room, 2 * fields_room, fields_room});
-  across->setChildrenCollapsible(false);
+  auto* panes = new Panes({axes, train_, limits, studies_, machine, fields_, remedies});
+  connect(document_.get(), &MachineDocument::selection_changed, panes,
+          [this, panes] { panes->show_machine(document_->selection().machine); });
 
   pages_ = new QStackedWidget(this);
-  pages_->addWidget(across);
+  pages_->addWidget(panes);
   auto* all = new QWidget(this);
   auto* layout = new QVBoxLayout(all);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -157,18 +111,6 @@ void MainWindow::make_views() {
   layout->addWidget(banner_);
   layout->addWidget(pages_, 1);
   setCentralWidget(all);
-}
-
-QStackedWidget* MainWindow::make_centre(QWidget* axis) {
-  auto* machine = new MachineView(*document_, this);
-  connect(machine, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
-  auto* centre = new QStackedWidget;
-  centre->setObjectName(QStringLiteral("centre"));
-  centre->addWidget(axis);
-  centre->addWidget(machine);
-  connect(document_.get(), &MachineDocument::selection_changed, centre,
-          [this, centre] { centre->setCurrentIndex(document_->selection().machine ? 1 : 0); });
-  return centre;
 }
 
 void MainWindow::show_axis(std::size_t axis) {

@@ -256,6 +256,33 @@ TEST_CASE("other margins say what is reached of what is wanted, with its unit") 
   CHECK(said);
 }
 
+TEST_CASE("where each row has its own wanted value it stands beside what is reached") {
+  const Machine machine = sample("clock-mill");
+  AxisResults results = size_axis(machine, machine.axes[0]);
+  const FileUnits units(machine);
+  const Ladder shared = ladder_of(results, LimitScale::thrust, units);
+  REQUIRE(shared.wanted);
+  for (const LadderRow& row : shared.rows) {
+    CHECK_FALSE(row.value.contains(QStringLiteral(" of ")));
+  }
+  for (Limit& limit : results.limits) {
+    if (limit.id == LimitId::buckling && limit.wanted) {
+      limit.wanted->si *= 2.0;
+    }
+  }
+  const Ladder own = ladder_of(results, LimitScale::thrust, units);
+  CHECK_FALSE(own.wanted);
+  int told = 0;
+  for (const LadderRow& row : own.rows) {
+    if (row.length) {
+      INFO(row.value.toStdString());
+      CHECK(row.value.contains(QStringLiteral(" of ")));
+      ++told;
+    }
+  }
+  CHECK(told >= 2);
+}
+
 TEST_CASE("grave cautions take two lines until they are opened") {
   GraveCautions cautions;
   QStringList texts;

@@ -17,6 +17,9 @@
 #include <QWheelEvent>
 #include <qcustomplot.h>
 
+#include <algorithm>
+#include <set>
+
 using namespace feedwright;
 using feedwright::testing::Folder;
 using feedwright::testing::ordinary_router;
@@ -74,8 +77,7 @@ std::vector<std::pair<QString, QRectF>> words_of(const QCustomPlot& plot) {
     if (text != nullptr && text->visible() && !text->text().isEmpty()) {
       const QFontMetricsF metrics(text->font());
       words.emplace_back(text->text(),
-                         QRectF(text->position->pixelPosition(),
-                                QSizeF(metrics.horizontalAdvance(text->text()), metrics.height()))
+                         QRectF(text->position->pixelPosition(), metrics.size(0, text->text()))
                              .adjusted(1, 1, -1, -1));
     }
   }
@@ -338,4 +340,73 @@ TEST_CASE("a wide and low plot puts the panels of a move abreast, a high one in 
   canvas.resize(600, 700);
   CHECK(QTest::qWaitFor([&] { return canvas.plot().plotLayout()->columnCount() == 1; }, 2000));
   CHECK(canvas.plot().axisRectCount() == 4);
+}
+
+TEST_CASE("words of an error budget are not cut while a column beside them is empty") {
+  for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
+    const Machine machine = machine_in("/sample-machines/", name);
+    Shown shown(machine);
+    StudyCanvas canvas;
+    canvas.resize(665, 280);
+    canvas.show();
+    canvas.show_figure(Study::errors, figure_of(Study::errors, machine));
+    QCoreApplication::processEvents();
+    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
+    for (const auto& [text, place] : words_of(canvas.plot())) {
+      INFO(name << " " << text.toStdString());
+      CHECK_FALSE(text.endsWith(QChar(0x2026)));
+    }
+    check_words_apart(canvas.plot());
+  }
+}
+
+TEST_CASE("the pointer reads off the column of an error budget that it is over") {
+  Studied shown(Study::errors, machine_in("/sample-machines/", "plank-router"));
+  shown.plot().replot(QCustomPlot::rpImmediateRefresh);
+  const StudyFigure& figure = shown.canvas().figure();
+  for (const StudyStack& stack : figure.stacks) {
+    for (const auto& [text, place] : words_of(shown.plot())) {
+      if (text == stack.name) {
+        QTest::mouseMove(&shown.plot(), QPoint(int(place.center().x()), shown.plot().height() / 2));
+        QCoreApplication::processEvents();
+        CHECK(shown.canvas().reading().startsWith(stack.name));
+      }
+    }
+  }
+}
+
+TEST_CASE("how far the motor is strong enough is said once where its needs end together") {
+  const Machine machine = machine_in("/sample-machines/", "plank-router");
+  for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+    QStringList said;
+    for (const StudyMark& mark : figure_of(Study::motor, machine, axis).panels.front().marks) {
+      CHECK_FALSE(said.contains(mark.label));
+      said << mark.label;
+    }
+  }
+  const auto marks = figure_of(Study::motor, machine).panels.front().marks;
+  CHECK(std::ranges::count_if(marks, [](const StudyMark& mark) {
+          return mark.label.contains(QStringLiteral("enough up to"));
+        }) == 1);
+}
+
+TEST_CASE("numbers of a column in a study's table have the same decimals") {
+  for (const auto& [name, machine] : many_machines()) {
+    for (const Study study : all_studies) {
+      const StudyTable table = as_table(figure_of(study, machine));
+      for (qsizetype column = 0; column + 1 < table.head.size(); ++column) {
+        std::set<qsizetype> decimals;
+        for (const QStringList& row : table.rows) {
+          bool number = false;
+          static_cast<void>(row[column].toDouble(&number));
+          if (number && !row[column].contains(QLatin1Char('e'))) {
+            const qsizetype point = row[column].indexOf(QLatin1Char('.'));
+            decimals.insert(point < 0 ? 0 : row[column].size() - point - 1);
+          }
+        }
+        INFO(name << " " << study_name(study).toStdString() << " column " << column);
+        CHECK(decimals.size() <= 1);
+      }
+    }
+  }
 }

@@ -3,8 +3,10 @@
 #include "support/window.h"
 #include "train/train_plan.h"
 
+#include <QFontMetricsF>
 #include <QImage>
 
+#include <algorithm>
 #include <filesystem>
 
 using namespace feedwright;
@@ -38,6 +40,33 @@ void check_apart(const TrainPlan& plan) {
 }
 
 } // namespace
+
+TEST_CASE("what governs at supply or controller is said in its box") {
+  QImage device(8, 8, QImage::Format_ARGB32);
+  bool any = false;
+  for (const Machine& machine : sample_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const AxisResults results = size_axis(machine, machine.axes[axis]);
+      const TrainGeometry train = train_geometry(machine, axis, &results);
+      if (!train.governing || train.governing->slot != PartSlot::controller) {
+        continue;
+      }
+      any = true;
+      TrainOptions options;
+      options.units_per_mm = 96.0 / 25.4;
+      const TrainPlan plan = plan_train(train, QRectF(0, 0, 660, 216), options, &device);
+      check_apart(plan);
+      const auto said = std::ranges::find_if(plan.labels, [&](const PlannedLabel& label) {
+        return label.text.contains(train.governing->text);
+      });
+      REQUIRE(said != plan.labels.end());
+      CHECK(plan.controller.contains(said->area));
+      CHECK(QFontMetricsF(options.font, &device).size(0, said->text).width() <=
+            plan.controller.width());
+    }
+  }
+  CHECK(any);
+}
 
 TEST_CASE("in the drawing no word covers another and no box the motor, at any usual size") {
   QImage device(8, 8, QImage::Format_ARGB32);

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Whether the window can be worked in with large letters, and its panes have the room they want.
+
+#include "fields/form_widths.h"
+#include "limits/ladder_widget.h"
+#include "studies/studies_view.h"
+#include "studies/study_canvas.h"
+#include "support/axes.h"
+#include "support/clipping.h"
+#include "support/window.h"
+#include "text/field_guide.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QTabBar>
+#include <qcustomplot.h>
+
+using namespace feedwright;
+using feedwright::testing::check_not_clipped;
+using feedwright::testing::InLanguage;
+using feedwright::testing::Shown;
+
+namespace {
+
+constexpr QSize small_window(1280, 800);
+
+Machine sample(const char* name) {
+  const auto text = read_file(
+      std::string(FEEDWRIGHT_SOURCE_DIR) + "/sample-machines/" + name + ".feedwright", 1U << 20U);
+  REQUIRE(text);
+  const auto machine = read_machine(*text);
+  REQUIRE(machine);
+  return *machine;
+}
+
+/// For the length of a test.
+struct WithLetters {
+  explicit WithLetters(int points) {
+    QFont font = before;
+    font.setPointSize(points);
+    QApplication::setFont(font);
+  }
+  ~WithLetters() { QApplication::setFont(before); }
+  QFont before = QApplication::font();
+};
+
+void settle() {
+  constexpr int rounds = 4;
+  for (int round = 0; round < rounds; ++round) {
+    QCoreApplication::processEvents();
+  }
+}
+
+/// In lines of the window's letters.
+double lines(const Shown& shown, int height) {
+  return double(height) / shown.window->fontMetrics().height();
+}
+
+void check_inside(Shown& shown, const char* name) {
+  INFO(name);
+  const auto& widget = shown.find<>(name);
+  CHECK(widget.isVisible());
+  CHECK(shown.window->rect().contains(
+      QRect(widget.mapTo(shown.window.get(), QPoint()), widget.size())));
+}
+
+} // namespace
+
+TEST_CASE("with 18 point letters drawing, fields, limits and a study have room at 1280 by 800") {
+  const WithLetters large(18);
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
+      INFO(language.code << " " << name);
+      Shown shown(sample(name), small_window);
+      for (int study = 0; study < StudiesView::study_count(); ++study) {
+        INFO("study " << study);
+        shown.window->show_study(study);
+        settle();
+        const QSize least = shown.window->minimumSizeHint();
+        CHECK(least.width() <= small_window.width());
+        CHECK(least.height() <= small_window.height());
+        CHECK(shown.window->size() == small_window);
+      }
+      shown.window->show_study(1);
+      settle();
+      for (const char* pane :
+           {"axes_panel", "train_view", "limits_scroll", "studies_view", "fields_panel"}) {
+        check_inside(shown, pane);
+      }
+      CHECK(lines(shown, shown.find<>("train_view").height()) >= 9.0);
+      CHECK(lines(shown, shown.find<QScrollArea>("limits_scroll").viewport()->height()) >= 11.0);
+      CHECK(lines(shown, shown.find<QScrollArea>("fields_scroll").viewport()->height()) >= 6.0);
+      CHECK(lines(shown, shown.window->studies().canvas().plot().height()) >= 5.0);
+    }
+  }
+}
+
+TEST_CASE(
+    "a window low for its letters has the study under the fields, a high one under the limits") {
+  const auto above = [](Shown& shown, const char* upper, const char* lower) {
+    const auto top = [&](const char* name) {
+      return shown.find<>(name).mapTo(shown.window.get(), QPoint());
+    };
+    return std::abs(top(upper).x() - top(lower).x()) < 4 && top(upper).y() < top(lower).y();
+  };
+  Shown shown(sample("plank-router"), small_window);
+  settle();
+  CHECK(above(shown, "limits_scroll", "studies_view"));
+  CHECK(above(shown, "fields_panel", "remedies_view"));
+  shown.window->resize(1280, 500);
+  settle();
+  CHECK(above(shown, "fields_panel", "studies_view"));
+  CHECK(above(shown, "axes_panel", "remedies_view"));
+  // The whole machine has no study.
+  shown.document().select({0, PartSlot::supply, {}, true});
+  settle();
+  CHECK_FALSE(shown.find<>("studies_view").isVisible());
+  shown.document().select({0, PartSlot::drive, {}});
+  settle();
+  CHECK(shown.find<>("studies_view").isVisible());
+  shown.window->resize(small_window);
+  settle();
+  CHECK(above(shown, "limits_scroll", "studies_view"));
+  CHECK(above(shown, "fields_panel", "remedies_view"));
+}
+
+TEST_CASE(
+    "studies are chosen by tabs that need no scrolling, or by a box where those have no room") {
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    INFO(language.code);
+    Shown shown(sample("plank-router"), small_window);
+    settle();
+    const auto& tabs = shown.find<QTabBar>("study_tabs");
+    CHECK(tabs.isVisible());
+    CHECK_FALSE(shown.find<>("study_box").isVisible());
+    CHECK(tabs.tabRect(tabs.count() - 1).right() <= tabs.width());
+  }
+  const WithLetters large(18);
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    INFO(language.code);
+    Shown shown(sample("plank-router"), small_window);
+    settle();
+    auto& box = shown.find<QComboBox>("study_box");
+    CHECK(box.isVisible());
+    CHECK_FALSE(box.accessibleName().isEmpty());
+    CHECK_FALSE(shown.find<>("study_tabs").isVisible());
+    box.setFocus();
+    QTest::keyClick(&box, Qt::Key_Down);
+    CHECK(shown.window->studies().study() == 1);
+    shown.window->show_study(3);
+    CHECK(box.currentIndex() == 3);
+  }
+}
+
+TEST_CASE("under the fields stands what the part does, until a field has the keyboard") {
+  Shown shown(sample("plank-router"), small_window);
+  QApplication::setActiveWindow(shown.window.get());
+  const auto& help = shown.find<QLabel>("field_help");
+  for (const PartSlot slot : axis_slots) {
+    INFO(slot_name(slot));
+    shown.document().select({0, slot, {}});
+    settle();
+    CHECK(help.text() == words::part_guide(slot));
+    CHECK(help.text().endsWith(QLatin1Char('.')));
+  }
+  shown.document().select({0, PartSlot::drive, QStringLiteral("lead")});
+  settle();
+  CHECK(help.text() != words::part_guide(PartSlot::drive));
+}
+
+TEST_CASE("the panels of a move have three lines of height at 1280 by 800") {
+  Shown shown(sample("plank-router"), small_window);
+  shown.window->show_study(static_cast<int>(Study::move));
+  settle();
+  const auto& plot = shown.window->studies().canvas().plot();
+  for (const QCPAxisRect* rect : plot.axisRects()) {
+    CHECK(lines(shown, rect->height()) >= 3.0);
+  }
+}

@@ -110,6 +110,9 @@ private:
       const std::string_view unit = descriptor(descriptor(limit.id).result).unit;
       QStringList row{verdict_text(limit.verdict), words::limit_name(limit.id)};
       row += number_and_unit(value_or_open(content_.units, limit.reached, unit));
+      if (limit.at_least) {
+        row[2].prepend(QStringLiteral("≥ "));
+      }
       row += limit.wanted ? number_and_unit(value_or_open(content_.units, limit.wanted, unit))
                           : QStringList{QString(), QString()};
       row += limit.margin ? margin_text(*limit.margin) : QString();

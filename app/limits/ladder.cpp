@@ -70,6 +70,11 @@ private:
     return units_.unit_of(result.kind, result.unit);
   }
 
+  /// Where the limit lies at its figure or above.
+  static QString bound_sign(const Limit& limit) {
+    return limit.at_least ? QStringLiteral("≥ ") : QString();
+  }
+
   LadderRow row_of(const Limit& limit, const LimitDescriptor& about) const {
     LadderRow row;
     row.id = limit.id;
@@ -82,7 +87,7 @@ private:
       fill_margin(row, limit, about, unit);
     } else if (limit.reached) {
       row.length = number_in(*limit.reached, unit);
-      row.value = number_text(*row.length, 3);
+      row.value = bound_sign(limit) + number_text(*row.length, 3);
       if (limit.wanted) {
         row.wanted = number_in(*limit.wanted, unit);
       }
@@ -99,7 +104,7 @@ private:
       row.value = words::open_reason(limit);
       return;
     }
-    const QString reached = words::quantity(*limit.reached, unit, 3);
+    const QString reached = bound_sign(limit) + words::quantity(*limit.reached, unit, 3);
     if (!limit.margin || !limit.wanted) {
       row.value = tr("%1 · %2", "reached value, why it is not judged")
                       .arg(reached, words::open_reason(limit));
@@ -107,7 +112,7 @@ private:
     }
     row.length = *limit.margin;
     const QString wanted = words::quantity(*limit.wanted, unit, 3);
-    const QString bare = number_text(number_in(*limit.reached, unit), 3);
+    const QString bare = bound_sign(limit) + number_text(number_in(*limit.reached, unit), 3);
     row.value = about.at_most ? tr("%1, at most %2", "value, wanted with unit").arg(bare, wanted)
                               : tr("%1 of %2", "value, wanted with unit").arg(bare, wanted);
   }
@@ -117,7 +122,7 @@ private:
     if (!limit.reached) {
       return tr("%1: %2. %3", "limit, verdict, why open").arg(row.name, word, row.value);
     }
-    const QString reached = words::quantity(*limit.reached, unit);
+    const QString reached = bound_sign(limit) + words::quantity(*limit.reached, unit);
     const QString governs = row.governs ? tr(" It governs.") : QString();
     if (!limit.wanted) {
       return tr("%1: %2. Reaches %3; nothing is wanted of it.").arg(row.name, word, reached) +

@@ -118,11 +118,12 @@ private:
     const std::string_view unit = descriptor(about.result).unit;
     const bool governs = content_.governing == limit.id;
     const QString at_most = about.at_most && limit.wanted ? QStringLiteral("≤ ") : QString();
+    const QString at_least = limit.at_least ? QStringLiteral("≥ ") : QString();
     const QString note = governs                          ? tr("governs the feed")
                          : limit.verdict == Verdict::open ? words::open_reason(limit)
                                                           : QString();
     return {{verdict_text(limit.verdict), words::limit_name(limit.id),
-             value_or_open(units_, limit.reached, unit),
+             at_least + value_or_open(units_, limit.reached, unit),
              limit.wanted ? at_most + value_or_open(units_, limit.wanted, unit) : QString(),
              limit.margin ? margin_text(*limit.margin) : QString(), note},
             governs || limit.verdict == Verdict::over};

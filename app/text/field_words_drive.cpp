@@ -65,6 +65,9 @@ constexpr FieldWords field_words[] = {
     {"drive.nuts", QT_TRANSLATE_NOOP("Words", "nuts"),
      QT_TRANSLATE_NOOP("Words",
                        "Two nuts wound against each other have no play, but cost drag and life.")},
+    {"drive.nut_length", QT_TRANSLATE_NOOP("Words", "nut length"),
+     QT_TRANSLATE_NOOP("Words", "Of the whole nut along the screw; it takes from the travel. Left "
+                                "open, twice the diameter and twice the lead are reckoned with.")},
     {"drive.preload", QT_TRANSLATE_NOOP("Words", "preload"),
      QT_TRANSLATE_NOOP("Words", "Force with which two nuts or two screws are wound against each "
                                 "other; of a preloaded nut, as its maker gives it.")},

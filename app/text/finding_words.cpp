@@ -32,6 +32,12 @@ constexpr Word sentences[] = {
                        "By these figures the thread does not drive back, but vibration, grease and "
                        "wear can still let the axis creep down. Do not trust it with hands below; "
                        "keep to your local rules.")},
+    {"held_unpowered_by_detent",
+     QT_TRANSLATE_NOOP("Words",
+                       "Without power only friction and the motor's detent torque hold the axis: "
+                       "gravity puts %1 on the motor, detent resists with %2. Vibration and wear "
+                       "can overcome that, and it then falls. Fit a brake or a counterbalance, "
+                       "keep clear below it; keep to your local rules.")},
     {"near_whip",
      QT_TRANSLATE_NOOP("Words",
                        "The wanted feed turns the screw at %1, past the allowed %2 and near the "
@@ -51,7 +57,8 @@ constexpr Word sentences[] = {
     {"points_at_other_voltage",
      QT_TRANSLATE_NOOP("Words",
                        "The torque curve was taken at %1, the supply gives %2. At less voltage the "
-                       "torque falls earlier; find the curve for yours.")},
+                       "torque falls earlier: the curve's speeds are taken down with it, an "
+                       "estimate; at more they are kept. Find the curve for yours.")},
     {"few_teeth_in_mesh",
      QT_TRANSLATE_NOOP("Words",
                        "Only %1 teeth of a driven pulley are in mesh; under %2 the belt carries "
@@ -108,6 +115,16 @@ constexpr Word sentences[] = {
                        "If one of the two motors stalls, its side falls back by at least %1 and "
                        "the sides run askew and may jam. Let a fault on either side stop both, and "
                        "square them before each start.")},
+    {"screw_too_short",
+     QT_TRANSLATE_NOOP("Words",
+                       "The screw is %1 long between its bearings; travel, nut and a turn of free "
+                       "thread at either end want %2. Make it longer, or travel less; if your nut "
+                       "is another length, give it.")},
+    {"overall_below_span",
+     QT_TRANSLATE_NOOP("Words",
+                       "The whole screw is given as %1, less than the %2 between its bearings. "
+                       "It must be longer, by its journals; inertia and the parts to buy go by "
+                       "the length given.")},
     {"bus_over_limit",
      QT_TRANSLATE_NOOP("Words",
                        "Braking can lift the supply to %1, over the %2 at which a drive switches "

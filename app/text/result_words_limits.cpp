@@ -17,7 +17,9 @@ constexpr ResultWords result_words[] = {
     {"screw_speed_feed", QT_TRANSLATE_NOOP("Words", "feed at the screw's rated speed"),
      QT_TRANSLATE_NOOP("Words", "From the rated speed of nut and bearings.")},
     {"motor_torque_feed", QT_TRANSLATE_NOOP("Words", "feed allowed by motor torque"),
-     QT_TRANSLATE_NOOP("Words", "Where the usable torque falls to what accelerating needs.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Where the usable torque falls to what accelerating needs; the end of the "
+                       "motor's curve, or more, if it never does.")},
     {"motor_speed_feed", QT_TRANSLATE_NOOP("Words", "feed at the end of the motor's curve"),
      QT_TRANSLATE_NOOP("Words", "Beyond it the motor's torque is not known.")},
     {"step_rate_feed", QT_TRANSLATE_NOOP("Words", "feed allowed by step rate"),

@@ -168,6 +168,12 @@ constexpr ResultWords result_words[] = {
                                 "zero the motor brakes.")},
     {"motor_speed", QT_TRANSLATE_NOOP("Words", "motor speed"),
      QT_TRANSLATE_NOOP("Words", "At the wanted feed.")},
+    {"whole_torque", QT_TRANSLATE_NOOP("Words", "motor torque at the wanted feed"),
+     QT_TRANSLATE_NOOP("Words", "The whole of what the motor has at that speed, before a share is "
+                                "kept back.")},
+    {"whole_torque_cutting", QT_TRANSLATE_NOOP("Words", "motor torque at the cutting feed"),
+     QT_TRANSLATE_NOOP("Words", "The whole of what the motor has at that speed, before a share is "
+                                "kept back.")},
     {"usable_torque", QT_TRANSLATE_NOOP("Words", "usable torque"),
      QT_TRANSLATE_NOOP("Words", "The usable share of the motor's torque at the wanted feed.")},
     {"usable_torque_cutting", QT_TRANSLATE_NOOP("Words", "usable torque cutting"),

@@ -57,6 +57,8 @@ constexpr SoundnessWords sentences[] = {
                        "The nut turns, but its inertia is open; give it with its pulley's.")},
     {bore_not_below_core,
      QT_TRANSLATE_NOOP("Words", "The bore must be smaller than the core diameter.")},
+    {pitch_not_above_core,
+     QT_TRANSLATE_NOOP("Words", "The pitch diameter must be larger than the core diameter.")},
     {stretch_without_fixed_ends,
      QT_TRANSLATE_NOOP("Words", "A screw can be stretched only between two fixed ends; fix both or "
                                 "set the stretch to zero.")},

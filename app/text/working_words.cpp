@@ -21,9 +21,7 @@ constexpr Word constants[] = {
     {"F", QT_TRANSLATE_NOOP("Words", "axial force on the nut, or its preload")},
     {"L_a", QT_TRANSLATE_NOOP("Words", "free length of belt one way round")},
     {"L_b", QT_TRANSLATE_NOOP("Words", "free length of belt the other way round")},
-    {"L_k", QT_TRANSLATE_NOOP("Words", "length that buckles")},
     {"L_s", QT_TRANSLATE_NOOP("Words", "length of the belt's span")},
-    {"L_w", QT_TRANSLATE_NOOP("Words", "length that whips")},
     {"N_r", QT_TRANSLATE_NOOP("Words", "teeth of the rotor, four full steps each")},
     {"T_0", QT_TRANSLATE_NOOP("Words", "motor torque at standstill")},
     {"T_d", QT_TRANSLATE_NOOP("Words", "detent torque of the motor")},
@@ -34,6 +32,11 @@ constexpr Word constants[] = {
     {"n", QT_TRANSLATE_NOOP("Words", "number of drives side by side")},
     {"n_end", QT_TRANSLATE_NOOP("Words", "end of the motor's curve")},
     {"F_stand", QT_TRANSLATE_NOOP("Words", "what stretch or heat already takes of the bearing")},
+    {"F_cut", QT_TRANSLATE_NOOP("Words", "thrust of the load case with the least reserve")},
+    {"v_case", QT_TRANSLATE_NOOP("Words", "feed of the load case with the least reserve")},
+    {"T_end", QT_TRANSLATE_NOOP("Words", "usable torque at the end of the motor's curve")},
+    {"T_po", QT_TRANSLATE_NOOP("Words", "pull-out torque of the motor at that speed")},
+    {"x_n", QT_TRANSLATE_NOOP("Words", "place of the nut, from the motor-end bearing")},
     {"F_case", QT_TRANSLATE_NOOP("Words", "force of the hardest load case")},
     {"η_m", QT_TRANSLATE_NOOP("Words", "usual efficiency of a servo with its drive, from memory")},
     {"N_m", QT_TRANSLATE_NOOP("Words", "number of motors")},
@@ -67,10 +70,16 @@ constexpr Word solved_equations[] = {
     {"mesh_factor", QT_TRANSLATE_NOOP("Words", "f: one from six teeth in mesh up, a fifth less for "
                                                "each tooth fewer")},
     {"motor_curve",
-     QT_TRANSLATE_NOOP("Words", "f: the motor's torque at that speed times its usable share")},
+     QT_TRANSLATE_NOOP("Words",
+                       "f: the motor's torque at that speed: its points joined by a curve "
+                       "that never overshoots them (monotone cubic), or from its ratings")},
     {"torque_meets_need",
      QT_TRANSLATE_NOOP("Words", "f: the lowest motor speed at which the usable "
                                 "torque has fallen to the need, found by root finding")},
+    {"curve_ends_above_need",
+     QT_TRANSLATE_NOOP("Words", "f: the end of the motor's known curve. The usable torque there is "
+                                "still above the need, so the feed that torque allows is this or "
+                                "more; what limits is the end of the curve")},
     {"best_lead", QT_TRANSLATE_NOOP("Words", "f: the lead at which the acceleration is greatest, "
                                              "torque, load and inertia as they are")},
     {"best_reduction",
@@ -83,6 +92,9 @@ constexpr Word solved_equations[] = {
      QT_TRANSLATE_NOOP("Words",
                        "f: the least ratio of usable torque to the torque a load case asks "
                        "at its feed")},
+    {"case_past_curve",
+     QT_TRANSLATE_NOOP("Words", "f: nothing, for at that feed the motor's torque is not known or "
+                                "none is left")},
     {"pair_capacity",
      QT_TRANSLATE_NOOP("Words", "f: the outer load under which the loaded half of the pair carries "
                                 "that much, by ISO 3408-5")},
@@ -109,10 +121,6 @@ constexpr Word solved_equations[] = {
     {"rms_torque",
      QT_TRANSLATE_NOOP("Words", "f: the root of the mean square of the motor's torque "
                                 "over the cycle")},
-    {"shaft_power", QT_TRANSLATE_NOOP("Words", "f: the larger of torque times speed, accelerating "
-                                               "and cutting")},
-    {"winding_heat", QT_TRANSLATE_NOOP("Words", "f: both phases' resistance times the square of "
-                                                "the effective drive current")},
 };
 
 } // namespace

@@ -122,8 +122,16 @@ bool Trial::is_worse(const AxisResults& results) const {
   });
 }
 
+bool Trial::shortens_too_far(const AxisResults& results) const {
+  const auto* screw = std::get_if<Screw>(&axis().drive);
+  return screw != nullptr && std::ranges::any_of(results.findings, [&](const Finding& finding) {
+           return finding.code == FindingCode::screw_too_short &&
+                  finding.actual->si < si_value(*screw->span);
+         });
+}
+
 Tried Trial::judged(const std::optional<AxisResults>& results) const {
-  if (!results) {
+  if (!results || shortens_too_far(*results)) {
     return Tried::unsound;
   }
   return reaches(*results) ? Tried::reached : Tried::short_of;

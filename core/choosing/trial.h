@@ -63,6 +63,8 @@ public:
 
 private:
   std::optional<AxisResults> size_now(bool same_motor, bool same_belt) const;
+  /// Whether a change shortens the screw below what travel and nut want.
+  bool shortens_too_far(const AxisResults& results) const;
   Tried judged(const std::optional<AxisResults>& results) const;
 
   Machine machine_;

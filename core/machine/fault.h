@@ -44,6 +44,7 @@ enum class FaultCode : std::uint8_t {
   thread_locks_forward, ///< friction so high that the thread cannot be driven
   nut_without_inertia,  ///< the nut turns, and what turns with it is not known
   bore_not_below_core,
+  pitch_not_above_core,
   stretch_without_fixed_ends, ///< a screw is stretched between two fixed ends only
   crossing_beyond_mass,       ///< more mass travels across than moves at all
   spacing_missing,            ///< two sides and a cross travel, but not how far apart

@@ -95,6 +95,8 @@ private:
     }
     if (*s.core_diameter >= *s.nominal_diameter) {
       add(FaultCode::core_not_below_nominal, PartSlot::drive, "core_diameter");
+    } else if (*s.pitch_diameter <= *s.core_diameter) {
+      add(FaultCode::pitch_not_above_core, PartSlot::drive, "pitch_diameter");
     }
     if (*s.bore >= *s.core_diameter) {
       add(FaultCode::bore_not_below_core, PartSlot::drive, "bore");

@@ -28,9 +28,10 @@ constexpr std::optional<double> whip_eigenvalue(EndSupport a, EndSupport b) {
 /// First lateral critical speed of a uniform round solid shaft.
 ///   ω₁ = (λ/L)² · (d/4) · √(E/ρ)
 /// λ eigenvalue of the end supports, L span, d core diameter, E elastic modulus, ρ density.
-/// Holds for slender shafts (L/d > 15: within 0.4 % of a Timoshenko beam), no axial load, rigid
-/// bearings; leaves out gyroscopic effects. Source: Euler-Bernoulli beam, e.g. W. T. Thomson,
-/// Theory of Vibration with Applications, App. D.
+/// Holds for slender shafts, no axial load, rigid bearings. Too high against a Timoshenko beam at
+/// L/d = 15 by 0.25 % (fixed-free), 0.54 % (supported), 1.26 % (fixed-supported), 2.16 % (fixed),
+/// falling with (d/L)²; leaves out gyroscopic effects, which take back part of that. Source:
+/// Euler-Bernoulli beam, e.g. W. T. Thomson, Theory of Vibration with Applications, App. D.
 template <PureNumber N, NumberOf<Length> L, NumberOf<Length> D, NumberOf<Pressure> M,
           NumberOf<Density> R>
 auto critical_speed(const N& eigenvalue, const L& span, const D& core_diameter,

@@ -164,6 +164,7 @@ std::span<const Field<Screw>> FieldsOf<Screw>::list() {
       quantity<&Screw::thread_friction>("thread_friction", "μ", "", preset).in("losses"),
       quantity<&Screw::efficiency>("efficiency", "η", "%").in("losses"),
       choice<&Screw::nuts>("nuts", preset).in("nut"),
+      quantity<&Screw::nut_length>("nut_length", "L_n", "mm").in("nut"),
       quantity<&Screw::preload>("preload", "F_pl", "N").in("nut"),
       quantity<&Screw::preload_drag>("preload_drag", "T_pl", "N·m").in("nut"),
       quantity<&Screw::collar_friction>("collar_friction", "μ_c", "", preset).in("losses"),

@@ -58,6 +58,8 @@ struct Screw {
       Positive<TravelPerAngle>::of(literals::operator""_mm_per_rev(5ULL));
   /// Between the bearings.
   Positive<Length> span = Positive<Length>::of(from_si<Length>(0.8));
+  /// Of the nut along the screw; a usual one's if not given.
+  std::optional<Positive<Length>> nut_length;
   /// Of the whole shaft, for its inertia; the span if not given.
   std::optional<Positive<Length>> overall_length;
   EndSupport motor_end = EndSupport::fixed;

@@ -143,7 +143,8 @@ SetUp set_up_of(const Machine& machine, std::size_t axis, const AxisResults& res
 std::optional<LowestMargin> lowest_margin(const AxisResults& results) {
   std::optional<LowestMargin> lowest;
   for (const Limit& limit : results.limits) {
-    if (limit.applies && limit.margin && (!lowest || *limit.margin < lowest->margin)) {
+    if (limit.applies && limit.margin && !limit.at_least &&
+        (!lowest || *limit.margin < lowest->margin)) {
       lowest = {limit.id, *limit.margin, limit.verdict};
     }
   }

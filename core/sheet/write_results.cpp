@@ -124,6 +124,7 @@ private:
     number(limit.margin);
     json_.member("reached");
     quantity(limit.reached, unit);
+    json_.member("at_least").value(limit.at_least);
     json_.member("wanted");
     quantity(limit.wanted, unit);
     json_.member("result").value(descriptor(about.result).name);

@@ -2,6 +2,8 @@
 #include "sizing/limits.h"
 #include "units/literals.h"
 
+#include <algorithm>
+
 namespace feedwright {
 
 namespace {
@@ -31,8 +33,11 @@ struct Cautions {
       return;
     }
     const Torque gravity = *out.holding_torque_needed;
-    if (!axis.carriage.brake && gravity > motor.detent_torque()) {
-      add(FindingCode::axis_can_fall, PartSlot::carriage, any(gravity), any(motor.detent_torque()));
+    if (!axis.carriage.brake) {
+      // However little gravity asks: a shaken motor's detent holds nothing for certain.
+      add(gravity > motor.detent_torque() ? FindingCode::axis_can_fall
+                                          : FindingCode::held_unpowered_by_detent,
+          PartSlot::carriage, any(gravity), any(motor.detent_torque()));
     }
     const auto held = motor.holding_torque();
     if (held && gravity > *held * motor.usable_share()) {
@@ -147,6 +152,28 @@ struct Cautions {
     }
   }
 
+  void lengths() const {
+    if (screw == nullptr) {
+      return;
+    }
+    const Length lead = *screw->lead * (2.0 * pi * radian);
+    // Usual single flanged nuts, within a fifth or so; from memory.
+    const Length nut =
+        screw->nut_length ? **screw->nut_length : Length(2.0 * (*screw->nominal_diameter + lead));
+    // A turn of free thread at either end: common practice, no source.
+    const Length end = nut / 2.0 + lead;
+    const Length start = axis.basics.nut_at_start ? std::max(**axis.basics.nut_at_start, end) : end;
+    const Length wanted = start + *axis.basics.travel + end;
+    constexpr double rounding = 1e-9;
+    if (*screw->span < wanted * (1.0 - rounding)) {
+      add(FindingCode::screw_too_short, PartSlot::drive, any(*screw->span), any(wanted));
+    }
+    if (screw->overall_length && **screw->overall_length < *screw->span) {
+      add(FindingCode::overall_below_span, PartSlot::drive, any(**screw->overall_length),
+          any(*screw->span));
+    }
+  }
+
   void pairs() const {
     // What a released pair carries is the load alone, so this holds for screws in a pair too.
     if (out.preload_holds_to && out.axial_load && *out.axial_load > *out.preload_holds_to) {
@@ -192,6 +219,7 @@ void find_cautions(const Machine& machine, const Axis& axis, const AxisPreparati
   cautions.guards();
   cautions.belts();
   cautions.pairs();
+  cautions.lengths();
   cautions.typical();
 }
 

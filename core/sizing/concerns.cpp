@@ -14,11 +14,14 @@ namespace {
 /// The field a finding leads to; empty where the whole part is meant, or its type has no such one.
 std::string_view member_of(FindingCode code, PartSlot part) {
   switch (code) {
-  case FindingCode::axis_can_fall: return "brake";
+  case FindingCode::axis_can_fall:
+  case FindingCode::held_unpowered_by_detent: return "brake";
   case FindingCode::near_whip:
   case FindingCode::whip_beyond_critical:
   case FindingCode::nut_near_shaft_frequency:
-  case FindingCode::long_open_screw: return "span";
+  case FindingCode::long_open_screw:
+  case FindingCode::screw_too_short: return "span";
+  case FindingCode::overall_below_span: return "overall_length";
   case FindingCode::preload_lost: return "preload";
   case FindingCode::slack_belt: return "tension";
   case FindingCode::motor_curve_ends: return "points";

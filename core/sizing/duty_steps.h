@@ -233,27 +233,62 @@ void braking_energy(SizingState<W>& s) {
   }
 }
 
+/// The current a drive is set to and the resistance of a phase: two phases at the effective
+/// current, 2 I² R.
+template <class W, class I, class R>
+auto phase_heat(const I& current, CurrentReading reading, const R& resistance) {
+  const auto of_peak = square(current) * resistance;
+  using Result = std::remove_cvref_t<decltype(2.0 * of_peak)>;
+  return reading == CurrentReading::peak ? Result(of_peak) : Result(2.0 * of_peak);
+}
+
+/// Heat in a stepper's windings; nothing if current or resistance is not known.
+template <class W>
+auto stepper_heat(const SizingState<W>& s) {
+  using Heat = std::optional<typename SizingState<W>::template N<Power>>;
+  constexpr auto slot = PartSlot::motor;
+  if (const auto* ratings = std::get_if<StepperByRatings>(&s.axis.motor)) {
+    return Heat(phase_heat<W>(s.in(slot, "drive_current", *ratings->drive_current),
+                              ratings->drive_current_reading,
+                              s.in(slot, "resistance", *ratings->resistance)));
+  }
+  const auto* points = std::get_if<StepperByPoints>(&s.axis.motor);
+  if (points == nullptr || !points->resistance ||
+      !(points->drive_current || points->rated_current)) {
+    return Heat();
+  }
+  const auto resistance = s.in(slot, "resistance", **points->resistance);
+  return points->drive_current
+             ? Heat(phase_heat<W>(s.in(slot, "drive_current", **points->drive_current),
+                                  points->drive_current_reading, resistance))
+             : Heat(phase_heat<W>(s.in(slot, "rated_current", **points->rated_current),
+                                  CurrentReading::rms, resistance));
+}
+
 /// Largest shaft power over the known cases, the winding's heat, and what the supply must give.
 template <class W>
 void power(SizingState<W>& s) {
-  std::optional<Power> most;
-  const auto take = [&](const std::optional<Torque>& torque, const auto& feed) {
+  std::optional<typename SizingState<W>::template N<Power>> most;
+  const auto take = [&](ResultId id, const std::optional<Torque>& torque, std::string_view member,
+                        const auto& feed) {
     if (torque && feed) {
-      const Power shaft = *torque * (**feed / value_of(s.motor_travel));
-      most = most && *most > shaft ? most : std::optional<Power>(shaft);
+      const auto shaft =
+          s.earlier(id, *torque) * (s.in(PartSlot::targets, member, **feed) / s.motor_travel);
+      if (!most || value_of(shaft) > value_of(*most)) {
+        most = shaft;
+      }
     }
   };
-  take(s.out.rapid_torque, s.axis.targets.feed);
-  take(s.out.cutting_torque, s.axis.targets.cutting_feed);
-  const auto heat = s.motor.winding_heat();
+  take(ResultId::rapid_torque, s.out.rapid_torque, "feed", s.axis.targets.feed);
+  take(ResultId::cutting_torque, s.out.cutting_torque, "cutting_feed", s.axis.targets.cutting_feed);
+  const auto heat = stepper_heat(s);
   if (heat) {
-    FEEDWRIGHT_KEEP(s, winding_heat, s.solved("winding_heat", *heat));
+    FEEDWRIGHT_KEEP(s, winding_heat, *heat);
   }
   if (!most) {
     return;
   }
-  const auto shaft =
-      FEEDWRIGHT_KEEP(s, motor_power, s.solved("shaft_power", *most, s.motor_travel));
+  const auto shaft = FEEDWRIGHT_KEEP(s, motor_power, *most);
   if (!heat && s.motor.is_stepper()) {
     return;
   }

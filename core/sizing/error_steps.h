@@ -41,6 +41,14 @@ std::optional<Length> load_angle_travel(const SizingState<W>& s, Torque torque,
   return Length(angle * radian * value_of(s.motor_travel));
 }
 
+/// That travel with what it comes from.
+template <class W, class T>
+auto lagging(const SizingState<W>& s, Length lag, const T& torque, AngularVelocity speed) {
+  const auto teeth = s.constant("N_r", s.motor.rotor_teeth());
+  const auto whole = s.constant("T_po", s.motor.torque(speed, Duty::short_time).value_or(Torque()));
+  return s.solved("load_angle", lag, torque, whole, teeth, s.motor_travel);
+}
+
 template <class W>
 void tooth_gaps(SizingState<W>& s) {
   const BeltBody* belt = belt_of(s.axis.transmission);
@@ -64,10 +72,9 @@ void reversal_errors(SizingState<W>& s) {
                     2.0 * FEEDWRIGHT_EARLIER(s, friction_force) /
                         FEEDWRIGHT_EARLIER(s, axis_stiffness));
   }
-  const Torque steady = value_of(steady_torque(s, s.friction));
-  if (const auto lag = load_angle_travel(s, steady, AngularVelocity())) {
-    FEEDWRIGHT_KEEP(s, friction_load_angle,
-                    2.0 * s.solved("load_angle", *lag, s.friction, s.motor_travel));
+  const auto steady = steady_torque(s, s.friction);
+  if (const auto lag = load_angle_travel(s, value_of(steady), AngularVelocity())) {
+    FEEDWRIGHT_KEEP(s, friction_load_angle, 2.0 * lagging(s, *lag, steady, AngularVelocity()));
   }
   if (s.out.lost_motion && s.out.tooth_gap_error && s.out.windup_error &&
       s.out.friction_load_angle) {
@@ -168,9 +175,8 @@ void cutting_errors(SizingState<W>& s) {
   if (s.axis.targets.cutting_feed && s.out.cutting_torque) {
     const AngularVelocity speed = **s.axis.targets.cutting_feed / value_of(s.motor_travel);
     if (const auto lag = load_angle_travel(s, *s.out.cutting_torque, speed)) {
-      FEEDWRIGHT_KEEP(
-          s, cutting_load_angle,
-          s.solved("load_angle", *lag, FEEDWRIGHT_EARLIER(s, cutting_torque), s.motor_travel));
+      FEEDWRIGHT_KEEP(s, cutting_load_angle,
+                      lagging(s, *lag, FEEDWRIGHT_EARLIER(s, cutting_torque), speed));
     }
   }
   if (s.out.cutting_deflection && s.out.cutting_load_angle) {

@@ -78,8 +78,9 @@ auto belt_at_motor(SizingState<W>& s, const BeltBody& belt, int belt_teeth, cons
   return FEEDWRIGHT_KEEP(s, belt_inertia, carried_inertia(mass, radius));
 }
 
+/// What the stage adds at the motor's shaft.
 template <class W>
-void stage_inertias(SizingState<W>& s, const BeltStage& belt) {
+auto stage_inertias(SizingState<W>& s, const BeltStage& belt) {
   constexpr auto slot = PartSlot::transmission;
   const auto j1 =
       FEEDWRIGHT_KEEP(s, motor_pulley_inertia,
@@ -91,8 +92,8 @@ void stage_inertias(SizingState<W>& s, const BeltStage& belt) {
                                     "screw_pulley_inertia", belt.screw_pulley_inertia, slot));
   const auto jb = belt_at_motor(s, belt, belt.belt_teeth,
                                 s.in(slot, "motor_pulley_teeth", double(belt.motor_pulley_teeth)));
-  s.motor_side_inertia = s.motor_side_inertia + j1 + jb;
   s.screw_side_inertia = s.screw_side_inertia + j2;
+  return j1 + jb;
 }
 
 /// Idlers turn with the belt's speed: each counts at the motor by its own radius. A smooth roller
@@ -110,10 +111,12 @@ inline Inertia idlers_at_motor(const BeltLoopDrive& drive, const LoopLayout& lay
   return sum;
 }
 
+/// What the loop adds at the motor's shaft.
 template <class W>
-void loop_inertias(SizingState<W>& s, const BeltLoopDrive& drive) {
+auto loop_inertias(SizingState<W>& s, const BeltLoopDrive& drive) {
+  using Carried = std::optional<typename SizingState<W>::template N<Inertia>>;
   if (!s.ready.loop) {
-    return;
+    return Carried();
   }
   constexpr auto slot = PartSlot::transmission;
   const LoopLayout& layout = *s.ready.loop;
@@ -129,8 +132,8 @@ void loop_inertias(SizingState<W>& s, const BeltLoopDrive& drive) {
   const auto all = FEEDWRIGHT_KEEP(s, screw_pulley_inertia,
                                    s.screws_each > 1.0 ? s.constant("2", s.screws_each) * j2 : j2);
   const auto jb = belt_at_motor(s, drive, drive.belt_teeth, z1);
-  s.motor_side_inertia = s.motor_side_inertia + j1 + jb;
   s.screw_side_inertia = s.screw_side_inertia + all;
+  return Carried(j1 + jb);
 }
 
 /// Everything that turns with one screw, or with one hauling belt.
@@ -163,11 +166,11 @@ void inertias(SizingState<W>& s) {
   const auto one = FEEDWRIGHT_KEEP(s, screw_inertia, final_drive_inertia(s));
   s.screw_side_inertia = s.screws_each > 1.0 ? s.constant("2", s.screws_each) * one : one;
   const auto rotor = s.in(PartSlot::motor, "rotor_inertia", s.motor.rotor_inertia());
-  s.motor_side_inertia = rotor;
+  std::optional<typename SizingState<W>::template N<Inertia>> belted;
   if (const auto* belt = std::get_if<BeltStage>(&s.axis.transmission)) {
-    stage_inertias(s, *belt);
+    belted = stage_inertias(s, *belt);
   } else if (const auto* loop = std::get_if<BeltLoopDrive>(&s.axis.transmission)) {
-    loop_inertias(s, *loop);
+    belted = loop_inertias(s, *loop);
   } else {
     const auto& coupling = std::get<Coupling>(s.axis.transmission);
     s.screw_side_inertia =
@@ -175,9 +178,10 @@ void inertias(SizingState<W>& s) {
   }
   const auto carriage =
       FEEDWRIGHT_KEEP(s, carriage_inertia, carried_inertia(s.mass, s.motor_travel));
+  s.motor_side_inertia = belted ? rotor + *belted : rotor;
+  const auto of_screw = s.screw_side_inertia / square(s.reduction);
   const auto load = FEEDWRIGHT_KEEP(s, load_inertia,
-                                    (s.motor_side_inertia - rotor) +
-                                        s.screw_side_inertia / square(s.reduction) + carriage);
+                                    belted ? *belted + of_screw + carriage : of_screw + carriage);
   FEEDWRIGHT_KEEP(s, inertia_match, as_ratio(load / rotor));
 }
 

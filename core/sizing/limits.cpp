@@ -91,6 +91,12 @@ InputRef missing_for_demand(const Targets& targets) {
   return input_ref(PartSlot::targets, targets.acceleration ? "feed" : "acceleration");
 }
 
+/// What would lead past the end of what is known of the motor.
+InputRef end_of_curve(const Axis& axis) {
+  return input_ref(PartSlot::motor,
+                   std::holds_alternative<Servo>(axis.motor) ? "top_speed" : "points");
+}
+
 /// Which input an unreached limit is waiting for.
 InputRef missing_for_reached(LimitId id, const Axis& axis, const AxisResults& out) {
   const LimitDescriptor& limit = descriptor(id);
@@ -102,9 +108,7 @@ InputRef missing_for_reached(LimitId id, const Axis& axis, const AxisResults& ou
     if (!targets.feed) {
       return input_ref(PartSlot::targets, "feed");
     }
-    // Past the end of what is known of the motor.
-    return input_ref(PartSlot::motor,
-                     std::holds_alternative<Servo>(axis.motor) ? "top_speed" : "points");
+    return end_of_curve(axis);
   case LimitId::belt_speed:
     return input_ref(std::holds_alternative<HaulingBelt>(axis.drive) ? PartSlot::drive
                                                                      : PartSlot::transmission,
@@ -169,6 +173,31 @@ void judge(const LimitDescriptor& limit, const Machine& machine, const Axis& axi
   judged.verdict = verdict_of(*judged.margin);
 }
 
+/// Where the motor's curve ends above the need, torque limits the feed there or above: nothing is
+/// over or close by it while the wanted feed lies on the curve, and nothing is known past its end.
+void hold_as_bound(const Axis& axis, const MotorCurve& motor, const AxisResults& out,
+                   Limit& judged) {
+  if (judged.id != LimitId::motor_torque || !judged.reached || !out.rapid_torque ||
+      !motor.suffices_to_end(*out.rapid_torque, Duty::short_time)) {
+    return;
+  }
+  judged.at_least = true;
+  if (!judged.margin) {
+    return;
+  }
+  if (verdict_of(*judged.margin) == Verdict::over) {
+    judged.margin.reset();
+    judged.verdict = Verdict::open;
+    judged.missing = end_of_curve(axis);
+    return;
+  }
+  // A margin of torque is as good as one of feed.
+  const auto there = motor.usable(*out.motor_speed, Duty::short_time);
+  const double in_torque =
+      there && *out.rapid_torque > Torque() ? number(*there / *out.rapid_torque) : clear_margin;
+  judged.verdict = verdict_of(std::max(*judged.margin, in_torque));
+}
+
 /// Which of two limits on a scale governs: the one with less margin, for some stand for one screw
 /// and some for a motor; without margins the lower one.
 bool governs(const Limit& a, const Limit& b) {
@@ -180,26 +209,12 @@ std::optional<LimitId> lowest(const AxisResults& out, LimitScale scale) {
   std::optional<LimitId> found;
   for (const LimitDescriptor& limit : limit_descriptors()) {
     const Limit& candidate = out.limit(limit.id);
-    if (limit.scale == scale && candidate.applies && candidate.reached &&
+    if (limit.scale == scale && candidate.applies && candidate.reached && !candidate.at_least &&
         (!found || governs(candidate, out.limit(*found)))) {
       found = limit.id;
     }
   }
   return found;
-}
-
-/// A load case faster than the governing feed has less reserve than its torque alone says.
-void hold_cases_to_feed(const Machine& machine, const Axis& axis, const MotorCurve& motor,
-                        AxisResults& out) {
-  if (!out.load_case_reserve || !out.governing_feed) {
-    return;
-  }
-  for (const CaseResult& load : out.cases) {
-    out.load_case_reserve =
-        std::min(*out.load_case_reserve, Ratio(*out.governing_feed / load.feed));
-  }
-  judge(descriptor(LimitId::load_cases), machine, axis, motor, out,
-        out.limits[static_cast<std::size_t>(LimitId::load_cases)]);
 }
 
 } // namespace
@@ -244,7 +259,7 @@ NearTie near_tie(const AxisResults& results, LimitScale scale) {
   std::vector<std::pair<double, LimitId>> near;
   for (const LimitDescriptor& about : limit_descriptors()) {
     const Limit& other = results.limit(about.id);
-    if (about.scale != scale || !other.applies || !other.reached) {
+    if (about.scale != scale || !other.applies || !other.reached || other.at_least) {
       continue;
     }
     const double gap = first.margin && other.margin ? *other.margin / *first.margin - 1.0
@@ -262,10 +277,18 @@ NearTie near_tie(const AxisResults& results, LimitScale scale) {
   return tie;
 }
 
+void judge_limit(LimitId limit, const Machine& machine, const Axis& axis,
+                 const AxisPreparation& ready, AxisResults& out) {
+  Limit& judged = out.limits[static_cast<std::size_t>(limit)];
+  judged = Limit();
+  judge(descriptor(limit), machine, axis, ready.motor, out, judged);
+  hold_as_bound(axis, ready.motor, out, judged);
+}
+
 void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                   AxisResults& out) {
   for (const LimitDescriptor& limit : limit_descriptors()) {
-    judge(limit, machine, axis, ready.motor, out, out.limits[static_cast<std::size_t>(limit.id)]);
+    judge_limit(limit.id, machine, axis, ready, out);
   }
   out.governing = lowest(out, LimitScale::feed);
   if (out.governing) {
@@ -275,7 +298,6 @@ void judge_limits(const Machine& machine, const Axis& axis, const AxisPreparatio
   if (out.governing_thrust_limit) {
     out.governing_thrust = typed<Force>(*out.limit(*out.governing_thrust_limit).reached);
   }
-  hold_cases_to_feed(machine, axis, ready.motor, out);
   find_cautions(machine, axis, ready, out);
 }
 

@@ -29,6 +29,10 @@ NearTie near_tie(const AxisResults& results, LimitScale scale);
 /// Which input keeps the axis' stiffness open.
 InputRef missing_for_stiffness(const Axis& axis);
 
+/// Holds one limit against its target anew, its result having come later than the rest.
+void judge_limit(LimitId limit, const Machine& machine, const Axis& axis,
+                 const AxisPreparation& ready, AxisResults& out);
+
 /// What was computed but deserves care.
 void find_cautions(const Machine& machine, const Axis& axis, const AxisPreparation& ready,
                    AxisResults& out);

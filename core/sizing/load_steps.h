@@ -58,8 +58,11 @@ auto steady_torque(const SizingState<W>& s, const F& force) {
 /// drive's line makes the guides rub either way, against the motion.
 template <class W, class A>
 auto accelerating_force(const SizingState<W>& s, const A& acceleration) {
-  const auto rubbing = s.resisting_mass - s.mass;
   using Result = std::remove_cvref_t<decltype(s.mass * acceleration)>;
+  if (value_of(s.resisting_mass) == value_of(s.mass)) {
+    return Result(s.mass * acceleration);
+  }
+  const auto rubbing = s.resisting_mass - s.mass;
   return value_of(acceleration) < Acceleration() ? Result((s.mass - rubbing) * acceleration)
                                                  : Result(s.resisting_mass * acceleration);
 }
@@ -140,11 +143,9 @@ double case_reserve(const SizingState<W>& s, const CaseResult& load) {
                                              : boundless;
 }
 
-/// Each load case of the duty, and how much more torque the motor has at its feed than it asks;
-/// none where the feed lies past the end of the motor's curve.
+/// Each load case of the duty.
 template <class W>
 void case_loads(SizingState<W>& s) {
-  std::optional<double> least;
   for (const LoadCase& load : s.axis.duty.load_cases) {
     const auto thrust = case_thrust(load, s.machine.spindle);
     if (!thrust) {
@@ -155,13 +156,55 @@ void case_loads(SizingState<W>& s) {
     const Torque torque = value_of(steady_torque(s, as_step(s, side)));
     s.out.cases.push_back(
         {thrust->thrust, thrust->capped, side * value_of(s.screw_share), torque, *load.feed, side});
-    const double reserve = case_reserve(s, s.out.cases.back());
-    least = least ? std::min(*least, reserve) : reserve;
   }
-  if (least) {
-    FEEDWRIGHT_KEEP(s, load_case_reserve,
-                    as_ratio(s.solved("case_reserve", *least, s.gravity, s.friction)));
+}
+
+/// The torque a load case leaves, worked out for that case.
+template <class W>
+void keep_case_torque(SizingState<W>& s, const CaseResult& worst, double reserve) {
+  const auto feed = s.constant("v_case", worst.feed);
+  const auto thrust = s.constant("F_cut", worst.thrust);
+  const auto whole = s.motor.torque(worst.feed / value_of(s.motor_travel), Duty::continuous);
+  if (!whole || reserve == 0.0) {
+    FEEDWRIGHT_KEEP(s, load_case_reserve, as_ratio(s.solved("case_past_curve", 0.0, feed)));
+    return;
   }
+  const auto usable = s.in(PartSlot::motor, "usable_share", s.motor.usable_share()) *
+                      s.solved("motor_curve", *whole, feed / s.motor_travel);
+  const auto needed = steady_torque(s, side_force(s, thrust) + s.gravity + s.friction);
+  FEEDWRIGHT_KEEP(s, load_case_reserve,
+                  value_of(needed) > Torque()
+                      ? as_ratio(usable / needed)
+                      : as_ratio(s.solved("case_reserve", reserve, usable, needed)));
+}
+
+/// The reserve of the hardest load case: the torque it leaves, or, if that is less, how far the
+/// governing feed lies above its own.
+template <class W>
+void load_case_reserve(SizingState<W>& s) {
+  const CaseResult* worst = nullptr;
+  double least = 0.0;
+  bool by_feed = false;
+  for (const CaseResult& load : s.out.cases) {
+    const double in_torque = case_reserve(s, load);
+    const double in_feed =
+        s.out.governing_feed ? number(Ratio(*s.out.governing_feed / load.feed)) : in_torque;
+    const double reserve = std::min(in_torque, in_feed);
+    if (worst == nullptr || reserve < least) {
+      worst = &load;
+      least = reserve;
+      by_feed = in_feed < in_torque;
+    }
+  }
+  if (worst == nullptr) {
+    return;
+  }
+  if (!by_feed) {
+    keep_case_torque(s, *worst, least);
+    return;
+  }
+  const auto allowed = s.earlier(descriptor(*s.out.governing).result, *s.out.governing_feed);
+  FEEDWRIGHT_KEEP(s, load_case_reserve, as_ratio(allowed / s.constant("v_case", worst->feed)));
 }
 
 /// How fast the axis gains speed downwards with the motor unpowered and no brake.

@@ -31,7 +31,7 @@ bool stretch(Screw& screw, const Screw& given, Length span) {
 void take_feeds(std::vector<FeedOverSpan>& curves, const AxisResults& results, Length span) {
   for (FeedOverSpan& curve : curves) {
     const Limit& limit = results.limit(curve.id);
-    if (limit.applies && limit.reached) {
+    if (limit.applies && limit.reached && !limit.at_least) {
       curve.points.push_back({span, typed<Velocity>(*limit.reached)});
     }
   }

@@ -23,9 +23,22 @@ double current_share(Current peak, Current rated) {
   return std::min(1.0, double(peak / (std::numbers::sqrt2 * rated)));
 }
 
-/// Two phases, each with the effective current: 2 (i/√2)² R.
-Power heat_of(Current peak, Resistance resistance) {
-  return peak * peak * resistance;
+/// By how much less the speeds of a curve become with less than its voltage. A current that the
+/// voltage V drives at ω is still driven by V_s at ω (V_s − R I)/(V + R I), so no torque is
+/// promised that is not there; without the resistance known, the plain ratio. One with more than
+/// its voltage. See core/derivations/stepper_pull_out.md.
+double speed_share(const StepperByPoints& motor, const Supply& supply) {
+  if (!motor.points_voltage || *supply.voltage >= **motor.points_voltage) {
+    return 1.0;
+  }
+  const Voltage taken_at = **motor.points_voltage;
+  const Current drive = motor.drive_current
+                            ? peak_of(**motor.drive_current, motor.drive_current_reading)
+                        : motor.rated_current ? peak_of(**motor.rated_current, CurrentReading::rms)
+                                              : Current();
+  const Voltage drop = motor.resistance ? Voltage(**motor.resistance * drive) : Voltage();
+  constexpr double least = 0.01; // a curve keeps some width
+  return std::max(least, double((*supply.voltage - drop) / (taken_at + drop)));
 }
 
 /// The curve fitted for the supply's voltage, if that is asked and everything known.
@@ -57,16 +70,12 @@ std::optional<FittedStepper> reckoned_anew(const StepperByPoints& motor, const S
 void MotorCurve::take(const StepperByPoints& motor, const Supply& supply) {
   last_speed_ = *motor.points.back().speed;
   holding_torque_ = motor.holding_torque ? **motor.holding_torque : *motor.points.front().torque;
-  if (motor.resistance && (motor.drive_current || motor.rated_current)) {
-    const Current peak = motor.drive_current
-                             ? peak_of(**motor.drive_current, motor.drive_current_reading)
-                             : peak_of(**motor.rated_current, CurrentReading::rms);
-    winding_heat_ = heat_of(peak, **motor.resistance);
-  }
   if (auto fitted = reckoned_anew(motor, supply)) {
     model_ = *fitted;
     return;
   }
+  const double slower = speed_share(motor, supply);
+  last_speed_ = *last_speed_ * slower;
   Points points;
   points.reserve(motor.points.size());
   // A drive set below the rated current makes less; at speed, where the voltage rules, this is on
@@ -78,7 +87,7 @@ void MotorCurve::take(const StepperByPoints& motor, const Supply& supply) {
   }
   holding_torque_ = *holding_torque_ * share;
   for (const TorquePoint& point : motor.points) {
-    points.push_back({si_value(*point.speed), si_value(*point.torque) * share});
+    points.push_back({si_value(*point.speed) * slower, si_value(*point.torque) * share});
   }
   set_monotone_slopes(points);
   model_ = std::move(points);
@@ -93,7 +102,6 @@ void MotorCurve::take(const StepperByRatings& motor, const Supply& supply) {
                           peak,
                           *supply.voltage};
   holding_torque_ = *motor.holding_torque * current_share(peak, *motor.rated_current);
-  winding_heat_ = heat_of(peak, *motor.resistance);
 }
 
 void MotorCurve::take(const Servo& motor) {
@@ -129,7 +137,8 @@ std::optional<Torque> MotorCurve::torque(AngularVelocity speed, Duty duty) const
     return from_si<Torque>(hermite_value(*points, si_value(speed)));
   }
   if (const auto* winding = std::get_if<StepperWinding>(&model_)) {
-    return pull_out_torque(*winding, speed);
+    // The rotor's own cogging takes its part; a fitted loss has it already.
+    return std::max(Torque(), Torque(pull_out_torque(*winding, speed) - detent_torque_));
   }
   if (const auto* fitted = std::get_if<FittedStepper>(&model_)) {
     return pull_out_torque(*fitted, speed);
@@ -169,6 +178,11 @@ AngularVelocity MotorCurve::points_meeting(const Points& points, Torque need, Du
     }
   }
   return *last_speed_;
+}
+
+bool MotorCurve::suffices_to_end(Torque need, Duty duty) const {
+  return last_speed_ && *usable(*last_speed_, duty) > need &&
+         speed_meeting(need, duty) == *last_speed_;
 }
 
 AngularVelocity MotorCurve::speed_meeting(Torque need, Duty duty) const {

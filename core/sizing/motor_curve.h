@@ -28,6 +28,9 @@ public:
   /// Lowest speed at which the usable torque has fallen to `need`; the end of the curve if it never
   /// does; zero if it is below the need from the start.
   AngularVelocity speed_meeting(Torque need, Duty duty) const;
+  /// Whether the known curve ends with more usable torque than the need: its end, not the torque,
+  /// is then what speed_meeting() gives.
+  bool suffices_to_end(Torque need, Duty duty) const;
 
   double usable_share() const { return share_; }
   /// Command steps for one turn.
@@ -41,8 +44,6 @@ public:
   bool is_stepper() const { return rotor_teeth_ > 0.0; }
   /// 90° over the step angle; zero for a servo.
   double rotor_teeth() const { return rotor_teeth_; }
-  /// Current of both phases squared, times the resistance, set and at rest; nothing if not known.
-  std::optional<Power> winding_heat() const { return winding_heat_; }
   /// Winding and loss fitted to the points for another voltage; nothing if that was not asked.
   const FittedStepper* fitted() const { return std::get_if<FittedStepper>(&model_); }
 
@@ -69,7 +70,6 @@ private:
   double steps_per_turn_ = 200.0;
   bool holds_position_ = true;
   double rotor_teeth_ = 0.0;
-  std::optional<Power> winding_heat_;
 };
 
 } // namespace feedwright

@@ -48,12 +48,13 @@ void motor_at_wanted_feed(SizingState<W>& s) {
   }
   const auto feed = s.in(PartSlot::targets, "feed", **s.axis.targets.feed);
   const auto speed = FEEDWRIGHT_KEEP(s, motor_speed, feed / s.motor_travel);
-  const auto usable = s.motor.usable(value_of(speed), Duty::short_time);
-  if (!usable) {
+  const auto on_curve = s.motor.torque(value_of(speed), Duty::short_time);
+  if (!on_curve) {
     return;
   }
-  const auto torque =
-      FEEDWRIGHT_KEEP(s, usable_torque, s.working.solved("motor_curve", *usable, speed));
+  const auto whole = FEEDWRIGHT_KEEP(s, whole_torque, s.solved("motor_curve", *on_curve, speed));
+  const auto torque = FEEDWRIGHT_KEEP(
+      s, usable_torque, whole * s.in(PartSlot::motor, "usable_share", s.motor.usable_share()));
   const auto acceleration = acceleration_from(s, torque);
   FEEDWRIGHT_KEEP(s, acceleration_available,
                   value_of(acceleration) < Acceleration() ? s.constant("0", Acceleration())
@@ -67,12 +68,15 @@ void motor_at_cutting_feed(SizingState<W>& s) {
   }
   const auto feed = s.in(PartSlot::targets, "cutting_feed", **s.axis.targets.cutting_feed);
   const auto speed = feed / s.motor_travel;
-  const auto usable = s.motor.usable(value_of(speed), Duty::continuous);
-  if (!usable) {
+  const auto on_curve = s.motor.torque(value_of(speed), Duty::continuous);
+  if (!on_curve) {
     return;
   }
+  const auto whole =
+      FEEDWRIGHT_KEEP(s, whole_torque_cutting, s.solved("motor_curve", *on_curve, speed));
   const auto torque =
-      FEEDWRIGHT_KEEP(s, usable_torque_cutting, s.working.solved("motor_curve", *usable, speed));
+      FEEDWRIGHT_KEEP(s, usable_torque_cutting,
+                      whole * s.in(PartSlot::motor, "usable_share", s.motor.usable_share()));
   const auto force = axial_force_from(s, torque);
   const auto axial = FEEDWRIGHT_KEEP(s, motor_thrust,
                                      value_of(force) < Force() ? s.constant("0", Force()) : force);
@@ -85,8 +89,13 @@ void motor_feeds(SizingState<W>& s) {
   if (s.out.rapid_torque) {
     const auto need = s.earlier(ResultId::rapid_torque, *s.out.rapid_torque);
     const auto meeting = s.motor.speed_meeting(value_of(need), Duty::short_time);
-    FEEDWRIGHT_KEEP(s, motor_torque_feed,
-                    s.working.solved("torque_meets_need", meeting, need) * s.motor_travel);
+    const bool ends_above = s.motor.suffices_to_end(value_of(need), Duty::short_time);
+    FEEDWRIGHT_KEEP(
+        s, motor_torque_feed,
+        (ends_above ? s.solved("curve_ends_above_need", meeting, need, s.constant("n_end", meeting),
+                               s.constant("T_end", *s.motor.usable(meeting, Duty::short_time)))
+                    : s.solved("torque_meets_need", meeting, need)) *
+            s.motor_travel);
   }
   if (const auto last = s.motor.last_speed()) {
     FEEDWRIGHT_KEEP(s, motor_speed_feed, s.constant("n_end", *last) * s.motor_travel);

@@ -62,6 +62,8 @@ AxisResults run_sizing(const Machine& machine, const Axis& axis, const AxisPrepa
   braking_energy(s);
   power(s);
   judge_limits(machine, axis, ready, out);
+  load_case_reserve(s); // knows the governing feed
+  judge_limit(LimitId::load_cases, machine, axis, ready, out);
   return out;
 }
 

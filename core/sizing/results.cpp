@@ -100,7 +100,10 @@ constexpr std::string_view findings[] = {"axis_can_fall",
                                          "cut_capped_by_spindle",
                                          "guard_moving_belt",
                                          "sides_can_skew",
-                                         "bus_over_limit"};
+                                         "bus_over_limit",
+                                         "held_unpowered_by_detent",
+                                         "screw_too_short",
+                                         "overall_below_span"};
 
 } // namespace
 

@@ -67,6 +67,9 @@ struct Limit {
   Verdict verdict = Verdict::open;
   InputRef missing;    ///< set when open for want of an input
   bool applies = true; ///< false where the train has no such part (no belt, no balls)
+  /// The limit lies at `reached` or above: what is known ends there before the limit is met. It
+  /// then never governs.
+  bool at_least = false;
 };
 
 /// What was computed but deserves care. Words are made elsewhere.
@@ -91,6 +94,9 @@ enum class FindingCode : std::uint8_t {
   guard_moving_belt,         ///< a long open belt: guard it
   sides_can_skew,            ///< two motors: one that stalls skews the gantry
   bus_over_limit,            ///< braking lifts the supply past the drives' limit
+  held_unpowered_by_detent,  ///< nothing but friction and detent torque keeps the axis from falling
+  screw_too_short,           ///< actual: length between bearings; allowed: what travel and nut want
+  overall_below_span, ///< actual: whole length of the screw; allowed: length between its bearings
 };
 
 struct Finding {

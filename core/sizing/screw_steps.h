@@ -15,8 +15,10 @@ namespace feedwright {
 
 /// One length of the screw that may whip, with its ends.
 struct WhipSegment {
+  enum class From : std::uint8_t { bearing_to_bearing, motor_end_to_nut, far_end_to_nut };
   Length length;
   double eigenvalue;
+  From from = From::bearing_to_bearing;
 };
 
 /// From the motor-end bearing to the nut at the start of its travel.
@@ -34,6 +36,34 @@ inline NutReach nut_reach(const AxisBasics& basics, const Screw& screw) {
 template <class W>
 NutReach nut_reach(const SizingState<W>& s) {
   return s.standing ? *s.standing : nut_reach(s.axis.basics, *s.screw);
+}
+
+/// From the motor-end bearing to the nut at the end of its travel, as it comes about.
+template <class W>
+auto nut_at_end(const SizingState<W>& s) {
+  using Result = typename SizingState<W>::template N<Length>;
+  if (s.standing) {
+    return Result(s.constant("x_n", s.standing->farthest));
+  }
+  const auto travel = s.in(PartSlot::axis, "travel", *s.axis.basics.travel);
+  if (s.axis.basics.nut_at_start) {
+    return Result(s.in(PartSlot::axis, "nut_at_start", **s.axis.basics.nut_at_start) + travel);
+  }
+  return Result((s.in(PartSlot::drive, "span", *s.screw->span) + travel) / 2.0);
+}
+
+/// From the far bearing to the nut at the start of its travel, as it comes about.
+template <class W>
+auto nut_from_far_end(const SizingState<W>& s) {
+  using Result = typename SizingState<W>::template N<Length>;
+  const auto span = s.in(PartSlot::drive, "span", *s.screw->span);
+  if (s.standing) {
+    return Result(span - s.constant("x_n", s.standing->nearest));
+  }
+  if (s.axis.basics.nut_at_start) {
+    return Result(span - s.in(PartSlot::axis, "nut_at_start", **s.axis.basics.nut_at_start));
+  }
+  return Result((span + s.in(PartSlot::axis, "travel", *s.axis.basics.travel)) / 2.0);
 }
 
 /// The whole length between the bearings; nothing if the ends do not hold it.
@@ -57,9 +87,11 @@ inline std::optional<WhipSegment> nut_segment(const NutReach& reach, const Screw
     return std::nullopt;
   }
   const WhipSegment motor_side{reach.farthest,
-                               *whip_eigenvalue(screw.motor_end, EndSupport::supported)};
+                               *whip_eigenvalue(screw.motor_end, EndSupport::supported),
+                               WhipSegment::From::motor_end_to_nut};
   const WhipSegment far_side{*screw.span - reach.nearest,
-                             *whip_eigenvalue(screw.far_end, EndSupport::supported)};
+                             *whip_eigenvalue(screw.far_end, EndSupport::supported),
+                             WhipSegment::From::far_end_to_nut};
   const WhipSegment& first =
       whip_resistance(motor_side) < whip_resistance(far_side) ? motor_side : far_side;
   return whip_resistance(first) < whip_resistance(*whole) ? *whole : first;
@@ -85,12 +117,24 @@ auto gyration_diameter(const SizingState<W>& s) {
   return Result(sqrt(square(core) + square(s.in(PartSlot::drive, "bore", *s.screw->bore))));
 }
 
+/// A segment's length as it comes about.
 template <class W>
-auto segment_speed(const SizingState<W>& s, const WhipSegment& segment) {
+auto segment_length(const SizingState<W>& s, const WhipSegment& segment) {
+  switch (segment.from) {
+  case WhipSegment::From::motor_end_to_nut: return nut_at_end(s);
+  case WhipSegment::From::far_end_to_nut: return nut_from_far_end(s);
+  case WhipSegment::From::bearing_to_bearing: break;
+  }
+  using Result = typename SizingState<W>::template N<Length>;
+  return Result(s.in(PartSlot::drive, "span", *s.screw->span));
+}
+
+template <class W, class L>
+auto segment_speed(const SizingState<W>& s, const WhipSegment& segment, const L& length) {
   constexpr auto slot = PartSlot::drive;
   const Screw& screw = *s.screw;
-  return critical_speed(s.constant("λ", segment.eigenvalue), s.constant("L_w", segment.length),
-                        gyration_diameter(s), s.in(slot, "elastic_modulus", *screw.elastic_modulus),
+  return critical_speed(s.constant("λ", segment.eigenvalue), length, gyration_diameter(s),
+                        s.in(slot, "elastic_modulus", *screw.elastic_modulus),
                         s.in(slot, "density", *screw.density));
 }
 
@@ -101,16 +145,17 @@ void whip(SizingState<W>& s) {
     return;
   }
   const auto share = s.in(PartSlot::drive, "whip_share", *s.screw->whip_share);
-  FEEDWRIGHT_KEEP(s, whip_length, s.constant("L_w", segment->length));
-  const auto critical = FEEDWRIGHT_KEEP(s, whip_speed, segment_speed(s, *segment));
+  const auto length = FEEDWRIGHT_KEEP(s, whip_length, segment_length(s, *segment));
+  const auto critical = FEEDWRIGHT_KEEP(s, whip_speed, segment_speed(s, *segment, length));
   const auto allowed = FEEDWRIGHT_KEEP(s, whip_allowed_speed, share * critical);
   FEEDWRIGHT_KEEP(s, whip_feed, allowed * s.screw_travel);
   if (const auto whole = whole_span(*s.screw)) {
     FEEDWRIGHT_KEEP(s, whip_feed_between_bearings,
-                    share * segment_speed(s, *whole) * s.screw_travel);
+                    share * segment_speed(s, *whole, segment_length(s, *whole)) * s.screw_travel);
   }
   if (const auto part = nut_segment(nut_reach(s), *s.screw)) {
-    FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing, share * segment_speed(s, *part) * s.screw_travel);
+    FEEDWRIGHT_KEEP(s, whip_feed_nut_to_bearing,
+                    share * segment_speed(s, *part, segment_length(s, *part)) * s.screw_travel);
   }
 }
 
@@ -132,14 +177,18 @@ void screw_speeds(SizingState<W>& s) {
 /// Longest loaded length: from a bearing that takes thrust to the nut at its farthest. A fixed end
 /// takes thrust, either of two; with none fixed the motor end does. A nut right at its bearing
 /// would leave no length: a thousandth of the span keeps it a number.
-inline Length loaded_length(const NutReach& reach, const Screw& screw) {
-  const Length from_motor = reach.farthest;
-  const Length from_far = *screw.span - reach.nearest;
-  if (screw.motor_end == EndSupport::fixed && screw.far_end == EndSupport::fixed) {
-    return std::max(from_motor, from_far);
-  }
+template <class W>
+auto loaded_length(const SizingState<W>& s) {
+  using Result = typename SizingState<W>::template N<Length>;
+  const Screw& screw = *s.screw;
+  const Result from_motor = nut_at_end(s);
+  const Result from_far = nut_from_far_end(s);
+  const bool both = screw.motor_end == EndSupport::fixed && screw.far_end == EndSupport::fixed;
   const bool far_only = screw.far_end == EndSupport::fixed && screw.motor_end != EndSupport::fixed;
-  return std::max(far_only ? from_far : from_motor, Length(*screw.span * 1e-3));
+  const bool from_far_counts = both ? value_of(from_far) > value_of(from_motor) : far_only;
+  const Result longest = from_far_counts ? from_far : from_motor;
+  const Result least = s.in(PartSlot::drive, "span", *screw.span) / 1000.0;
+  return value_of(longest) < value_of(least) ? least : longest;
 }
 
 /// Cross-section that carries, of a hollow screw less its bore.
@@ -191,8 +240,7 @@ void buckling(SizingState<W>& s) {
   const auto modulus = s.in(slot, "elastic_modulus", *screw.elastic_modulus);
   const auto yield = s.in(slot, "yield_strength", *screw.yield_strength);
   const auto area = FEEDWRIGHT_KEEP(s, core_area, carrying_area(s));
-  const auto length =
-      FEEDWRIGHT_KEEP(s, buckling_length, s.constant("L_k", loaded_length(nut_reach(s), screw)));
+  const auto length = FEEDWRIGHT_KEEP(s, buckling_length, loaded_length(s));
   const auto slender =
       FEEDWRIGHT_KEEP(s, slenderness, as_ratio(slenderness_ratio(length, gyration_diameter(s))));
   const auto limit =

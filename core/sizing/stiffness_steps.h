@@ -34,8 +34,7 @@ auto axial_shaft_stiffness(SizingState<W>& s) {
     return shaft_stiffness_both_ends(area, modulus, s.in(slot, "span", span),
                                      s.constant("x", place));
   }
-  return shaft_stiffness_one_end(area, modulus,
-                                 s.constant("x", loaded_length(nut_reach(s), *s.screw)));
+  return shaft_stiffness_one_end(area, modulus, loaded_length(s));
 }
 
 /// Twist of the turning screw up to the nut's farthest place, as a spring along the axis. Nothing

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "working/elasticity.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace feedwright {
@@ -101,14 +102,59 @@ const Expression* sum_inside(const Expression& e) {
   }
 }
 
-void collect_parts(const Expression& e, std::vector<SumShare>& parts) {
-  if (e.form == Form::add || e.form == Form::subtract) {
-    collect_parts(*e.operands[0], parts);
-    collect_parts(*e.operands[1], parts);
-    return;
-  }
-  parts.push_back({&e, std::abs(e.value.si)});
+bool are_alike(const Expression& a, const Expression& b) {
+  return a.form == b.form && a.name == b.name && a.subject == b.subject &&
+         a.value.si == b.value.si &&
+         std::ranges::equal(a.operands, b.operands, [](const auto& one, const auto& other) {
+           return are_alike(*one, *other);
+         });
 }
+
+/// The terms of a sum, those that are nothing and those taken away again left out.
+class Terms {
+public:
+  void collect(const Expression& e, bool taken_away) {
+    switch (e.form) {
+    case Form::add:
+    case Form::subtract:
+      collect(*e.operands[0], taken_away);
+      collect(*e.operands[1], taken_away != (e.form == Form::subtract));
+      return;
+    case Form::negate: collect(*e.operands[0], !taken_away); return;
+    default: add(e, taken_away);
+    }
+  }
+
+  std::vector<SumShare> magnitudes() const {
+    std::vector<SumShare> parts;
+    for (const Term& term : terms_) {
+      parts.push_back({term.what, std::abs(term.what->value.si)});
+    }
+    return parts;
+  }
+
+private:
+  struct Term {
+    const Expression* what;
+    bool taken_away;
+  };
+
+  void add(const Expression& e, bool taken_away) {
+    if (e.value.si == 0.0) {
+      return;
+    }
+    const auto opposite = std::ranges::find_if(terms_, [&](const Term& other) {
+      return other.taken_away != taken_away && are_alike(*other.what, e);
+    });
+    if (opposite != terms_.end()) {
+      terms_.erase(opposite);
+    } else {
+      terms_.push_back({&e, taken_away});
+    }
+  }
+
+  std::vector<Term> terms_;
+};
 
 } // namespace
 
@@ -133,8 +179,12 @@ std::vector<SumShare> sum_shares(const Expression& whole) {
   if (sum == nullptr) {
     return {};
   }
-  std::vector<SumShare> parts;
-  collect_parts(*sum, parts);
+  Terms terms;
+  terms.collect(*sum, false);
+  std::vector<SumShare> parts = terms.magnitudes();
+  if (parts.size() < 2) {
+    return {};
+  }
   double all = 0.0;
   for (SumShare& part : parts) {
     part.share = of_squares ? part.share * part.share : part.share;

@@ -45,7 +45,8 @@ struct WrittenStep {
   /// Where the formula is f(…), a value found by solving: which equation.
   std::string_view solved;
   std::vector<WrittenTerm> terms; ///< each once, in the order met
-  std::vector<WrittenPart> parts; ///< as they stand; empty if it is no sum
+  /// As they stand, without what cancels; empty if it is no sum of two or more.
+  std::vector<WrittenPart> parts;
 };
 
 /// Whether the line with numbers says something that the formula and the value do not.

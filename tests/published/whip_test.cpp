@@ -4,6 +4,9 @@
 #include "support/beam_elements.h"
 #include "support/near.h"
 
+#include <array>
+#include <cmath>
+
 using namespace feedwright;
 using namespace feedwright::literals;
 using feedwright::testing::near;
@@ -108,4 +111,108 @@ TEST_CASE("whip shapes agree with a table of beam functions", "[published]") {
   CHECK(whip_shape(fixed, free, 0.5) == Approx(0.67905).epsilon(1e-5));
   CHECK(whip_shape(fixed, free, 1.0) == Approx(2.0).epsilon(1e-9));
   CHECK(whip_shape(fixed, fixed, 0.5) == Approx(1.58815).epsilon(1e-5));
+}
+
+namespace {
+
+using Matrix = std::array<std::array<double, 4>, 4>;
+
+Matrix product(const Matrix& a, const Matrix& b) {
+  Matrix made{};
+  for (std::size_t i = 0; i < 4; ++i) {
+    for (std::size_t j = 0; j < 4; ++j) {
+      for (std::size_t k = 0; k < 4; ++k) {
+        made[i][j] += a[i][k] * b[k][j];
+      }
+    }
+  }
+  return made;
+}
+
+/// By its series, halved and squared.
+Matrix exponential(Matrix m) {
+  constexpr int halvings = 8;
+  Matrix sum{};
+  for (std::size_t i = 0; i < 4; ++i) {
+    sum[i][i] = 1.0;
+    for (double& x : m[i]) {
+      x /= double(1 << halvings);
+    }
+  }
+  Matrix term = sum;
+  for (int n = 1; n < 20; ++n) {
+    term = product(term, m);
+    for (std::size_t i = 0; i < 4; ++i) {
+      for (std::size_t j = 0; j < 4; ++j) {
+        term[i][j] /= double(n);
+        sum[i][j] += term[i][j];
+      }
+    }
+  }
+  for (int n = 0; n < halvings; ++n) {
+    sum = product(sum, sum);
+  }
+  return sum;
+}
+
+constexpr double modulus_ratio = 206.0 / 79.0; // E/G of steel
+/// Cowper's coefficient of a round section with the Poisson number that goes with E/G.
+const double shear_coefficient = [] {
+  const double poisson = modulus_ratio / 2.0 - 1.0;
+  return 6.0 * (1.0 + poisson) / (7.0 + 6.0 * poisson);
+}();
+
+/// Zero where a standing Timoshenko beam of unit length and stiffness vibrates by itself;
+/// β⁴ = ρ A ω² L⁴/(E I), its state deflection, slope of the section, moment, shear.
+double frequency_equation(double beta_to_four, double slenderness, EndSupport a, EndSupport b) {
+  const double gyration = 1.0 / (16.0 * slenderness * slenderness); // I/(A L²)
+  const Matrix along = {{{0.0, 1.0, 0.0, gyration * modulus_ratio / shear_coefficient},
+                         {0.0, 0.0, 1.0, 0.0},
+                         {0.0, -gyration * beta_to_four, 0.0, -1.0},
+                         {-beta_to_four, 0.0, 0.0, 0.0}}};
+  const Matrix over = exponential(along);
+  using Two = std::array<std::size_t, 2>;
+  const auto held = [](EndSupport end) {
+    return end == fixed ? Two{0, 1} : end == supported ? Two{0, 2} : Two{2, 3};
+  };
+  const auto loose = [](EndSupport end) {
+    return end == fixed ? Two{2, 3} : end == supported ? Two{1, 3} : Two{0, 1};
+  };
+  const Two row = held(b);
+  const Two column = loose(a);
+  return over[row[0]][column[0]] * over[row[1]][column[1]] -
+         over[row[0]][column[1]] * over[row[1]][column[0]];
+}
+
+/// By how much the slender shaft's critical speed is above the Timoshenko beam's.
+double too_high(double slenderness, EndSupport a, EndSupport b) {
+  const double slender = std::pow(*whip_eigenvalue(a, b), 4);
+  double low = 0.6 * slender;
+  double high = 1.01 * slender;
+  const bool at_low = frequency_equation(low, slenderness, a, b) > 0.0;
+  for (int i = 0; i < 60; ++i) {
+    const double middle = 0.5 * (low + high);
+    (frequency_equation(middle, slenderness, a, b) > 0.0) == at_low ? low = middle : high = middle;
+  }
+  return std::sqrt(slender / low) - 1.0;
+}
+
+} // namespace
+
+TEST_CASE("a thick shaft whips sooner by what the validity of the critical speed says",
+          "[published]") {
+  // Source: S. Timoshenko, Vibration Problems in Engineering, effect of rotary inertia and shear:
+  // supported ends, ω lower by ½ (π r/L)² (1 + E/(κ G)); r = d/4
+  const double formula = 0.5 * std::pow(pi / 60.0, 2) * (1.0 + modulus_ratio / shear_coefficient);
+  CHECK(too_high(15.0, supported, supported) == Approx(formula).epsilon(0.02));
+  // derived: the other ends by a transfer matrix of his equations
+  CHECK(too_high(15.0, fixed, free_end) == Approx(0.0025).epsilon(0.03));
+  CHECK(too_high(15.0, supported, supported) == Approx(0.0054).epsilon(0.03));
+  CHECK(too_high(15.0, fixed, supported) == Approx(0.0126).epsilon(0.03));
+  CHECK(too_high(15.0, fixed, fixed) == Approx(0.0216).epsilon(0.03));
+  // with the square of the slenderness
+  for (const auto& [a, b] : {std::pair{fixed, free_end}, std::pair{supported, supported},
+                             std::pair{fixed, supported}, std::pair{fixed, fixed}}) {
+    CHECK(4.0 * too_high(30.0, a, b) == Approx(too_high(15.0, a, b)).epsilon(0.04));
+  }
 }

@@ -87,7 +87,7 @@ TEST_CASE("every result and limit has a name of its own and every result a meani
 }
 
 TEST_CASE("every finding says all it has to say and leaves no place unfilled") {
-  for (int code = 0; code <= static_cast<int>(FindingCode::bus_over_limit); ++code) {
+  for (int code = 0; code <= static_cast<int>(FindingCode::overall_below_span); ++code) {
     const AnyQuantity torque{Kind::torque, 1.5};
     const QString bare = words::finding_text(
         {static_cast<FindingCode>(code), PartSlot::drive, std::nullopt, std::nullopt});

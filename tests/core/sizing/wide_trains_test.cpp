@@ -3,6 +3,9 @@
 // What each kind of train must do, beyond the one screw on one motor.
 
 #include "machine/machine_file.h"
+#include "mechanics/stepper_torque.h"
+#include "sizing/concerns.h"
+#include "sizing/limits.h"
 #include "sizing/size_axis.h"
 #include "support/axes.h"
 #include "support/near.h"
@@ -375,4 +378,231 @@ TEST_CASE("sizing with what was made ready before gives the same") {
       CHECK(result.si_of(a) == result.si_of(b));
     }
   }
+}
+
+TEST_CASE("an upright axis that only detent holds keeps a caution until a brake or balance holds") {
+  // 3 kg on a 5 mm lead: m g l/(2π) = 0.0234 N·m before losses, under a detent of 0.07 N·m
+  Machine machine = upright(5_mm);
+  Axis& axis = machine.axes[0];
+  axis.carriage.mass = Positive<Mass>::of(3_kg);
+  std::get<StepperByPoints>(axis.motor).detent_torque = NonNegative<Torque>::of(0.07_N_m);
+  const AxisResults light = sized(machine);
+  CHECK(*light.holding_torque_needed < 0.0234_N_m);
+  CHECK(*light.holding_torque_needed > 0.02_N_m);
+  CHECK_FALSE(warns(light, FindingCode::axis_can_fall));
+  CHECK(warns(light, FindingCode::held_unpowered_by_detent));
+  // Every list of cautions is made from the same findings.
+  const MachineResults together = size_machine(machine, std::vector{light});
+  const auto all = concerns_of(machine, std::vector{light}, together).list;
+  CHECK(std::ranges::count_if(all, [](const Concern& concern) {
+          return concern.code() == "held_unpowered_by_detent" && !concern.grave &&
+                 concern.member == "brake";
+        }) == 1);
+  // A shorter lead or a stronger detent never silences it.
+  for (const Length lead : {1_mm, 2_mm, 3_mm, 10_mm, 20_mm}) {
+    screw_of(axis).lead = Positive<TravelPerAngle>::of(per_turn(lead));
+    const AxisResults r = sized(machine);
+    CHECK(warns(r, FindingCode::axis_can_fall) + warns(r, FindingCode::held_unpowered_by_detent) ==
+          1);
+    CHECK(warns(r, FindingCode::axis_can_fall) == (*r.holding_torque_needed > 0.07_N_m));
+  }
+  axis.carriage.brake = true;
+  CHECK_FALSE(warns(sized(machine), FindingCode::held_unpowered_by_detent));
+  axis.carriage.brake = false;
+  axis.carriage.counterbalance = NonNegative<Force>::of(3_kg * standard_gravity);
+  screw_of(axis).lead = Positive<TravelPerAngle>::of(5_mm_per_rev);
+  CHECK_FALSE(warns(sized(machine), FindingCode::axis_can_fall));
+}
+
+TEST_CASE("a screw shorter than travel, nut and run-out is told, with the length it wants") {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  const auto found = [&]() -> std::optional<Finding> {
+    const AxisResults r = sized(machine);
+    const auto at = std::ranges::find(r.findings, FindingCode::screw_too_short, &Finding::code);
+    return at != r.findings.end() ? std::optional(*at) : std::nullopt;
+  };
+  CHECK_FALSE(found());
+  // 870 mm, a usual nut of 2 (16 + 5) mm, a turn of 5 mm at either end: 922 mm
+  axis.basics.travel = Positive<Length>::of(870_mm);
+  REQUIRE(found());
+  CHECK(near(typed<Length>(*found()->actual), 900_mm));
+  CHECK(near(typed<Length>(*found()->allowed), 922_mm));
+  screw_of(axis).nut_length = Positive<Length>::of(20_mm);
+  CHECK_FALSE(found()); // 870 + 20 + 10 = 900
+  screw_of(axis).nut_length = Positive<Length>::of(21_mm);
+  CHECK(found());
+  // Set off to the far end, a short travel runs into the bearing as well.
+  axis.basics.travel = Positive<Length>::of(500_mm);
+  axis.basics.nut_at_start = NonNegative<Length>::of(390_mm);
+  REQUIRE(found());
+  CHECK(near(typed<Length>(*found()->allowed), 905.5_mm));
+}
+
+TEST_CASE("usual nuts are about as long as the estimate that stands in for their length") {
+  // from memory: single flanged nuts of rolled screws, 16 × 5: 42 mm, 16 × 10: 57 mm, 20 × 5: 51
+  // mm, 25 × 10: 80 mm, 32 × 10: 85 mm
+  for (const auto& [diameter, lead, length] :
+       {std::array{16.0, 5.0, 42.0}, std::array{16.0, 10.0, 57.0}, std::array{20.0, 5.0, 51.0},
+        std::array{25.0, 10.0, 80.0}, std::array{32.0, 10.0, 85.0}}) {
+    Machine machine = testing::ordinary_router();
+    Screw& screw = screw_of(machine.axes[0]);
+    screw.nominal_diameter = Positive<Length>::of(from_si<Length>(diameter * 1e-3));
+    screw.lead = Positive<TravelPerAngle>::of(per_turn(from_si<Length>(lead * 1e-3)));
+    screw.span = Positive<Length>::of(751_mm);
+    const AxisResults r = sized(machine);
+    const auto at = std::ranges::find(r.findings, FindingCode::screw_too_short, &Finding::code);
+    REQUIRE(at != r.findings.end());
+    CHECK(at->allowed->si * 1e3 - 750.0 - 2.0 * lead == Approx(length).epsilon(0.2));
+  }
+}
+
+TEST_CASE("a shaft shorter than the length between its bearings is told") {
+  Machine machine = testing::ordinary_router();
+  screw_of(machine.axes[0]).overall_length = Positive<Length>::of(960_mm);
+  CHECK_FALSE(warns(sized(machine), FindingCode::overall_below_span));
+  screw_of(machine.axes[0]).span = Positive<Length>::of(1300_mm);
+  const AxisResults r = sized(machine);
+  const auto at = std::ranges::find(r.findings, FindingCode::overall_below_span, &Finding::code);
+  REQUIRE(at != r.findings.end());
+  CHECK(near(typed<Length>(*at->actual), 960_mm));
+  CHECK(near(typed<Length>(*at->allowed), 1300_mm));
+}
+
+TEST_CASE("a pitch diameter at or below the core is refused") {
+  Machine machine = testing::ordinary_router();
+  screw_of(machine.axes[0]).pitch_diameter = Positive<Length>::of(10_mm);
+  const auto faults = faults_of(machine);
+  REQUIRE(faults.size() == 1);
+  CHECK(faults[0].code == FaultCode::pitch_not_above_core);
+  CHECK(faults[0].member == "pitch_diameter");
+}
+
+TEST_CASE("where the curve ends above the need its end governs, not torque") {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  const AxisResults r = sized(machine);
+  // 60 % of the last point, 0.35 N·m at 1800 rpm: 9 m/min at 5 mm lead
+  REQUIRE(*r.rapid_torque < 0.21_N_m);
+  const Limit& torque = r.limit(LimitId::motor_torque);
+  CHECK(torque.at_least);
+  CHECK(torque.verdict == Verdict::clear);
+  CHECK(near(typed<Velocity>(*torque.reached), 9_m_per_min));
+  CHECK(r.governing == LimitId::motor_speed);
+  CHECK(near(*r.governing_feed, 9_m_per_min));
+  for (const LimitId id : near_tie(r, LimitScale::feed).limits) {
+    CHECK(id != LimitId::motor_torque);
+  }
+  Working working;
+  size_axis(machine, axis, working);
+  const WorkingStep* step = working.find(ResultId::motor_torque_feed);
+  REQUIRE(step != nullptr);
+  CHECK(step->how->operands[0]->name == "curve_ends_above_need");
+  // Near the end torque is not what is close,
+  axis.targets.feed = Positive<Velocity>::of(8.5_m_per_min);
+  const AxisResults near_end = sized(machine);
+  CHECK(near_end.limit(LimitId::motor_speed).verdict == Verdict::close);
+  CHECK(near_end.limit(LimitId::motor_torque).verdict == Verdict::clear);
+  // past it nothing is known of torque,
+  axis.targets.feed = Positive<Velocity>::of(9.5_m_per_min);
+  const AxisResults past = sized(machine);
+  CHECK(past.limit(LimitId::motor_speed).verdict == Verdict::over);
+  CHECK(past.limit(LimitId::motor_torque).verdict == Verdict::open);
+  CHECK_FALSE(past.limit(LimitId::motor_torque).margin);
+  CHECK(past.limit(LimitId::motor_torque).missing == input_ref(PartSlot::motor, "points"));
+  // and with more asked the two meet on the curve, where torque governs.
+  axis.targets.acceleration = Positive<Acceleration>::of(5_m_per_s2);
+  const AxisResults hard = sized(machine);
+  CHECK_FALSE(hard.limit(LimitId::motor_torque).at_least);
+  CHECK(hard.governing == LimitId::motor_torque);
+}
+
+TEST_CASE(
+    "a curve taken at more volts than the supply gives promises no torque that is not there") {
+  // The winding itself is the judge. Source: P. P. Acarnley, Stepping Motors, ch. 5, as checked in
+  // the tests of its pull-out torque.
+  const StepperWinding winding{50.0,
+                               torque_constant(1.9_N_m, 2.8_A),
+                               1.13_ohm,
+                               from_si<Inductance>(3.6e-3),
+                               2.8_A * std::numbers::sqrt2,
+                               48_V};
+  StepperByPoints motor;
+  for (int rpm = 0; rpm <= 1800; rpm += 25) {
+    const auto speed = from_si<AngularVelocity>(rpm * pi / 30.0);
+    motor.points.push_back(testing::torque_point(speed, pull_out_torque(winding, speed)));
+  }
+  motor.points_voltage = Positive<Voltage>::of(48_V);
+  motor.rated_current = Positive<Current>::of(2.8_A);
+  motor.resistance = Positive<Resistance>::of(1.13_ohm);
+  for (const Voltage volts : {12_V, 24_V, 36_V}) {
+    Supply supply;
+    supply.voltage = Positive<Voltage>::of(volts);
+    const MotorCurve curve(motor, supply);
+    StepperWinding there = winding;
+    there.voltage_limit = volts;
+    CHECK(*curve.last_speed() < from_si<AngularVelocity>(60.0 * pi * number(volts / 48_V)));
+    for (double share = 0.0; share <= 1.0; share += 0.02) {
+      const AngularVelocity speed = share * *curve.last_speed();
+      CHECK(si_value(*curve.torque(speed, Duty::short_time)) <=
+            si_value(pull_out_torque(there, speed)) * 1.002 + 1e-6);
+    }
+  }
+  Supply more;
+  more.voltage = Positive<Voltage>::of(60_V);
+  CHECK(near(*MotorCurve(motor, more).last_speed(), 1800_rpm));
+}
+
+TEST_CASE("at a quarter of the curve's voltage nothing reads clear that was so at the whole") {
+  Machine machine = testing::ordinary_router();
+  machine.supply.voltage = Positive<Voltage>::of(12_V);
+  const AxisResults r = sized(machine);
+  // 9 m/min · 12/48
+  CHECK(near(*r.motor_speed_feed, 2.25_m_per_min));
+  CHECK(r.limit(LimitId::motor_speed).verdict == Verdict::over);
+  CHECK(r.limit(LimitId::motor_torque).verdict != Verdict::clear);
+  CHECK(warns(r, FindingCode::points_at_other_voltage));
+}
+
+TEST_CASE("a stepper known by its ratings drags its own detent along") {
+  StepperByRatings motor;
+  motor.detent_torque = NonNegative<Torque>::of(0.07_N_m);
+  Supply supply;
+  supply.voltage = Positive<Voltage>::of(48_V);
+  const MotorCurve curve(motor, supply);
+  // Where current alone limits the motor makes its holding torque, less what the rotor drags.
+  CHECK(near(*curve.torque(10_rpm, Duty::short_time), 1.83_N_m));
+  CHECK(near(*curve.holding_torque(), 1.9_N_m));
+  motor.detent_torque = NonNegative<Torque>::of(1.95_N_m);
+  CHECK(*MotorCurve(motor, supply).torque(10_rpm, Duty::short_time) == Torque());
+}
+
+TEST_CASE("the reserve of the load cases and its working are one figure") {
+  Machine machine = testing::ordinary_router();
+  Axis& axis = machine.axes[0];
+  LoadCase cut;
+  cut.feed = Positive<Velocity>::of(1_m_per_min);
+  cut.thrust = Positive<Force>::of(300_N);
+  LoadCase quick;
+  quick.feed = Positive<Velocity>::of(8_m_per_min);
+  quick.thrust = Positive<Force>::of(1_N);
+  const auto check = [&](double expected) {
+    Working working;
+    const AxisResults r = size_axis(machine, axis, working);
+    const WorkingStep* step = working.find(ResultId::load_case_reserve);
+    REQUIRE(step != nullptr);
+    CHECK(step->value.si == r.limit(LimitId::load_cases).reached->si);
+    CHECK(step->how->form == Expression::Form::divide);
+    CHECK(step->value.si == Approx(expected).epsilon(1e-9));
+  };
+  axis.duty.load_cases = {quick, cut};
+  check(9.0 / 8.0); // the governing feed over the quicker case's
+  axis.duty.load_cases = {cut};
+  const AxisResults r = sized(machine);
+  // 200 rpm: between the points' 1.6 N·m at 150 and 1.45 N·m at 300 rpm
+  const MotorCurve curve(axis.motor, machine.supply);
+  CHECK(*curve.torque(200_rpm, Duty::continuous) < 1.6_N_m);
+  CHECK(*curve.torque(200_rpm, Duty::continuous) > 1.45_N_m);
+  check(std::min(9.0,
+                 si_value(*curve.usable(200_rpm, Duty::continuous)) / si_value(r.cases[0].torque)));
 }

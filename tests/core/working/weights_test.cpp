@@ -177,3 +177,55 @@ TEST_CASE("values in a working come in the units the machine is typed in") {
   const WrittenStep metric = written(ordinary_router(), ResultId::whip_feed);
   CHECK(metric.value.ends_with(" m/min"));
 }
+
+TEST_CASE("what a sum takes away again has no share in it, and a single term is none") {
+  const auto named = [](std::string_view symbol, double value) {
+    return Working().constant(symbol, from_si<Ratio>(value));
+  };
+  const auto a = named("a", 5.0);
+  const auto b = named("b", 3.0);
+  const auto c = named("c", 1.0);
+  CHECK(sum_shares(*(a + b - a).how).empty());
+  CHECK(sum_shares(*(a - (a - b)).how).empty());
+  CHECK(sum_shares(*((1.0 + number(named("0", 0.0))) * b).how).empty());
+  const auto left = sum_shares(*(a + b - a + c).how);
+  REQUIRE(left.size() == 2);
+  CHECK(left[0].share == Approx(0.75));
+  CHECK(left[1].share == Approx(0.25));
+  // What stays on either side counts by its size.
+  CHECK(sum_shares(*(b - c).how).at(1).share == Approx(0.25));
+}
+
+TEST_CASE("the reflected inertia is pulleys, belt, screw and carriage, without the rotor") {
+  const Machine machine = ordinary_router();
+  const WrittenStep load = written(machine, ResultId::load_inertia);
+  for (const WrittenTerm& term : load.terms) {
+    CHECK(term.input != input_ref(PartSlot::motor, "rotor_inertia"));
+  }
+  REQUIRE(load.parts.size() == 4);
+  const AxisResults r = size_axis(machine, machine.axes[0]);
+  const double reduction = double(*r.reduction);
+  const double whole = si_value(*r.load_inertia);
+  const double expected[] = {si_value(*r.motor_pulley_inertia) / whole,
+                             si_value(*r.belt_inertia) / whole,
+                             (si_value(*r.screw_inertia) + si_value(*r.screw_pulley_inertia)) /
+                                 reduction / reduction / whole,
+                             si_value(*r.carriage_inertia) / whole};
+  for (std::size_t i = 0; i < 4; ++i) {
+    CHECK(load.parts[i].share == Approx(expected[i]).epsilon(1e-9));
+  }
+  CHECK(written(machine, ResultId::belt_tension_needed).parts.empty());
+}
+
+TEST_CASE("lengths, heat and power show where they come from") {
+  Machine machine = ordinary_router();
+  auto& motor = std::get<StepperByPoints>(machine.axes[0].motor);
+  motor.resistance = Positive<Resistance>::of(from_si<Resistance>(1.13));
+  motor.rated_current = Positive<Current>::of(from_si<Current>(2.8));
+  CHECK(written(machine, ResultId::buckling_length).with_numbers == "(900 mm + 750 mm) / 2");
+  CHECK(written(machine, ResultId::whip_length).formula == "L");
+  CHECK(written(machine, ResultId::winding_heat).with_numbers == "2 · (2.8 A)² · 1.13 Ω");
+  // 600 rpm: 60 % of the point's 1.1 N·m
+  CHECK(written(machine, ResultId::usable_torque).with_numbers == "1.1 N·m · 60 %");
+  CHECK(written(machine, ResultId::motor_power).solved.empty());
+}

@@ -58,7 +58,7 @@ TEST_CASE("a result that enters another is named as such") {
 }
 
 TEST_CASE("what is found by solving says by which equation") {
-  CHECK(written(ordinary_router(), ResultId::motor_torque_feed).solved == "torque_meets_need");
+  CHECK(written(ordinary_router(), ResultId::motor_torque_feed).solved == "curve_ends_above_need");
   CHECK(written(ordinary_router(), ResultId::belt_centre_distance).formula ==
         "f(z_1; z_2; p; z_b)");
 }

@@ -160,12 +160,12 @@ void MainWindow::make_views() {
 }
 
 QStackedWidget* MainWindow::make_centre(QWidget* axis) {
-  auto* machine = new MachineView(*document_, this);
-  connect(machine, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
+  machine_ = new MachineView(*document_, this);
+  connect(machine_, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
   auto* centre = new QStackedWidget;
   centre->setObjectName(QStringLiteral("centre"));
   centre->addWidget(axis);
-  centre->addWidget(machine);
+  centre->addWidget(machine_);
   connect(document_.get(), &MachineDocument::selection_changed, centre,
           [this, centre] { centre->setCurrentIndex(document_->selection().machine ? 1 : 0); });
   return centre;

@@ -54,6 +54,16 @@ bool has_twins(std::vector<std::string> all) {
   return std::ranges::adjacent_find(all) != all.end();
 }
 
+/// Letters tell which axis is which, unless one is twice or one was only given another.
+bool told_by_letter(std::vector<std::string> a, std::vector<std::string> b) {
+  if (has_twins(a) || has_twins(b)) {
+    return false;
+  }
+  std::ranges::sort(a);
+  std::ranges::sort(b);
+  return a.size() != b.size() || a == b;
+}
+
 /// Gathers the differences of two machines.
 class Comparison {
 public:
@@ -78,17 +88,7 @@ private:
     }
   }
 
-  /// Letters tell which axis is which, unless one is twice or one was only given another.
-  bool by_letter() const {
-    auto a = letters(before_);
-    auto b = letters(after_);
-    if (has_twins(a) || has_twins(b)) {
-      return false;
-    }
-    std::ranges::sort(a);
-    std::ranges::sort(b);
-    return a.size() != b.size() || a == b;
-  }
+  bool by_letter() const { return told_by_letter(letters(before_), letters(after_)); }
 
   void axes_by_letter() {
     const auto a = letters(before_);
@@ -169,6 +169,28 @@ private:
 
 std::vector<Difference> differences(const Machine& before, const Machine& after) {
   return Comparison(before, after).run();
+}
+
+AxisPlaces axis_places(const Machine& before, const Machine& after) {
+  const auto a = letters(before);
+  const auto b = letters(after);
+  AxisPlaces places(a.size());
+  if (told_by_letter(a, b)) {
+    for (std::size_t i = 0; i < a.size(); ++i) {
+      if (const auto at = std::ranges::find(b, a[i]); at != b.end()) {
+        places[i] = static_cast<std::size_t>(at - b.begin());
+      }
+    }
+    return places;
+  }
+  const bool same_number = a.size() == b.size();
+  for (std::size_t i = 0; i < std::min(a.size(), b.size()); ++i) {
+    if (!same_number && !(before.axes[i] == after.axes[i])) {
+      break;
+    }
+    places[i] = i;
+  }
+  return places;
 }
 
 QString difference_name(const Difference& difference) {

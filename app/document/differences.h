@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "machine/machine.h"
+#include "document/typed_place.h"
 
 #include <QString>
 
@@ -31,6 +31,10 @@ struct Difference {
 /// Part by part, in the machine's order. Empty if, and only if, the machines are the same. Axes
 /// are told apart by their letters where these say which is which, else by their order.
 std::vector<Difference> differences(const Machine& before, const Machine& after);
+
+/// Which axis of `before` is which of `after`, told in the same way. Where letters are in doubt and
+/// axes come or go, only those in front of the first that differs are told.
+AxisPlaces axis_places(const Machine& before, const Machine& after);
 
 /// "X: lead", "axis Y added".
 QString difference_name(const Difference& difference);

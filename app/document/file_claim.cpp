@@ -2,6 +2,7 @@
 #include "document/file_claim.h"
 
 #include "document/state_folder.h"
+#include "document/true_path.h"
 #include "files/content_fingerprint.h"
 
 #include <QDir>
@@ -11,16 +12,6 @@
 namespace feedwright {
 
 namespace {
-
-/// The same however the file is reached, through a link or straight, and before it is there.
-QString true_path(const QString& path) {
-  const QFileInfo file(path);
-  if (QString found = file.canonicalFilePath(); !found.isEmpty()) {
-    return found;
-  }
-  const QString folder = file.dir().canonicalPath();
-  return folder.isEmpty() ? file.absoluteFilePath() : QDir(folder).filePath(file.fileName());
-}
 
 QString lock_beside(const QString& path) {
   const QFileInfo file(path);
@@ -55,7 +46,7 @@ FileClaim::FileClaim() = default;
 FileClaim::~FileClaim() = default;
 
 std::optional<FileHolder> FileClaim::claim(const QString& path) {
-  const QString wanted = path.isEmpty() ? QString() : true_path(path);
+  const QString wanted = true_path(path);
   if (wanted == path_) {
     return std::nullopt;
   }

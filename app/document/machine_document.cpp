@@ -2,7 +2,6 @@
 #include "document/machine_document.h"
 
 #include "document/differences.h"
-#include "document/stepping.h"
 #include "machine/machine_file.h"
 #include "sizing/size_axis.h"
 #include "text/words.h"
@@ -15,8 +14,6 @@
 namespace feedwright {
 
 namespace {
-
-constexpr char stepping_property[] = "stepping";
 
 /// Where somebody must look to see what a step did; `at` if that is one of the places.
 Selection place_of_change(const Machine& before, const Machine& after, const Selection& at) {
@@ -34,22 +31,26 @@ Selection place_of_change(const Machine& before, const Machine& after, const Sel
 
 } // namespace
 
-bool is_stepping(MachineDocument& document) {
-  return document.undo_stack()->property(stepping_property).toBool();
-}
-
 /// One step of Undo: the machine before and after. Machines are small; copies of them cannot
 /// disagree with each other.
 class MachineCommand : public QUndoCommand {
 public:
-  MachineCommand(MachineDocument& document, Machine after, const QString& name, QString merge_key)
+  MachineCommand(MachineDocument& document, Machine after, const QString& name, QString merge_key,
+                 TypedMoves moves)
       : QUndoCommand(name), document_(document), before_(document.machine()),
-        after_(std::move(after)), merge_key_(std::move(merge_key)) {}
+        after_(std::move(after)), merge_key_(std::move(merge_key)), moves_(std::move(moves)),
+        number_(++document.steps_made_) {}
 
-  void undo() override { show(after_, before_); }
+  std::uint64_t number() const { return number_; }
+
+  void undo() override { show(after_, before_, moves_.back); }
   void redo() override {
-    // Done for the first time it is somebody's edit, made where they are.
-    std::exchange(is_new_, false) ? document_.put(after_) : show(before_, after_);
+    if (std::exchange(is_new_, false)) {
+      // Done for the first time it is somebody's edit, made where they are.
+      document_.put(after_, moves_, moves_.forth, gone_);
+    } else {
+      show(before_, after_, moves_.forth);
+    }
   }
   int id() const override { return merge_key_.isEmpty() ? -1 : 1; }
 
@@ -59,24 +60,28 @@ public:
       return false;
     }
     after_ = other->after_;
+    number_ = other->number_;
     setText(other->text());
     setObsolete(after_ == before_);
     return true;
   }
 
 private:
-  void show(const Machine& from, const Machine& to) {
+  void show(const Machine& from, const Machine& to, const TypedMove& move) {
     const Selection place = place_of_change(from, to, document_.selection());
-    document_.undo_stack_.setProperty(stepping_property, true);
-    document_.put(to);
+    document_.stepping_ = true;
+    document_.put(to, moves_, move, gone_);
     document_.select(place);
-    document_.undo_stack_.setProperty(stepping_property, false);
+    document_.stepping_ = false;
   }
 
   MachineDocument& document_;
   Machine before_;
   Machine after_;
   QString merge_key_;
+  TypedMoves moves_;
+  TypedTexts gone_; ///< typed texts that went with what the step, or its undoing, took away
+  std::uint64_t number_;
   bool is_new_ = true;
 };
 
@@ -116,11 +121,27 @@ void MachineDocument::select(const Selection& selection) {
 }
 
 void MachineDocument::edit(Machine machine, const QString& name, const QString& merge_key) {
+  const QString key =
+      merge_key.isEmpty() ? merge_key : QStringLiteral("%1/%2").arg(merging_).arg(merge_key);
+  TypedMoves moves = TypedMoves::by_axes(axis_places(machine_, machine), machine.axes.size());
+  push(std::move(machine), name, key, std::move(moves));
+}
+
+void MachineDocument::edit_moving(Machine machine, const QString& name, TypedMoves moves) {
+  push(std::move(machine), name, {}, std::move(moves));
+}
+
+void MachineDocument::push(Machine machine, const QString& name, const QString& key,
+                           TypedMoves moves) {
   if (!(machine == machine_)) {
-    const QString key =
-        merge_key.isEmpty() ? merge_key : QStringLiteral("%1/%2").arg(merging_).arg(merge_key);
-    undo_stack_.push(new MachineCommand(*this, std::move(machine), name, key));
+    undo_stack_.push(new MachineCommand(*this, std::move(machine), name, key, std::move(moves)));
   }
+}
+
+std::uint64_t MachineDocument::last_step() const {
+  const int index = undo_stack_.index();
+  return index > 0 ? static_cast<const MachineCommand*>(undo_stack_.command(index - 1))->number()
+                   : 0;
 }
 
 bool MachineDocument::edit_field(std::size_t axis, PartSlot slot, std::string_view member,
@@ -174,8 +195,12 @@ void MachineDocument::mark_unsaved() {
   emit state_changed();
 }
 
-void MachineDocument::put(const Machine& machine) {
-  pending_.follow(machine_, machine);
+void MachineDocument::put(const Machine& machine, const TypedMoves& moves, const TypedMove& move,
+                          TypedTexts& gone) {
+  if (move) {
+    emit typed_moving(moves.of_axes);
+  }
+  gone = pending_.follow(move, std::exchange(gone, {}));
   machine_ = machine;
   recompute();
   const Selection kept = selection_;
@@ -183,6 +208,9 @@ void MachineDocument::put(const Machine& machine) {
     select(kept);
   }
   emit changed();
+  if (move) {
+    emit pending_.changed();
+  }
 }
 
 void MachineDocument::recompute() {

@@ -11,6 +11,7 @@
 #include <QString>
 #include <QUndoStack>
 
+#include <cstdint>
 #include <vector>
 
 namespace feedwright {
@@ -52,6 +53,9 @@ public:
   /// `merge_key` in a row become one, until end_merging. A step that changes nothing is dropped.
   /// Undoing and redoing it selects the part it changes.
   void edit(Machine machine, const QString& name, const QString& merge_key = {});
+  /// The same where typed texts are to go elsewhere with what they were typed for. Which axis is
+  /// which is else told by their letters, or by their order where those are in doubt.
+  void edit_moving(Machine machine, const QString& name, TypedMoves moves);
   /// Sets one field of one part, named for Undo after the field.
   bool edit_field(std::size_t axis, PartSlot slot, std::string_view member, const FieldValue& value,
                   const EntryNote& note);
@@ -70,6 +74,11 @@ public:
   void gather_typed() { emit typed_wanted(); }
 
   QUndoStack* undo_stack() { return &undo_stack_; }
+  /// Tells the step that Undo would take back from every other of this document; zero if there is
+  /// none. A step that took another into itself is another one.
+  std::uint64_t last_step() const;
+  /// Whether a step is just being undone or redone: an edit now would leave the stack out of order.
+  bool is_stepping() const { return stepping_; }
   bool is_modified() const { return !undo_stack_.isClean(); }
 
   QString file_path() const { return file_path_; }
@@ -89,10 +98,17 @@ signals:
   void state_changed();
   /// What is typed and fits is to be taken now.
   void typed_wanted();
+  /// What is typed is to be put among the pending texts now, not taken: what it was typed for is
+  /// about to move, whole axes or the rows of a table.
+  void typed_moving(bool of_axes);
 
 private:
   friend class MachineCommand;
-  void put(const Machine& machine);
+  /// `gone` are the texts that went with their places when the opposite step was made, and
+  /// afterwards those that went with this one.
+  void put(const Machine& machine, const TypedMoves& moves, const TypedMove& move,
+           TypedTexts& gone);
+  void push(Machine machine, const QString& name, const QString& key, TypedMoves moves);
   void recompute();
 
   Machine machine_;
@@ -105,6 +121,8 @@ private:
   QString file_path_;
   QString fingerprint_;
   int merging_ = 0;
+  std::uint64_t steps_made_ = 0;
+  bool stepping_ = false;
 };
 
 } // namespace feedwright

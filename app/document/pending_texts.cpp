@@ -5,36 +5,6 @@
 
 namespace feedwright {
 
-namespace {
-
-/// Where the axis stands afterwards; nothing if it is gone. An axis that was itself edited stays.
-std::optional<std::size_t> place_after(std::size_t axis, const Machine& before,
-                                       const Machine& after) {
-  const auto& was = before.axes;
-  const auto& is = after.axes;
-  if (axis >= was.size()) {
-    return std::nullopt;
-  }
-  if (axis < is.size() && is[axis] == was[axis]) {
-    return axis;
-  }
-  const auto found = std::ranges::find(is, was[axis]);
-  if (found != is.end()) {
-    return static_cast<std::size_t>(found - is.begin());
-  }
-  return is.size() == was.size() ? std::optional(axis) : std::nullopt;
-}
-
-} // namespace
-
-TypedAt TypedAt::of(std::size_t axis, PartSlot slot, std::string_view member) {
-  return {of_machine(slot) ? 0 : axis, slot, std::string(member)};
-}
-
-std::string_view TypedAt::field() const {
-  return std::string_view(member).substr(0, member.find('/'));
-}
-
 std::optional<QString> PendingTexts::at(const TypedAt& place) const {
   const auto found = texts_.find(place);
   return found != texts_.end() ? std::optional(found->second) : std::nullopt;
@@ -62,6 +32,7 @@ void PendingTexts::give_up_all() {
 
 std::vector<TypedAt> PendingTexts::places() const {
   std::vector<TypedAt> all;
+  all.reserve(texts_.size());
   for (const auto& [place, text] : texts_) {
     all.push_back(place);
   }
@@ -70,29 +41,27 @@ std::vector<TypedAt> PendingTexts::places() const {
 
 bool PendingTexts::any_in(std::size_t axis, PartSlot slot) const {
   return std::ranges::any_of(texts_, [&](const auto& entry) {
-    return entry.first.slot == slot && (of_machine(slot) || entry.first.axis == axis);
+    const TypedAt& at = entry.first;
+    return !at.answer && at.slot == slot && (of_machine(slot) || at.axis == axis);
   });
 }
 
-bool PendingTexts::any_on(std::size_t axis) const {
-  return std::ranges::any_of(texts_, [&](const auto& entry) {
-    return !of_machine(entry.first.slot) && entry.first.axis == axis;
-  });
+bool PendingTexts::any_on(std::optional<std::size_t> axis) const {
+  return std::ranges::any_of(
+      texts_, [&](const auto& entry) { return entry.first.axis_or_machine() == axis; });
 }
 
-void PendingTexts::follow(const Machine& before, const Machine& after) {
-  std::map<TypedAt, QString> moved;
+TypedTexts PendingTexts::follow(const TypedMove& move, TypedTexts returning) {
+  TypedTexts gone;
+  TypedTexts moved;
   for (const auto& [place, text] : texts_) {
-    const auto axis =
-        of_machine(place.slot) ? std::optional(place.axis) : place_after(place.axis, before, after);
-    if (axis) {
-      moved[{*axis, place.slot, place.member}] = text;
-    }
+    const auto to = move ? move(place) : std::optional(place);
+    to ? moved[*to] = text : gone[place] = text;
   }
-  if (moved != texts_) {
-    texts_ = std::move(moved);
-    emit changed();
-  }
+  // What was typed since has come to stand there: it is the later one.
+  moved.merge(returning);
+  texts_ = std::move(moved);
+  return gone;
 }
 
 } // namespace feedwright

@@ -1,35 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-// Texts that were typed into fields and could not be taken. They wait here, not in the machine and
-// not in its file, until they are taken or given up.
+// Texts that were typed and are not taken: those that cannot be, and answers that are still being
+// written. They wait here, not in the machine and not in its file, until they are taken or given
+// up.
 
-#include "machine/machine.h"
+#include "document/typed_place.h"
 
 #include <QObject>
 #include <QString>
 
 #include <map>
-#include <tuple>
 #include <vector>
 
 namespace feedwright {
 
-/// Where a text was typed. The cell of a table is "member/row/column".
-struct TypedAt {
-  std::size_t axis = 0; ///< zero for parts of the machine
-  PartSlot slot = PartSlot::drive;
-  std::string member;
-
-  /// The place in one way of saying it: machine parts belong to no axis.
-  static TypedAt of(std::size_t axis, PartSlot slot, std::string_view member);
-  /// The field's own member, without the cell.
-  std::string_view field() const;
-  friend bool operator<(const TypedAt& a, const TypedAt& b) {
-    return std::tie(a.axis, a.slot, a.member) < std::tie(b.axis, b.slot, b.member);
-  }
-  friend bool operator==(const TypedAt&, const TypedAt&) = default;
-};
+using TypedTexts = std::map<TypedAt, QString>;
 
 class PendingTexts : public QObject {
   Q_OBJECT
@@ -43,19 +29,23 @@ public:
   void give_up_all();
   bool empty() const { return texts_.empty(); }
 
+  /// Fields first, then answers.
   std::vector<TypedAt> places() const;
+  /// In a field of the part; answers are written elsewhere.
   bool any_in(std::size_t axis, PartSlot slot) const;
-  /// In a part of the axis; parts of the machine count for none.
-  bool any_on(std::size_t axis) const;
+  /// For anything of the axis, or of the machine itself.
+  bool any_on(std::optional<std::size_t> axis) const;
 
-  /// Texts go with their axis when axes are added, removed or moved, and are given up with it.
-  void follow(const Machine& before, const Machine& after);
+  /// Texts go with what they were typed for. Gives those whose place is gone; `returning` are those
+  /// of an earlier step that this one takes back, by their places afterwards. `changed` is left to
+  /// the caller, once everything stands in its new place.
+  TypedTexts follow(const TypedMove& move, TypedTexts returning);
 
 signals:
   void changed();
 
 private:
-  std::map<TypedAt, QString> texts_;
+  TypedTexts texts_;
 };
 
 } // namespace feedwright

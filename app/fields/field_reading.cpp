@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/field_reading.h"
 
+#include "json/read_json.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "units/kept_text.h"
@@ -149,11 +150,23 @@ public:
     case FieldType::choice: return choice(text);
     case FieldType::count: return count(text);
     case FieldType::quantity: return quantity(text);
-    default: return {CellValue(text.toStdString()), {}};
+    default: return plain(text);
     }
   }
 
 private:
+  CellReading plain(const QString& text) const {
+    std::string bytes = text.toStdString();
+    if (bytes.size() > JsonLimits{}.text) {
+      return {{},
+              tr("%1 is too long: at most %2 bytes are kept, and it has %3.", "column")
+                  .arg(name_)
+                  .arg(JsonLimits{}.text)
+                  .arg(bytes.size())};
+    }
+    return {CellValue(std::move(bytes)), {}};
+  }
+
   CellReading choice(const QString& text) const {
     for (const std::string_view choice : column_.choices) {
       if (text == text_of(choice) || text == words::choice_name(column_.member, choice)) {

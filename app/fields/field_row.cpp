@@ -130,7 +130,6 @@ void FieldRow::add_to(QGridLayout& grid, QWidget& parent, bool stacked) {
   }
   grid.addWidget(note_, row + 2, 0, 1, 3);
   refresh();
-  restore_typed();
 }
 
 void FieldRow::refresh() {
@@ -143,11 +142,11 @@ void FieldRow::refresh() {
   paint_in(*origin_, QPalette::ButtonText, look.faint_ink);
   paint_in(*note_, QPalette::WindowText, trouble_ ? look.over : look.faint_ink);
   show_origin();
-  if (holds_typed()) {
-    return;
+  if (!holds_typed()) {
+    show_value();
+    show_note();
   }
-  show_value();
-  show_note();
+  restore_typed();
 }
 
 void FieldRow::take_focus() {

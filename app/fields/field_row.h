@@ -75,7 +75,7 @@ protected:
 
   virtual QWidget* make_editor(QWidget& parent) = 0;
   virtual void show_value() = 0;
-  /// Puts back a text that was typed before and is pending.
+  /// Shows a pending text that is not shown yet: it was typed before, or elsewhere.
   virtual void restore_typed() {}
   /// What the value became where that is not what was typed; else empty.
   virtual QString became() const { return {}; }

@@ -227,6 +227,14 @@ FieldRow* FieldsForm::row_of(PartSlot slot, std::string_view member) const {
   return found != rows_.end() ? found->get() : nullptr;
 }
 
+QWidget* FieldsForm::aside_of(PartSlot slot, std::string_view member) const {
+  if (member == TypedAt::source) {
+    const auto found = std::ranges::find(headers_, slot, &PartHeader::slot);
+    return found != headers_.end() ? (*found)->source_editor() : nullptr;
+  }
+  return machine_form_ != nullptr ? machine_form_->editor_of(member) : nullptr;
+}
+
 void FieldsForm::reveal(const FieldRow& row) {
   for (const Section& section : sections_) {
     for (const std::size_t index : section.rows) {
@@ -251,6 +259,12 @@ void FieldsForm::hand_in() {
 }
 
 void FieldsForm::keep_typed() {
+  if (machine_form_ != nullptr) {
+    machine_form_->keep_typed();
+  }
+  for (PartHeader* header : headers_) {
+    header->keep_typed();
+  }
   for (const auto& row : rows_) {
     row->keep_typed();
   }

@@ -38,6 +38,8 @@ public:
   /// The first row that is shown; nothing if none is.
   FieldRow* first_shown() const;
   FieldRow* row_of(PartSlot slot, std::string_view member) const;
+  /// Where what is no field is typed, by its member in TypedAt; nothing for another.
+  QWidget* aside_of(PartSlot slot, std::string_view member) const;
   /// Opens the row's section.
   void reveal(const FieldRow& row);
   void hand_in();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/fields_panel.h"
 
-#include "document/stepping.h"
 #include "fields/form_widths.h"
 #include "fields/listed_parts.h"
 #include "fields/part_chooser.h"
@@ -18,8 +17,15 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <limits>
 
 namespace feedwright {
+
+namespace {
+
+constexpr std::size_t no_axis = std::numeric_limits<std::size_t>::max();
+
+} // namespace
 
 FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
@@ -49,6 +55,7 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   connect(&document_, &MachineDocument::changed, this, &FieldsPanel::take_changes);
   connect(&document_, &MachineDocument::selection_changed, this, &FieldsPanel::take_selection);
   connect(&document_, &MachineDocument::typed_wanted, this, &FieldsPanel::take_typed);
+  connect(&document_, &MachineDocument::typed_moving, this, &FieldsPanel::keep_typed);
   // Told from within a row that keeps what it refused: the row must outlive it.
   connect(&document_.pending(), &PendingTexts::changed, this, [this] {
     if (!handing_in_ && is_there() && shape() == built_shape_) {
@@ -171,6 +178,20 @@ void FieldsPanel::take_typed() {
   take_changes();
 }
 
+/// The form's axis is about to be another one: nothing typed in it may be taken for that.
+void FieldsPanel::keep_typed(bool of_axes) {
+  if (!is_there()) {
+    return;
+  }
+  const bool was_handing_in = std::exchange(handing_in_, true);
+  form_->keep_typed();
+  handing_in_ = was_handing_in;
+  if (of_axes) {
+    built_axis_ = no_axis;
+    built_shape_.clear();
+  }
+}
+
 /// Whether the axis that the form was made for is still in the machine.
 bool FieldsPanel::is_there() const {
   return form_ != nullptr && built_axis_ < document_.machine().axes.size();
@@ -178,7 +199,7 @@ bool FieldsPanel::is_there() const {
 
 void FieldsPanel::take_selection() {
   // While a step is undone what is typed is not taken: it waits where the form goes on to another.
-  if (!is_stepping(document_)) {
+  if (!document_.is_stepping()) {
     take_typed();
   }
   take_changes();
@@ -227,6 +248,12 @@ void FieldsPanel::focus_member() {
   const Selection& at = document_.selection();
   FieldRow* row = at.member.isEmpty() ? nullptr : form_->row_of(at.slot, at.member.toStdString());
   if (row == nullptr) {
+    if (QWidget* aside = form_->aside_of(at.slot, at.member.toStdString())) {
+      filter_->clear();
+      form_->layout()->activate();
+      aside->setFocus(Qt::OtherFocusReason);
+      scroll_->ensureWidgetVisible(aside);
+    }
     return;
   }
   filter_->clear();

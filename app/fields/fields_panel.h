@@ -57,6 +57,7 @@ private:
   void take_changes();
   void take_selection();
   void take_typed();
+  void keep_typed(bool of_axes);
   void take_listed_part(PartSlot slot, const ListedPart& part);
   void rebuild();
   void show_help(const FieldRow& row);

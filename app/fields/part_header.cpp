@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/part_header.h"
 
+#include "fields/entry_edit.h"
 #include "fields/part_picker.h"
 #include "fields/wheel_guard.h"
 #include "machine/swap_parts.h"
@@ -92,11 +93,16 @@ void PartHeader::choose_type(int index) {
 }
 
 void PartHeader::add_source() {
-  source_ = new QLineEdit(this);
+  constexpr int longest_source = 4096;
+  source_ = new EntryEdit(this);
   source_->setObjectName(QStringLiteral("part_source"));
+  source_->setMaxLength(longest_source);
   source_->setAccessibleName(tr("Source of the figures"));
   source_->setPlaceholderText(tr("data sheet, supplier, measured"));
-  connect(source_, &QLineEdit::editingFinished, this, &PartHeader::take_source);
+  typed_source_.emplace(*source_, context_.document.pending(),
+                        TypedAt::of(axis_, slot_, TypedAt::source));
+  connect(source_, &EntryEdit::committed, this, &PartHeader::take_source);
+  connect(source_, &EntryEdit::given_up, this, &PartHeader::give_up_source);
   QLabel* label = plain_label(tr("Source"), this);
   label->setBuddy(source_);
   label->setToolTip(source_->accessibleName());
@@ -106,9 +112,19 @@ void PartHeader::add_source() {
 }
 
 void PartHeader::hand_in() {
-  if (source_ != nullptr && source_->isModified()) {
-    take_source();
+  if (source_ != nullptr) {
+    source_->hand_in();
   }
+}
+
+void PartHeader::keep_typed() {
+  if (source_ != nullptr) {
+    typed_source_->keep();
+  }
+}
+
+QWidget* PartHeader::source_editor() const {
+  return source_;
 }
 
 void PartHeader::take_shelf() {
@@ -117,11 +133,22 @@ void PartHeader::take_shelf() {
   }
 }
 
-void PartHeader::take_source() {
+void PartHeader::take_source(const QString& source) {
+  source_->setModified(false);
   Machine changed = context_.document.machine();
-  visit_part(changed, axis_, slot_,
-             [&](auto& part) { part.notes.source = source_->text().toStdString(); });
+  visit_part(changed, axis_, slot_, [&](auto& part) { part.notes.source = source.toStdString(); });
+  give_up_source();
   context_.document.edit(std::move(changed), tr("source of the figures"));
+}
+
+void PartHeader::give_up_source() {
+  typed_source_->give_up();
+  refresh();
+}
+
+QString PartHeader::source_of_figures() const {
+  return QString::fromStdString(visit_part(context_.document.machine(), axis_, slot_,
+                                           [](const auto& part) { return part.notes.source; }));
 }
 
 /// A part filled in by hand is wanted again for the next axis.
@@ -162,10 +189,8 @@ void PartHeader::ask_for_name() {
 }
 
 QString PartHeader::suggested_name() const {
-  const std::string source = visit_part(context_.document.machine(), axis_, slot_,
-                                        [](const auto& part) { return part.notes.source; });
   // A listed part's source begins with its name.
-  return QString::fromStdString(source).section(QLatin1Char(':'), 0, 0).trimmed();
+  return source_of_figures().section(QLatin1Char(':'), 0, 0).trimmed();
 }
 
 void PartHeader::keep() {
@@ -198,12 +223,11 @@ void PartHeader::refresh() {
   if (source_ == nullptr) {
     return;
   }
-  const QString source = QString::fromStdString(
-      visit_part(machine, axis_, slot_, [](const auto& part) { return part.notes.source; }));
-  if (source_->text() != source) {
-    source_->setText(source);
-    source_->setCursorPosition(0);
+  if (!typed_source_->holds()) {
+    typed_source_->forget();
+    source_->show_taken(source_of_figures());
   }
+  typed_source_->restore();
 }
 
 } // namespace feedwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fields/field_row.h"
+#include "fields/typed_keeper.h"
 
 #include <QWidget>
 
@@ -13,6 +14,7 @@ class QPushButton;
 
 namespace feedwright {
 
+class EntryEdit;
 class PartPicker;
 
 /// What is said of a part as a whole: its type, where its figures are from, and the lists it can be
@@ -22,9 +24,15 @@ class PartHeader : public QWidget {
 public:
   PartHeader(const FormContext& context, std::size_t axis, PartSlot slot, QWidget* parent);
 
+  /// Shows the machine's own, unless something else is typed here.
   void refresh();
   /// Takes what is typed.
   void hand_in();
+  /// Puts what is typed among the pending texts.
+  void keep_typed();
+  /// Where the source is typed; nothing if the part has none.
+  QWidget* source_editor() const;
+  PartSlot slot() const { return slot_; }
   /// The parts lists have changed.
   void take_shelf();
   /// Whether there is anything to say of the part as a whole.
@@ -40,7 +48,9 @@ private:
   void add_source();
   void add_keeping();
   void choose_type(int index);
-  void take_source();
+  void take_source(const QString& source);
+  void give_up_source();
+  QString source_of_figures() const;
   void ask_for_name();
   void keep();
   QString suggested_name() const;
@@ -51,7 +61,8 @@ private:
   QGridLayout* grid_ = nullptr;
   PartPicker* picker_ = nullptr;
   QComboBox* type_ = nullptr;
-  QLineEdit* source_ = nullptr;
+  EntryEdit* source_ = nullptr;
+  std::optional<TypedKeeper> typed_source_;
   QPushButton* keep_ = nullptr;
   QLineEdit* name_ = nullptr;
   QLabel* kept_ = nullptr;

@@ -5,6 +5,7 @@
 #include "fields/field_reading.h"
 #include "fields/quantity_delegate.h"
 #include "fields/table_text.h"
+#include "machine/machine_file.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
@@ -13,13 +14,13 @@
 #include <QFile>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QShortcut>
 #include <QStyle>
 #include <QTableWidget>
 
 #include <algorithm>
-#include <charconv>
 #include <utility>
 
 namespace feedwright {
@@ -58,10 +59,14 @@ void put(QTableWidgetItem& item, const FieldInfo& column, const CellValue& cell)
   item.setData(Qt::AccessibleDescriptionRole, {});
 }
 
-std::optional<int> whole_number(std::string_view text) {
-  int number = 0;
-  const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
-  return read.ec == std::errc() ? std::optional(number) : std::nullopt;
+/// How many cells each line has.
+std::vector<std::size_t> sizes_of(const std::vector<QStringList>& lines) {
+  std::vector<std::size_t> sizes;
+  sizes.reserve(lines.size());
+  for (const QStringList& line : lines) {
+    sizes.push_back(static_cast<std::size_t>(line.size()));
+  }
+  return sizes;
 }
 
 } // namespace
@@ -162,9 +167,45 @@ std::vector<QWidget*> TableFieldRow::tab_stops() const {
 /// A cell that is being typed into hands its text in when the keyboard leaves it.
 void TableFieldRow::hand_in() {
   const QWidget* at = QApplication::focusWidget();
-  if (at != nullptr && table_->viewport()->isAncestorOf(at)) {
+  if (QLineEdit* line = typing()) {
+    // Also where another window has the keyboard.
+    QAbstractItemDelegate* delegate = table_->itemDelegateForIndex(table_->currentIndex());
+    emit delegate->commitData(line);
+    emit delegate->closeEditor(line, QAbstractItemDelegate::NoHint);
+  } else if (at != nullptr && table_->viewport()->isAncestorOf(at)) {
     table_->setFocus();
   }
+  // Kept when the form had to go on, not because it could not be.
+  for (const auto& [cell, text] : refused()) {
+    if (read(cell, text).error.isEmpty()) {
+      take(cell, text);
+    }
+  }
+}
+
+/// The line that stands open over a cell with something typed into it; nothing if there is none.
+QLineEdit* TableFieldRow::typing() const {
+  if (!table_->isPersistentEditorOpen(table_->currentIndex())) {
+    return nullptr;
+  }
+  const auto lines = table_->viewport()->findChildren<QLineEdit*>();
+  return !lines.isEmpty() && lines.constLast()->isModified() ? lines.constLast() : nullptr;
+}
+
+/// The item that is being typed over: to change it is to change what is typed.
+const QTableWidgetItem* TableFieldRow::typed_into() const {
+  return taking_ || typing() == nullptr ? nullptr : table_->currentItem();
+}
+
+void TableFieldRow::keep_typed() {
+  QLineEdit* line = typing();
+  if (line == nullptr) {
+    return;
+  }
+  const QModelIndex at = table_->currentIndex();
+  const QString text = line->text();
+  emit table_->itemDelegateForIndex(at)->closeEditor(line, QAbstractItemDelegate::NoHint);
+  document().pending().keep(place_of(cell_at(at.row(), at.column())), text);
 }
 
 int TableFieldRow::shown_rows() const {
@@ -182,9 +223,12 @@ int TableFieldRow::row_at_hand() const {
 }
 
 TypedAt TableFieldRow::place_of(Cell cell) const {
-  TypedAt at = place();
-  at.member += QStringLiteral("/%1/%2").arg(cell.row).arg(cell.column).toStdString();
-  return at;
+  return TypedAt::cell(place(), cell.row, cell.column);
+}
+
+TableFieldRow::Cell TableFieldRow::cell_at(int table_row, int table_column) const {
+  return upright_ ? Cell{table_column, static_cast<std::size_t>(table_row)}
+                  : Cell{table_row, static_cast<std::size_t>(table_column)};
 }
 
 /// The texts typed into cells of this table and not taken.
@@ -192,15 +236,10 @@ std::vector<std::pair<TableFieldRow::Cell, QString>> TableFieldRow::refused() co
   std::vector<std::pair<Cell, QString>> found;
   const TypedAt here = place();
   for (const TypedAt& at : document().pending().places()) {
-    if (at.axis != here.axis || at.slot != here.slot || at.field() != here.member ||
-        at.member.size() <= here.member.size()) {
-      continue;
-    }
-    const std::string_view cell = std::string_view(at.member).substr(here.member.size() + 1);
-    const auto row = whole_number(cell);
-    const auto column = whole_number(cell.substr(cell.find('/') + 1));
-    if (row && column) {
-      found.push_back({{*row, static_cast<std::size_t>(*column)}, *document().pending().at(at)});
+    const bool is_here = at.axis == here.axis && at.slot == here.slot && at.field() == here.member;
+    const auto cell = is_here ? at.row_and_column() : std::nullopt;
+    if (cell && cell->second < columns().size()) {
+      found.push_back({{cell->first, cell->second}, *document().pending().at(at)});
     }
   }
   return found;
@@ -223,10 +262,13 @@ void TableFieldRow::show_value() {
   } else {
     table_->setRowCount(count);
   }
+  const QTableWidgetItem* typed = typed_into();
   for (int row = 0; row < count; ++row) {
     for (std::size_t column = 0; column < columns().size(); ++column) {
-      put(made_item({row, column}), columns()[column],
-          shown.rows[static_cast<std::size_t>(row)][column]);
+      QTableWidgetItem& item = made_item({row, column});
+      if (&item != typed) {
+        put(item, columns()[column], shown.rows[static_cast<std::size_t>(row)][column]);
+      }
     }
   }
   show_refused();
@@ -263,10 +305,14 @@ void TableFieldRow::mark_refused(QTableWidgetItem& item, const QString& sentence
 
 /// Puts pending texts back into their cells.
 void TableFieldRow::show_refused() {
+  const QTableWidgetItem* typed = typed_into();
   for (const auto& [cell, text] : refused()) {
     if (QTableWidgetItem* item = item_at(cell); item != nullptr) {
-      item->setText(text);
-      mark_refused(*item, read(cell, text).error);
+      if (item != typed) {
+        item->setText(text);
+        const QString error = read(cell, text).error;
+        mark_refused(*item, error.isEmpty() ? tr("This was typed and is not taken yet.") : error);
+      }
     } else {
       document().pending().give_up(place_of(cell));
     }
@@ -282,12 +328,16 @@ CellReading TableFieldRow::read(Cell cell, const QString& text) const {
   return read_cell(slot_, field_.info.member, columns()[cell.column], text);
 }
 
-void TableFieldRow::commit_rows(TableRows rows, const QString& what) {
+/// True if that was a step.
+bool TableFieldRow::commit_rows(TableRows rows, const QString& what, TypedMoves moves) {
   Machine changed = document().machine();
   const FieldValue value = rows.rows.empty() ? FieldValue() : FieldValue(std::move(rows));
-  if (set_field(changed, axis_, slot_, field_.info.member, value, {{}, Origin::entered})) {
-    document().edit(std::move(changed), what);
+  if (!set_field(changed, axis_, slot_, field_.info.member, value, {{}, Origin::entered}) ||
+      changed == document().machine()) {
+    return false;
   }
+  document().edit_moving(std::move(changed), what, std::move(moves));
+  return true;
 }
 
 void TableFieldRow::take_cell(int table_row, int table_column) {
@@ -295,16 +345,20 @@ void TableFieldRow::take_cell(int table_row, int table_column) {
     return;
   }
   const QTableWidgetItem& item = *table_->item(table_row, table_column);
-  const Cell cell = upright_ ? Cell{table_column, static_cast<std::size_t>(table_row)}
-                             : Cell{table_row, static_cast<std::size_t>(table_column)};
+  const Cell cell = cell_at(table_row, table_column);
+  const QString held = item.data(Qt::UserRole).toString();
+  take(cell,
+       columns()[cell.column].type == FieldType::choice && !held.isEmpty() ? held : item.text());
+}
+
+void TableFieldRow::take(Cell cell, const QString& text) {
   TableRows changed = rows();
   const auto row = static_cast<std::size_t>(cell.row);
   if (row >= changed.rows.size()) {
     return;
   }
+  const bool was_taking = std::exchange(taking_, true);
   const FieldInfo& column = columns()[cell.column];
-  const QString held = item.data(Qt::UserRole).toString();
-  const QString text = column.type == FieldType::choice && !held.isEmpty() ? held : item.text();
   CellReading reading = read(cell, text);
   if (reading.error.isEmpty()) {
     document().pending().give_up(place_of(cell));
@@ -318,6 +372,7 @@ void TableFieldRow::take_cell(int table_row, int table_column) {
   }
   // Changed or not, the cell shows what it came to.
   refresh();
+  taking_ = was_taking;
 }
 
 QString TableFieldRow::said_change(const FieldInfo& column, const QString& before,
@@ -331,6 +386,10 @@ QString TableFieldRow::said_change(const FieldInfo& column, const QString& befor
 
 void TableFieldRow::add_row() {
   TableRows changed = rows();
+  if (changed.rows.size() >= most_table_rows) {
+    show_error(tr("A table has at most %1 rows.").arg(most_table_rows));
+    return;
+  }
   // A row like the last is nearer to what is wanted than a fresh one.
   std::vector<CellValue> next =
       changed.rows.empty() ? field_.info.table->fresh_row() : changed.rows.back();
@@ -354,29 +413,24 @@ void TableFieldRow::remove_row() {
   if (row < 0 || row >= static_cast<int>(changed.rows.size())) {
     return;
   }
-  // Texts that wait in rows below move up with them.
-  const auto waiting = refused();
-  give_up_refused();
-  for (const auto& [cell, text] : waiting) {
-    if (cell.row != row) {
-      document().pending().keep(place_of({cell.row - (cell.row > row ? 1 : 0), cell.column}), text);
-    }
-  }
   changed.rows.erase(changed.rows.begin() + row);
   commit_rows(std::move(changed),
-              tr("%1: one less", "table").arg(words::field_name(slot_, field_.info.member)));
-}
-
-void TableFieldRow::give_up_refused() {
-  for (const auto& [cell, text] : refused()) {
-    document().pending().give_up(place_of(cell));
-  }
+              tr("%1: one less", "table").arg(words::field_name(slot_, field_.info.member)),
+              TypedMoves::without_row(place(), row));
 }
 
 /// All of them or none: a row with a cell made up would be computed with.
 void TableFieldRow::put_cells(TableRows rows, const std::vector<QStringList>& lines,
                               int first_row) {
   auto row = static_cast<std::size_t>(first_row);
+  if (row + lines.size() > most_table_rows) {
+    show_error(tr("Nothing is taken, for a table has at most %1 rows.").arg(most_table_rows));
+    return;
+  }
+  const TypedAt table = place();
+  const TypedMoves over = rows.rows.empty()
+                              ? TypedMoves::over_table(table)
+                              : TypedMoves::over_cells(table, first_row, sizes_of(lines));
   for (const QStringList& cells : lines) {
     if (row >= rows.rows.size()) {
       rows.rows.push_back(field_.info.table->fresh_row());
@@ -393,9 +447,17 @@ void TableFieldRow::put_cells(TableRows rows, const std::vector<QStringList>& li
     }
     ++row;
   }
-  give_up_refused();
-  commit_rows(std::move(rows),
-              tr("%1: a table put in", "table").arg(words::field_name(slot_, field_.info.member)));
+  if (!commit_rows(
+          std::move(rows),
+          tr("%1: a table put in", "table").arg(words::field_name(slot_, field_.info.member)),
+          over)) {
+    // The same values again, but what waited over them is replaced all the same.
+    for (const auto& [cell, text] : refused()) {
+      if (!over.forth(place_of(cell))) {
+        document().pending().give_up(place_of(cell));
+      }
+    }
+  }
   refresh();
 }
 

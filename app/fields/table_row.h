@@ -5,6 +5,7 @@
 #include "fields/field_row.h"
 
 class QLayout;
+class QLineEdit;
 class QTableWidget;
 class QTableWidgetItem;
 
@@ -22,6 +23,7 @@ public:
   int row_at_hand() const override;
   std::vector<QWidget*> tab_stops() const override;
   void hand_in() override;
+  void keep_typed() override;
 
 protected:
   QWidget* make_editor(QWidget& parent) override;
@@ -39,16 +41,19 @@ private:
   QStringList headings() const;
   QLayout* make_buttons();
   void take_cell(int table_row, int table_column);
+  void take(Cell cell, const QString& text);
+  QLineEdit* typing() const;
+  const QTableWidgetItem* typed_into() const;
+  Cell cell_at(int table_row, int table_column) const;
   QString said_change(const FieldInfo& column, const QString& before, const QString& after) const;
   void add_row();
   void remove_row();
   void paste();
   void import_text();
   void put_cells(TableRows rows, const std::vector<QStringList>& lines, int first_row);
-  void commit_rows(TableRows rows, const QString& what);
+  bool commit_rows(TableRows rows, const QString& what, TypedMoves moves = {});
   CellReading read(Cell cell, const QString& text) const;
   void show_refused();
-  void give_up_refused();
   void mark_refused(QTableWidgetItem& item, const QString& sentence);
   void fit_height();
   TypedAt place_of(Cell cell) const;
@@ -65,6 +70,7 @@ private:
   std::vector<QWidget*> buttons_;
   bool upright_ = false;
   bool filling_ = false;
+  bool taking_ = false; ///< what is typed into a cell: its editor is only about to close
 };
 
 } // namespace feedwright

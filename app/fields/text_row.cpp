@@ -31,6 +31,7 @@ QWidget* TextRow::make_editor(QWidget& parent) {
   if (field_.info.presence == Presence::open) {
     edit_->setPlaceholderText(tr("open"));
   }
+  keeper_.emplace(*edit_, document().pending(), place());
   edit_->set_offers([this](QMenu& menu) { add_offers(menu); });
   connect(edit_, &QLineEdit::textEdited, this, &TextRow::preview);
   connect(edit_, &EntryEdit::committed, this, &TextRow::take);
@@ -43,7 +44,7 @@ FieldReading TextRow::read(const QString& text) const {
 }
 
 void TextRow::show_value() {
-  kept_ = false;
+  keeper_->forget();
   const QString text = words::field_text(field_);
   if (quantity_ == nullptr) {
     edit_->show_taken(text);
@@ -59,23 +60,17 @@ QString TextRow::became() const {
 }
 
 bool TextRow::holds_typed() const {
-  // What was given up elsewhere, with the machine it was typed for, goes from here too.
-  return edit_->holds_typed() && (!kept_ || document().pending().at(place()));
+  return keeper_->holds();
 }
 
 void TextRow::restore_typed() {
-  if (const auto text = document().pending().at(place())) {
-    kept_ = true;
-    edit_->show_typed(*text);
-    preview(*text);
+  if (keeper_->restore()) {
+    preview(edit_->text());
   }
 }
 
 void TextRow::keep_typed() {
-  if (edit_->holds_typed()) {
-    kept_ = true;
-    document().pending().keep(place(), edit_->text());
-  }
+  keeper_->keep();
 }
 
 void TextRow::hand_in() {
@@ -104,8 +99,7 @@ void TextRow::take(const QString& text, bool same_value) {
   }
   const FieldReading reading = read(text);
   if (!reading.error.isEmpty()) {
-    kept_ = true;
-    document().pending().keep(place(), text);
+    keeper_->keep();
     show_refused(reading);
     return;
   }
@@ -135,7 +129,7 @@ void TextRow::show_in_unit(const QString& text) {
 }
 
 void TextRow::give_up() {
-  document().pending().give_up(place());
+  keeper_->give_up();
   refresh();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fields/field_row.h"
+#include "fields/typed_keeper.h"
 
 namespace feedwright {
 
@@ -34,7 +35,7 @@ private:
   void show_in_unit(const QString& text);
   void give_up();
 
-  bool kept_ = false; ///< what is typed is among the pending texts
+  std::optional<TypedKeeper> keeper_;
   EntryEdit* edit_ = nullptr;
   QuantityEdit* quantity_ = nullptr; ///< the same, of a quantity
 };

@@ -61,9 +61,11 @@ void ConcernList::show_concerns(const Concerns& concerns) {
   const Machine& machine = document_.machine();
   std::vector<ConcernRow*> waiting;
   std::vector<ConcernRow*> answered;
+  places_.clear();
   for (const Concern& concern : concerns.list) {
     ConcernRow* row =
         row_of(key_of(machine, concern.axis, concern.code(), concern.part_name(), concern.kind()));
+    places_[place_of(concern)] = row;
     row->show_concern(concern);
     (concern.answer ? answered : waiting).push_back(row);
   }
@@ -74,14 +76,46 @@ void ConcernList::show_concerns(const Concerns& concerns) {
     row->show_idle(idle);
     answered.push_back(row);
   }
-  waiting_head_->setText(waiting.empty()
+  const int to_settle = static_cast<int>(waiting.size());
+  for (ConcernRow* row : show_lost()) {
+    waiting.push_back(row);
+  }
+  waiting_head_->setText(to_settle == 0
                              ? tr("Nothing waits for an answer.")
-                             : tr("%n to settle, the gravest first", nullptr, int(waiting.size())));
+                             : tr("%n to settle, the gravest first", nullptr, to_settle));
   answered_head_->setText(tr("%n answered", nullptr, int(answered.size())));
   answered_head_->setVisible(!answered.empty());
   if (waiting != waiting_ || answered != answered_) {
     arrange(waiting, answered);
   }
+}
+
+/// Answers that were being written to what is no longer found: nobody else would show them.
+std::vector<ConcernRow*> ConcernList::show_lost() {
+  const Machine& machine = document_.machine();
+  std::vector<ConcernRow*> lost;
+  for (const TypedAt& place : document_.pending().places()) {
+    const auto axis = place.axis_or_machine();
+    if (!place.answer || places_.contains(place) || (axis && *axis >= machine.axes.size())) {
+      continue;
+    }
+    const AnsweredThing& thing = *place.answer;
+    ConcernRow* row =
+        row_of(QStringLiteral("lost_") + key_of(machine, axis, thing.code, thing.part, thing.to));
+    places_[place] = row;
+    row->show_lost(place);
+    lost.push_back(row);
+  }
+  return lost;
+}
+
+QWidget* ConcernList::write_on(const TypedAt& place) {
+  const auto found = places_.find(place);
+  if (found == places_.end()) {
+    return nullptr;
+  }
+  found->second->write_on();
+  return found->second;
 }
 
 void ConcernList::arrange(const std::vector<ConcernRow*>& waiting,

@@ -20,6 +20,8 @@ public:
   explicit ConcernList(MachineDocument& document, QWidget* parent = nullptr);
 
   void show_concerns(const Concerns& concerns);
+  /// Puts the keyboard into the answer that is being written there; nothing if none is.
+  QWidget* write_on(const TypedAt& place);
 
 signals:
   void door_chosen(const feedwright::Selection& selection,
@@ -27,6 +29,7 @@ signals:
 
 private:
   ConcernRow* row_of(const QString& key);
+  std::vector<ConcernRow*> show_lost();
   void arrange(const std::vector<ConcernRow*>& waiting, const std::vector<ConcernRow*>& answered);
   void drop_unused(const std::vector<ConcernRow*>& used);
 
@@ -34,7 +37,8 @@ private:
   QVBoxLayout* layout_ = nullptr;
   QLabel* waiting_head_ = nullptr;
   QLabel* answered_head_ = nullptr;
-  std::map<QString, ConcernRow*> rows_; ///< kept, so that what is being written stays
+  std::map<QString, ConcernRow*> rows_;   ///< kept, so that what is being written stays
+  std::map<TypedAt, ConcernRow*> places_; ///< where answers are written
   std::vector<ConcernRow*> waiting_;
   std::vector<ConcernRow*> answered_;
 };

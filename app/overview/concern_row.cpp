@@ -13,7 +13,14 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include <utility>
+
 namespace feedwright {
+
+TypedAt place_of(const Concern& concern) {
+  return TypedAt::answer_to(concern.axis, {concern.kind(), std::string(concern.code()),
+                                           std::string(concern.part_name())});
+}
 
 ConcernRow::ConcernRow(MachineDocument& document, const QString& key, QWidget* parent)
     : QFrame(parent), document_(document), key_(key) {
@@ -75,19 +82,74 @@ void ConcernRow::make_editor() {
   buttons->addStretch();
   layout->addLayout(buttons);
   editor_->hide();
-  connect(note_, &QPlainTextEdit::textChanged, this, &ConcernRow::check_length);
+  connect(note_, &QPlainTextEdit::textChanged, this, &ConcernRow::take_typed);
 }
 
 void ConcernRow::show_concern(const Concern& concern) {
   concern_ = concern;
   idle_.reset();
+  place_ = place_of(concern);
   update_texts();
+  take_pending();
 }
 
 void ConcernRow::show_idle(const IdleAnswer& idle) {
   concern_.reset();
   idle_ = idle;
+  place_.reset();
   update_texts();
+}
+
+void ConcernRow::show_lost(const TypedAt& place) {
+  concern_.reset();
+  idle_.reset();
+  place_ = place;
+  update_texts();
+  take_pending();
+}
+
+void ConcernRow::write_on() {
+  note_->setFocus(Qt::OtherFocusReason);
+  note_->moveCursor(QTextCursor::End);
+}
+
+QString ConcernRow::present_note() const {
+  return concern_ && concern_->answer ? QString::fromStdString(concern_->answer->note) : QString();
+}
+
+void ConcernRow::take_typed() {
+  check_length();
+  if (!place_) {
+    return;
+  }
+  const QString typed = note_->toPlainText();
+  waits_ = !typed.isEmpty() && typed != present_note();
+  waits_ ? document_.pending().keep(*place_, typed) : document_.pending().give_up(*place_);
+}
+
+/// What waits is shown, and what was given up elsewhere goes from here too.
+void ConcernRow::take_pending() {
+  const auto waiting = place_ ? document_.pending().at(*place_) : std::nullopt;
+  if (!waiting) {
+    if (std::exchange(waits_, false)) {
+      editor_->hide();
+    }
+    return;
+  }
+  waits_ = true;
+  if (note_->toPlainText() != *waiting) {
+    const QSignalBlocker quiet(note_);
+    note_->setPlainText(*waiting);
+  }
+  check_length();
+  editor_->show();
+}
+
+void ConcernRow::give_up() {
+  waits_ = false;
+  if (place_) {
+    document_.pending().give_up(*place_);
+  }
 }
 
 QWidget* ConcernRow::follow(QWidget* before) {
@@ -103,22 +165,29 @@ QWidget* ConcernRow::follow(QWidget* before) {
 
 void ConcernRow::update_texts() {
   const Machine& machine = document_.machine();
-  QString subject;
-  QString text;
-  QString answer;
   if (concern_) {
-    subject = words::concern_subject(*concern_, machine);
-    text = tr("%1, %2: %3", "weight, subject, sentence")
-               .arg(words::concern_weight(*concern_), subject,
-                    words::concern_text(*concern_, document_.units()));
-    if (concern_->answer) {
-      answer = words::answer_text(*concern_->answer, concern_->actual, concern_->allowed,
-                                  document_.units());
-    }
-  } else {
-    text = words::idle_answer_text(*idle_, machine);
-    subject = text;
+    const QString subject = words::concern_subject(*concern_, machine);
+    show_texts(subject,
+               tr("%1, %2: %3", "weight, subject, sentence")
+                   .arg(words::concern_weight(*concern_), subject,
+                        words::concern_text(*concern_, document_.units())),
+               concern_->answer ? words::answer_text(*concern_->answer, concern_->actual,
+                                                     concern_->allowed, document_.units())
+                                : QString());
+  } else if (idle_) {
+    const QString text = words::idle_answer_text(*idle_, machine);
+    show_texts(text, text, {});
+  } else if (place_ && place_->answer) {
+    const AnsweredThing& thing = *place_->answer;
+    const QString subject =
+        words::answer_subject(machine, place_->axis_or_machine(), thing.to, thing.code, thing.part);
+    show_texts(subject,
+               tr("%1 is not found any more, but an answer to it was being written.").arg(subject),
+               {});
   }
+}
+
+void ConcernRow::show_texts(const QString& subject, const QString& text, const QString& answer) {
   const auto put = [](QLabel& label, const QString& wanted) {
     if (label.text() != wanted) {
       label.setText(wanted);
@@ -173,27 +242,32 @@ void ConcernRow::show_place() {
 }
 
 void ConcernRow::begin_answer() {
-  const bool answered = concern_ && concern_->answer;
-  note_->setPlainText(answered ? QString::fromStdString(concern_->answer->note) : QString());
-  check_length();
-  editor_->show();
+  if (editor_->isHidden()) {
+    note_->setPlainText(present_note());
+    check_length();
+    editor_->show();
+  }
   note_->setFocus();
 }
 
 void ConcernRow::end_answer() {
   editor_->hide();
   begin_->setFocus();
+  give_up();
 }
 
 void ConcernRow::check_length() {
   const std::size_t length = note_->toPlainText().toStdString().size();
   const bool too_long = length > longest_answer;
-  keep_->setEnabled(!note_->toPlainText().trimmed().isEmpty() && !too_long);
+  keep_->setEnabled(concern_ && !note_->toPlainText().trimmed().isEmpty() && !too_long);
   if (too_long) {
     help_->setText(tr("This is too long: at most %1 bytes are kept, and it has %2.")
                        .arg(longest_answer)
                        .arg(length));
-  } else if (concern_ && concern_->grave) {
+  } else if (!concern_) {
+    help_->setText(tr("There is nothing to answer now. What you wrote stays here until it is found "
+                      "again, or until you cancel it."));
+  } else if (concern_->grave) {
     help_->setText(tr("An answer makes nothing safer: the caution stays in sight and on the sheet. "
                       "Keep to your local rules, and ask somebody qualified."));
   } else {
@@ -223,7 +297,9 @@ void ConcernRow::remove() {
   }
   const QString subject = concern_ ? words::concern_subject(*concern_, document_.machine())
                                    : QString::fromStdString(answer->code);
-  editor_->hide();
+  if (!waits_) {
+    editor_->hide();
+  }
   Machine changed = document_.machine();
   remove_answer(answers_of(changed, axis), answer->to, answer->code, answer->part);
   document_.edit(std::move(changed), tr("remove the answer to %1").arg(subject));

@@ -12,7 +12,11 @@ class QPushButton;
 
 namespace feedwright {
 
-/// One thing that deserves care: what it is, a door to it, and what the builder answers.
+/// Where an answer to the concern is written.
+TypedAt place_of(const Concern& concern);
+
+/// One thing that deserves care: what it is, a door to it, and what the builder answers. An answer
+/// that is being written waits among the pending texts until it is kept or cancelled.
 class ConcernRow : public QFrame {
   Q_OBJECT
 public:
@@ -21,6 +25,10 @@ public:
 
   void show_concern(const Concern& concern);
   void show_idle(const IdleAnswer& idle);
+  /// An answer that was being written to what is no longer found.
+  void show_lost(const TypedAt& place);
+  /// Puts the keyboard where the answer is written.
+  void write_on();
   /// Puts the keyboard's way through this row after `before`, if that is any; gives its last stop.
   QWidget* follow(QWidget* before);
 
@@ -43,11 +51,19 @@ private:
   void keep_answer();
   void remove();
   void check_length();
+  void take_typed();
+  void take_pending();
+  void give_up();
+  QString present_note() const;
+  void show_texts(const QString& subject, const QString& text, const QString& answer);
 
   MachineDocument& document_;
   QString key_;
   std::optional<Concern> concern_;
   std::optional<IdleAnswer> idle_;
+  /// Where what is written here waits among the pending texts, letter by letter.
+  std::optional<TypedAt> place_;
+  bool waits_ = false; ///< something does
   QLabel* text_ = nullptr;
   QLabel* answer_ = nullptr;
   QPushButton* show_ = nullptr;

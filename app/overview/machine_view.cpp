@@ -47,6 +47,7 @@ MachineView::MachineView(MachineDocument& document, QWidget* parent)
   state_->addWidget(scrolling(on_paper(make_faults()), QStringLiteral("machine_faults_scroll")));
   layout->addWidget(state_);
   connect(&document_, &MachineDocument::changed, this, &MachineView::refresh);
+  connect(&document_.pending(), &PendingTexts::changed, this, &MachineView::take_pending);
   refresh();
 }
 
@@ -186,6 +187,21 @@ void MachineView::refresh() {
   computed ? show_results() : show_faults();
 }
 
+/// Answers that are being written; what they are written to is as it was.
+void MachineView::take_pending() {
+  if (!stale_ && !document_.results().empty()) {
+    concerns_->show_concerns(found_);
+  }
+}
+
+void MachineView::show_answer(const TypedAt& place) {
+  tabs_->setCurrentIndex(0);
+  if (QWidget* row = concerns_->write_on(place)) {
+    row->parentWidget()->layout()->activate();
+    qobject_cast<QScrollArea*>(pages_->widget(0))->ensureWidgetVisible(row);
+  }
+}
+
 void MachineView::show_results() {
   const Machine& machine = document_.machine();
   const MachineResults together = size_machine(machine, document_.results());
@@ -195,11 +211,11 @@ void MachineView::show_results() {
   shares_->show_content(axis_shares(sized));
   controller_->show_content(controller_figures(sized));
   purchases_->show_content(parts_to_buy(machine));
-  const Concerns concerns = concerns_of(machine, document_.results(), together);
-  concerns_->show_concerns(concerns);
+  found_ = concerns_of(machine, document_.results(), together);
+  concerns_->show_concerns(found_);
   const QString name = QString::fromStdString(machine.name);
   const auto waiting = std::ranges::count_if(
-      concerns.list, [](const Concern& concern) { return !concern.answer.has_value(); });
+      found_.list, [](const Concern& concern) { return !concern.answer.has_value(); });
   title_->setText(tr("%1 · %2 · %3 · %4", "machine, axes, motors, concerns")
                       .arg(name.isEmpty() ? tr("Machine without a name") : name,
                            tr("%n axis(es)", nullptr, int(machine.axes.size())),

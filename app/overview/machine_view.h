@@ -25,6 +25,9 @@ class MachineView : public QWidget {
 public:
   explicit MachineView(MachineDocument& document, QWidget* parent = nullptr);
 
+  /// Puts the keyboard into the answer that is being written there.
+  void show_answer(const TypedAt& place);
+
 signals:
   void limit_chosen(feedwright::LimitId limit);
 
@@ -40,6 +43,7 @@ private:
   FigureTable* add_table(const QString& name, const QString& spoken, bool whole, QWidget* parent);
   QWidget* page_with_lines(FigureTable* table, std::vector<QLabel*>& lines, const QString& name);
   void refresh();
+  void take_pending();
   void show_results();
   void show_faults();
   void show_lines(std::vector<QLabel*>& lines, const QStringList& texts);
@@ -54,6 +58,7 @@ private:
   QTabBar* tabs_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   ConcernList* concerns_ = nullptr;
+  Concerns found_; ///< as the list shows them
   FigureTable* shares_ = nullptr;
   std::vector<QLabel*> share_lines_;
   FigureTable* controller_ = nullptr;

@@ -47,7 +47,7 @@ RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QW
   layout->addWidget(sentence_);
   take_back_ = new QPushButton(this);
   take_back_->setObjectName(QStringLiteral("remedies_take_back"));
-  connect(take_back_, &QPushButton::clicked, document_.undo_stack(), &QUndoStack::undo);
+  connect(take_back_, &QPushButton::clicked, this, &RemediesView::take_back);
   layout->addWidget(take_back_);
   scroll_ = new QScrollArea(this);
   scroll_->setObjectName(QStringLiteral("remedies_scroll"));
@@ -249,23 +249,34 @@ void RemediesView::try_remedy(std::size_t index) {
   auto changed = with_remedy(document_.machine(), axis_, remedies_[index], parts_);
   if (changed) {
     chosen_ = shown_;
+    const std::uint64_t before = document_.last_step();
     document_.edit(*std::move(changed), step);
-    tried_at_ = document_.undo_stack()->index();
+    tried_ = document_.last_step() != before ? document_.last_step() : 0;
+  }
+}
+
+bool RemediesView::just_tried() const {
+  return tried_ != 0 && document_.last_step() == tried_;
+}
+
+/// Pressing the button may itself have made a step, of what was typed in a field until then.
+void RemediesView::take_back() {
+  if (just_tried()) {
+    document_.undo_stack()->undo();
+  } else {
+    refresh();
   }
 }
 
 void RemediesView::show_take_back() {
-  QUndoStack* stack = document_.undo_stack();
-  const bool just_tried = tried_at_ > 0 && stack->index() == tried_at_;
-  if (!just_tried) {
-    tried_at_ = -1;
-  } else {
-    const QString text = tr("Take back: %1", "name of the step tried last").arg(stack->undoText());
+  if (just_tried()) {
+    const QString text =
+        tr("Take back: %1", "name of the step tried last").arg(document_.undo_stack()->undoText());
     take_back_->setText(text);
     take_back_->setAccessibleName(text);
     take_back_->setToolTip(QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped()));
   }
-  take_back_->setVisible(just_tried);
+  take_back_->setVisible(just_tried());
 }
 
 /// Heading, sentence and some five rows of two lines; in a tall window a third of it.

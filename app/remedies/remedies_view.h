@@ -59,6 +59,8 @@ private:
   RemedyRow& row(std::size_t index);
   void go_to(std::size_t index);
   void try_remedy(std::size_t index);
+  bool just_tried() const;
+  void take_back();
   void show_take_back();
   void set_quiet(bool quiet);
   int usual_height() const;
@@ -72,7 +74,7 @@ private:
   std::optional<LimitId> shown_;
   std::vector<Remedy> remedies_;
   std::optional<bool> quiet_; ///< nothing until first shown
-  int tried_at_ = -1;         ///< index of the undo stack just after the last try
+  std::uint64_t tried_ = 0;   ///< the step of the last try; zero if there was none
 
   QWidget* heading_ = nullptr;
   QComboBox* limits_ = nullptr;

@@ -128,31 +128,36 @@ QString answer_text(const Answer& answer, const std::optional<AnyQuantity>& actu
                               Words::figures(now(actual), now(allowed)), note);
 }
 
-QString idle_answer_text(const IdleAnswer& idle, const Machine& machine) {
-  const Answer& answer = idle.answer;
+QString answer_subject(const Machine& machine, std::optional<std::size_t> axis, AnswerTo to,
+                       std::string_view code, std::string_view part) {
   QString what;
-  if (answer.to == AnswerTo::limit) {
+  if (to == AnswerTo::limit) {
     for (const LimitDescriptor& limit : limit_descriptors()) {
-      if (idle.axis && limit.name == answer.code) {
+      if (axis && limit.name == code) {
         what = limit_name(limit.id);
       }
     }
     for (const auto id : {MachineLimitId::supply_power, MachineLimitId::bus_voltage}) {
-      if (!idle.axis && machine_limit_code(id) == answer.code) {
+      if (!axis && machine_limit_code(id) == code) {
         what = machine_limit_name(id);
       }
     }
   } else {
     for (std::size_t slot = 0; slot < slot_count; ++slot) {
-      if (slot_name(static_cast<PartSlot>(slot)) == answer.part) {
+      if (slot_name(static_cast<PartSlot>(slot)) == part) {
         what = part_name(static_cast<PartSlot>(slot));
       }
     }
   }
   if (what.isEmpty()) {
-    what = QString::fromStdString(answer.code);
+    what = text_of(code);
   }
-  return Words::idle(Words::subject(axis_or_machine(machine, idle.axis), what),
+  return Words::subject(axis_or_machine(machine, axis), what);
+}
+
+QString idle_answer_text(const IdleAnswer& idle, const Machine& machine) {
+  const Answer& answer = idle.answer;
+  return Words::idle(answer_subject(machine, idle.axis, answer.to, answer.code, answer.part),
                      QString::fromStdString(answer.note));
 }
 

@@ -26,6 +26,9 @@ QString concern_weight(const Concern& concern);
 /// "✎ answered: note", or "✎ answered when it was 1200 rpm; now it is 1400 rpm: note".
 QString answer_text(const Answer& answer, const std::optional<AnyQuantity>& actual,
                     const std::optional<AnyQuantity>& allowed, const FileUnits& units);
+/// What an answer is about, as far as its codes tell: "X · Screw or belt".
+QString answer_subject(const Machine& machine, std::optional<std::size_t> axis, AnswerTo to,
+                       std::string_view code, std::string_view part);
 /// Of an answer to what is no longer found.
 QString idle_answer_text(const IdleAnswer& idle, const Machine& machine);
 

@@ -47,12 +47,25 @@ FigureEditor::FigureEditor(MachineDocument& document, QWidget* parent)
   layout->addWidget(note_);
   edit_->installEventFilter(this);
   connect(edit_, &QLineEdit::textEdited, this, &FigureEditor::preview);
-  connect(&document_, &MachineDocument::typed_wanted, this, [this] {
-    if (!isHidden()) {
-      commit();
+  connect(&document_, &MachineDocument::typed_wanted, this, &FigureEditor::hand_in);
+  connect(&document_, &MachineDocument::typed_moving, this, [this](bool of_axes) {
+    if (of_axes) {
+      // Even with nothing typed yet: its axis is about to be another one.
+      keep_typed();
+      leave();
     }
   });
   hide();
+}
+
+FigureEditor::~FigureEditor() {
+  if (holds_typed()) {
+    document_.pending().keep(waiting_place(), edit_->text());
+  }
+}
+
+bool FigureEditor::holds_typed() const {
+  return !isHidden() && edit_->isModified();
 }
 
 bool FigureEditor::open(std::size_t axis, PartSlot slot, const QString& member,
@@ -67,13 +80,17 @@ bool FigureEditor::open(std::size_t axis, PartSlot slot, const QString& member,
   area_ = area;
   const QString name = words::field_name(slot, field->info.member);
   name_->setText(name);
-  edit_->setText(words::field_text(*field));
+  const auto waiting = document_.pending().at(waiting_place());
+  edit_->setText(waiting.value_or(words::field_text(*field)));
   edit_->setPlaceholderText(field->info.presence == Presence::open ? tr("open") : QString());
-  edit_->setModified(false);
+  edit_->setModified(waiting.has_value());
   edit_->setAccessibleName(name);
   edit_->setAccessibleDescription(words::field_help(slot, field->info.member));
   say({}, false);
   show();
+  if (waiting) {
+    preview();
+  }
   raise();
   place();
   edit_->selectAll();
@@ -125,6 +142,10 @@ void FigureEditor::say(const QString& text, bool error) {
 
 bool FigureEditor::commit() {
   const auto field = field_of(document_.machine(), axis_, slot_, member_.toStdString());
+  if (!field) {
+    // Another type of part stands there now; Undo may bring the figure back.
+    keep_typed();
+  }
   if (!field || !edit_->isModified()) {
     put_away();
     return true;
@@ -137,11 +158,26 @@ bool FigureEditor::commit() {
   }
   edit_->setModified(false);
   put_away();
+  document_.pending().give_up(waiting_place());
   const bool same = reading.value == field->value && reading.note.text == field->note.text;
   if (!same) {
     document_.edit_field(axis_, slot_, field->info.member, reading.value, reading.note);
   }
   return true;
+}
+
+/// Where it is neither taken nor thrown away.
+void FigureEditor::keep_typed() {
+  if (holds_typed()) {
+    document_.pending().keep(waiting_place(), edit_->text());
+    leave();
+  }
+}
+
+void FigureEditor::hand_in() {
+  if (!isHidden() && !commit()) {
+    keep_typed();
+  }
 }
 
 void FigureEditor::leave() {
@@ -150,9 +186,12 @@ void FigureEditor::leave() {
 }
 
 void FigureEditor::leave_if_not_of(std::size_t axis) {
-  if (isVisible() && axis != axis_) {
-    leave();
+  if (isHidden() || axis == axis_) {
+    return;
   }
+  // While a step is undone nothing may be taken.
+  document_.is_stepping() ? keep_typed() : hand_in();
+  leave();
 }
 
 /// The keyboard first goes back to the drawing: a hidden editor would hand it on to the next part.
@@ -173,6 +212,7 @@ bool FigureEditor::take_key(int key) {
     return true;
   case Qt::Key_Escape:
     leave();
+    document_.pending().give_up(waiting_place());
     emit left();
     return true;
   case Qt::Key_Tab:

@@ -11,17 +11,20 @@ class QLineEdit;
 namespace feedwright {
 
 /// One figure typed over where the drawing shows it. Reads and names its step as the form does;
-/// what cannot be used stays as typed, with a sentence that says why.
+/// what cannot be used stays as typed, with a sentence that says why. Where the editor has to close
+/// over it, it waits for the figure's field, and is shown there and here again.
 class FigureEditor : public QFrame {
   Q_OBJECT
 public:
   FigureEditor(MachineDocument& document, QWidget* parent);
+  ~FigureEditor() override;
 
   /// Over `area` of the parent; false if the part has no such field that can be typed.
   bool open(std::size_t axis, PartSlot slot, const QString& member, const QRectF& area);
   /// Takes what is typed, then closes; false, and open still, where it cannot be used.
   bool commit();
-  void leave();
+  /// Takes what is typed, or leaves it waiting for the figure's field, and closes.
+  void hand_in();
   /// Another axis is shown by now.
   void leave_if_not_of(std::size_t axis);
 
@@ -41,6 +44,10 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  TypedAt waiting_place() const { return TypedAt::of(axis_, slot_, member_.toStdString()); }
+  bool holds_typed() const;
+  void keep_typed();
+  void leave();
   void preview();
   void say(const QString& text, bool error);
   void place();

@@ -153,6 +153,7 @@ bool TrainView::edit_first_figure(PartSlot slot) {
 
 /// The member is taken as a copy: it may stand in the plan, which the choice makes anew.
 bool TrainView::edit_figure(PartSlot slot, QString member) {
+  editor_->hand_in();
   bring_into_view(area_of_figure(slot, member));
   choose(slot, {});
   const QRectF area = area_of_figure(slot, member);
@@ -195,7 +196,7 @@ void TrainView::show_menu(PartSlot slot, const QPoint& global) {
   if (findChild<QMenu*>(QStringLiteral("train_menu")) != nullptr) {
     return; // the same key asked twice
   }
-  editor_->leave();
+  editor_->hand_in();
   auto* menu = new QMenu(this);
   menu->setObjectName(QStringLiteral("train_menu"));
   menu->setAttribute(Qt::WA_DeleteOnClose);

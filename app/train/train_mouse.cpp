@@ -193,7 +193,7 @@ void TrainView::zoom_by(double factor, const QPointF& about) {
   const QRectF after = area_of(slot);
   pan_ = after.topLeft() + QPointF(share.x() * after.width(), share.y() * after.height()) - about;
   keep_pan_within();
-  editor_->leave();
+  editor_->hand_in();
   place_swap_button();
   update();
 }
@@ -202,7 +202,7 @@ void TrainView::show_whole() {
   zoom_ = 1.0;
   pan_ = {};
   plan_.reset();
-  editor_->leave();
+  editor_->hand_in();
   place_swap_button();
   update();
 }

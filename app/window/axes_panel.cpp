@@ -9,8 +9,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace feedwright {
 
 namespace {
@@ -37,10 +35,6 @@ protected:
 private:
   const MachineDocument& document_;
 };
-
-bool machine_waits(const PendingTexts& pending) {
-  return std::ranges::any_of(machine_slots, [&](PartSlot slot) { return pending.any_in(0, slot); });
-}
 
 } // namespace
 
@@ -99,7 +93,7 @@ void AxesPanel::refresh() {
         row == 0 ? machine_card(machine, cautions, together ? &*together : nullptr)
                  : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
     const bool typed_waits =
-        row == 0 ? machine_waits(document_.pending()) : document_.pending().any_on(axis);
+        document_.pending().any_on(row == 0 ? std::nullopt : std::optional(axis));
     if (typed_waits) {
       card.governs = tr("✎ typed text waits");
     }

@@ -50,6 +50,21 @@ void put_axis(MachineDocument& document, Axis axis, const QString& name, PartSlo
   document.select({document.machine().axes.size() - 1, shown, {}});
 }
 
+AxisPlaces same_places(const Machine& machine) {
+  AxisPlaces places;
+  for (std::size_t i = 0; i < machine.axes.size(); ++i) {
+    places.emplace_back(i);
+  }
+  return places;
+}
+
+/// Which axis is which is said, not told by letters: two may have the same.
+void put_moved(MachineDocument& document, Machine changed, const QString& name,
+               const AxisPlaces& places) {
+  const std::size_t count = changed.axes.size();
+  document.edit_moving(std::move(changed), name, TypedMoves::by_axes(places, count));
+}
+
 } // namespace
 
 bool has_room_for_axes(const MachineDocument& document, std::size_t more) {
@@ -84,7 +99,11 @@ void remove_axis(MachineDocument& document) {
   Machine changed = document.machine();
   const std::string letter = changed.axes[at].basics.letter;
   changed.axes.erase(changed.axes.begin() + static_cast<std::ptrdiff_t>(at));
-  document.edit(std::move(changed), Words::removed(letter));
+  AxisPlaces places = same_places(document.machine());
+  for (std::size_t i = at; i < places.size(); ++i) {
+    places[i] = i == at ? std::nullopt : std::optional(i - 1);
+  }
+  put_moved(document, std::move(changed), Words::removed(letter), places);
 }
 
 bool can_move_axis(const MachineDocument& document, int by) {
@@ -102,7 +121,10 @@ void move_axis(MachineDocument& document, int by) {
   Machine changed = document.machine();
   std::swap(changed.axes[at.axis], changed.axes[to]);
   const std::string letter = changed.axes[to].basics.letter;
-  document.edit(std::move(changed), by < 0 ? Words::moved_up(letter) : Words::moved_down(letter));
+  AxisPlaces places = same_places(document.machine());
+  std::swap(places[at.axis], places[to]);
+  put_moved(document, std::move(changed),
+            by < 0 ? Words::moved_up(letter) : Words::moved_down(letter), places);
   document.select({to, at.slot, {}});
 }
 

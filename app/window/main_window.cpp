@@ -95,10 +95,10 @@ void MainWindow::make_views() {
   connect(limits_, &LimitsView::limit_chosen, remedies, &RemediesView::choose);
   banner_ = new Banner(this);
 
-  auto* machine = new MachineView(*document_, this);
-  connect(machine, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
+  machine_ = new MachineView(*document_, this);
+  connect(machine_, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
   auto* limits = scrolling(limits_, QStringLiteral("limits_scroll"));
-  auto* panes = new Panes({axes, train_, limits, studies_, machine, fields_, remedies});
+  auto* panes = new Panes({axes, train_, limits, studies_, machine_, fields_, remedies});
   connect(document_.get(), &MachineDocument::selection_changed, panes,
           [this, panes] { panes->show_machine(document_->selection().machine); });
 

@@ -21,6 +21,7 @@ namespace feedwright {
 class AboutWindow;
 class Banner;
 class FieldsPanel;
+class MachineView;
 class HelpWindow;
 class LimitsView;
 class StartPage;
@@ -132,6 +133,7 @@ private:
   LimitsView* limits_ = nullptr;
   StudiesView* studies_ = nullptr;
   FieldsPanel* fields_ = nullptr;
+  MachineView* machine_ = nullptr;
   HelpWindow* help_ = nullptr; ///< made when first asked for
   AboutWindow* about_ = nullptr;
   std::vector<QAction*> theme_actions_;

@@ -23,7 +23,7 @@ namespace feedwright {
 
 bool MainWindow::is_pristine() const {
   return document_->file_path().isEmpty() && !document_->is_modified() &&
-         document_->undo_stack()->count() == 0;
+         document_->undo_stack()->count() == 0 && document_->pending().empty();
 }
 
 MainWindow& MainWindow::window_for_another() {

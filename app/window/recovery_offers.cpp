@@ -3,6 +3,7 @@
 
 #include "document/differences.h"
 #include "document/machine_store.h"
+#include "document/true_path.h"
 #include "machine/machine_file.h"
 #include "window/banner.h"
 #include "window/main_window.h"
@@ -83,7 +84,7 @@ QString sentence_for(const UnsavedCopy& copy) {
 
 void RecoveryOffers::gather(const std::optional<QString>& file) {
   for (LeftCopy& left : take_left_copies()) {
-    if (file && left.copy.file != *file) {
+    if (file && !same_file(left.copy.file, *file)) {
       continue;
     }
     const QString sentence = sentence_for(left.copy);
@@ -102,9 +103,7 @@ void RecoveryOffers::look(MainWindow& window) {
 
 void RecoveryOffers::offer(MainWindow& window) {
   const QString file = window.document().file_path();
-  const auto own = std::ranges::find_if(
-      offers_, [&](const Offer& offer) { return offer.left.copy.file == file; });
-  if (own != offers_.end()) {
+  if (const Offer* own = of_file(file)) {
     show(window, *own);
   } else if (!offers_.empty()) {
     show(window, offers_.front());
@@ -113,11 +112,15 @@ void RecoveryOffers::offer(MainWindow& window) {
 
 void RecoveryOffers::look_for_file(MainWindow& window, const QString& path) {
   gather(path);
-  const auto own = std::ranges::find_if(
-      offers_, [&](const Offer& offer) { return offer.left.copy.file == path; });
-  if (own != offers_.end()) {
+  if (const Offer* own = of_file(path)) {
     show(window, *own);
   }
+}
+
+const RecoveryOffers::Offer* RecoveryOffers::of_file(const QString& file) const {
+  const auto found = std::ranges::find_if(
+      offers_, [&](const Offer& offer) { return same_file(offer.left.copy.file, file); });
+  return found != offers_.end() ? &*found : nullptr;
 }
 
 void RecoveryOffers::show(MainWindow& window, const Offer& offer) {

@@ -42,6 +42,7 @@ private:
   void look_at(const QString& place);
   void throw_away(MainWindow& window, const QString& place);
   const Offer* find(const QString& place) const;
+  const Offer* of_file(const QString& file) const;
 
   Windows& windows_;
   std::deque<Offer> offers_;

@@ -4,12 +4,12 @@
 #include "document/machine_store.h"
 #include "document/new_machine.h"
 #include "document/recent_files.h"
+#include "document/true_path.h"
 #include "studies/studies_view.h"
 #include "text/language.h"
 #include "window/banner.h"
 
 #include <QApplication>
-#include <QFileInfo>
 #include <QSettings>
 
 #include <algorithm>
@@ -27,13 +27,6 @@ Theme stored_theme(const QSettings& settings) {
   const int stored = settings.value(theme_key, 0).toInt();
   return stored >= 0 && stored <= static_cast<int>(Theme::dark) ? static_cast<Theme>(stored)
                                                                 : Theme::system;
-}
-
-/// The same file, whichever way its path is written; asks the disk.
-QString true_path(const QString& path) {
-  const QFileInfo file(path);
-  const QString found = file.canonicalFilePath();
-  return found.isEmpty() ? file.absoluteFilePath() : found;
 }
 
 } // namespace

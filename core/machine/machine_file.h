@@ -14,6 +14,8 @@ inline constexpr int format_minor = 1;
 inline constexpr int oldest_major = 1;
 /// A file with more is refused.
 inline constexpr std::size_t most_axes = 64;
+/// Of a table field; a file with more is refused.
+inline constexpr std::size_t most_table_rows = 1000;
 
 /// A sound machine, or every fault of the text, each with its path and line.
 tl::expected<Machine, std::vector<Fault>> read_machine(std::string_view json);

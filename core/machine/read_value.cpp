@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "machine/read_value.h"
 
+#include "machine/machine_file.h"
 #include "units/read_quantity.h"
 
 #include <algorithm>
@@ -92,11 +93,10 @@ private:
       faults_.wrong_type(at, info.member, node, "array");
       return std::nullopt;
     }
-    constexpr std::size_t most_rows = 1000;
-    if (node.items.size() > most_rows) {
+    if (node.items.size() > most_table_rows) {
       Fault& made = faults_.add(FaultCode::out_of_bounds, at, info.member, &node);
       made.least = static_cast<std::int64_t>(info.table->least_rows);
-      made.most = most_rows;
+      made.most = most_table_rows;
       return std::nullopt;
     }
     TableRows table;

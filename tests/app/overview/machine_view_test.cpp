@@ -9,6 +9,7 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -343,6 +344,142 @@ TEST_CASE("what is being written stays while the machine changes elsewhere, and 
   QTest::keyClick(&note, Qt::Key_Escape);
   CHECK_FALSE(note.isVisible());
   CHECK(shown.document().machine().axes.front().answers.empty());
+}
+
+TEST_CASE("an answer that is being written is told of on saving and asked about on closing") {
+  const testing::Folder folder;
+  Shown shown(three_axes());
+  shown.answers.path = folder.path("a.feedwright");
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  auto& note = shown.find<QPlainTextEdit>("answer_note_X_long_open_screw_drive");
+  QTest::keyClicks(&note, QStringLiteral("Covered."));
+  // Asking for it again begins nothing anew.
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  CHECK(note.toPlainText() == QStringLiteral("Covered."));
+  shown.trigger("save");
+  CHECK(folder.bytes("a.feedwright").find("Covered.") == std::string::npos);
+  CHECK(shown.window->banner().text().contains(QStringLiteral("answer")));
+  CHECK_FALSE(shown.window->close());
+  shown.find<QListWidget>("axes_list").setCurrentRow(2);
+  settle();
+  shown.find<QTabBar>("machine_tabs").setCurrentIndex(1);
+  shown.find<QPushButton>("show_typed").click();
+  settle();
+  CHECK(note.isVisible());
+  CHECK(note.hasFocus());
+  CHECK(note.toPlainText() == QStringLiteral("Covered."));
+  CHECK_FALSE(shown.window->close());
+  shown.find<QPushButton>("keep_answer_X_long_open_screw_drive").click();
+  settle();
+  REQUIRE(shown.document().machine().axes[0].answers.size() == 1);
+  CHECK(shown.document().machine().axes[0].answers[0].note == "Covered.");
+  CHECK(shown.document().pending().empty());
+  shown.trigger("save");
+  CHECK(folder.bytes("a.feedwright").find("Covered.") != std::string::npos);
+  CHECK(shown.window->close());
+}
+
+TEST_CASE("an answer that is being written can be left unwritten on closing") {
+  Shown shown(three_axes());
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  QTest::keyClicks(&shown.find("answer_note_X_long_open_screw_drive"), QStringLiteral("Cov"));
+  CHECK_FALSE(shown.window->close());
+  shown.find<QPushButton>("close_without_typed").click();
+  settle();
+  CHECK_FALSE(shown.window->isVisible());
+}
+
+TEST_CASE("an answer that is being written waits while its finding is gone, and comes back") {
+  Shown shown(three_axes());
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  QTest::keyClicks(&shown.find("answer_note_X_long_open_screw_drive"),
+                   QStringLiteral("half a sent"));
+  Machine machine = shown.document().machine();
+  testing::screw_of(machine.axes.front()).span = Positive<Length>::of(480_mm);
+  machine.axes.front().basics.travel = Positive<Length>::of(300_mm);
+  shown.document().edit(machine, QStringLiteral("short"));
+  settle();
+  CHECK(shown.window->findChild<QWidget*>(QStringLiteral("answer_note_X_long_open_screw_drive")) ==
+        nullptr);
+  auto& lost = shown.find<QPlainTextEdit>("answer_note_lost_X_long_open_screw_drive");
+  CHECK(lost.isVisible());
+  CHECK(lost.toPlainText() == QStringLiteral("half a sent"));
+  CHECK_FALSE(shown.find("keep_answer_lost_X_long_open_screw_drive").isEnabled());
+  CHECK_FALSE(shown.find("show_lost_X_long_open_screw_drive").isVisible());
+  CHECK_FALSE(shown.window->close());
+  shown.find<QPushButton>("show_typed").click();
+  settle();
+  CHECK(lost.hasFocus());
+  QTest::keyClicks(&lost, QStringLiteral("ence"));
+  shown.trigger("undo");
+  choose_machine(shown);
+  auto& note = shown.find<QPlainTextEdit>("answer_note_X_long_open_screw_drive");
+  CHECK(note.isVisible());
+  CHECK(note.toPlainText() == QStringLiteral("half a sentence"));
+  shown.find<QPushButton>("keep_answer_X_long_open_screw_drive").click();
+  settle();
+  CHECK(shown.document().machine().axes[0].answers.at(0).note == "half a sentence");
+}
+
+TEST_CASE("what is no longer found and was being answered goes when it is cancelled") {
+  Shown shown(three_axes());
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  QTest::keyClicks(&shown.find("answer_note_X_long_open_screw_drive"), QStringLiteral("half"));
+  Machine machine = shown.document().machine();
+  testing::screw_of(machine.axes.front()).span = Positive<Length>::of(480_mm);
+  machine.axes.front().basics.travel = Positive<Length>::of(300_mm);
+  shown.document().edit(machine, QStringLiteral("short"));
+  settle();
+  shown.find<QPushButton>("cancel_answer_lost_X_long_open_screw_drive").click();
+  settle();
+  CHECK(shown.window->findChild<QWidget*>(
+            QStringLiteral("answer_note_lost_X_long_open_screw_drive")) == nullptr);
+  CHECK(shown.document().pending().empty());
+}
+
+TEST_CASE("an answer that is being written goes with its axis and its letter") {
+  Shown shown(three_axes());
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  QTest::keyClicks(&shown.find("answer_note_X_long_open_screw_drive"), QStringLiteral("half"));
+  shown.document().select({0, PartSlot::axis, {}});
+  shown.trigger("move_axis_down");
+  auto& letter = shown.find<QLineEdit>("axis.letter");
+  letter.setFocus();
+  letter.selectAll();
+  QTest::keyClicks(&letter, QStringLiteral("U"));
+  QTest::keyClick(&letter, Qt::Key_Return);
+  choose_machine(shown);
+  CHECK(shown.document().machine().axes[1].basics.letter == "U");
+  auto& note = shown.find<QPlainTextEdit>("answer_note_U_long_open_screw_drive");
+  CHECK(note.isVisible());
+  CHECK(note.toPlainText() == QStringLiteral("half"));
+  CHECK_FALSE(shown.find("answer_note_Y_long_open_screw_drive").isVisible());
+  // Undo takes letter and place back, and the text goes along.
+  shown.trigger("undo");
+  shown.trigger("undo");
+  choose_machine(shown);
+  CHECK(shown.find<QPlainTextEdit>("answer_note_X_long_open_screw_drive").toPlainText() ==
+        QStringLiteral("half"));
+  CHECK_FALSE(shown.find("answer_note_Y_long_open_screw_drive").isVisible());
+}
+
+TEST_CASE("an answer that is being written outlives the window when the language changes") {
+  Shown shown(three_axes());
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_X_long_open_screw_drive").click();
+  QTest::keyClicks(&shown.find("answer_note_X_long_open_screw_drive"), QStringLiteral("half"));
+  auto document = shown.window->release_document();
+  shown.window = std::make_unique<MainWindow>(std::move(document));
+  shown.window->show();
+  choose_machine(shown);
+  auto& note = shown.find<QPlainTextEdit>("answer_note_X_long_open_screw_drive");
+  CHECK(note.isVisible());
+  CHECK(note.toPlainText() == QStringLiteral("half"));
 }
 
 TEST_CASE("a grave caution that is answered keeps its sign and its warning") {

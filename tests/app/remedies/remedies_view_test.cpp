@@ -10,6 +10,7 @@
 
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 
 #include <algorithm>
@@ -143,6 +144,68 @@ TEST_CASE("an edit after a try is not taken for the try") {
                               {"20 kg", Origin::entered});
   settle(shown);
   CHECK_FALSE(shown.find<QPushButton>("remedies_take_back").isVisible());
+}
+
+TEST_CASE("a step that comes in the place of the try is not offered to be taken back") {
+  Shown shown(plank_router());
+  settle(shown);
+  press(shown, row_saying(shown, "far end"));
+  REQUIRE(shown.find<QPushButton>("remedies_take_back").isVisible());
+  shown.trigger("undo");
+  // At once, before anything is painted: as many steps as after the try, but another one.
+  shown.document().select({0, PartSlot::carriage, {}});
+  auto& mass = shown.find<QLineEdit>("carriage.mass");
+  mass.selectAll();
+  QTest::keyClicks(&mass, QStringLiteral("20 kg"));
+  QTest::keyClick(&mass, Qt::Key_Return);
+  settle(shown);
+  CHECK(shown.document().undo_stack()->count() == 1);
+  CHECK_FALSE(shown.find<QPushButton>("remedies_take_back").isVisible());
+}
+
+TEST_CASE("the try is told from later steps also where the oldest are forgotten") {
+  Shown shown(plank_router());
+  shown.document().undo_stack()->setUndoLimit(1);
+  settle(shown);
+  press(shown, row_saying(shown, "far end"));
+  REQUIRE(shown.find<QPushButton>("remedies_take_back").isVisible());
+  shown.document().select({0, PartSlot::carriage, {}});
+  auto& mass = shown.find<QLineEdit>("carriage.mass");
+  mass.selectAll();
+  QTest::keyClicks(&mass, QStringLiteral("20 kg"));
+  QTest::keyClick(&mass, Qt::Key_Return);
+  settle(shown);
+  CHECK_FALSE(shown.find<QPushButton>("remedies_take_back").isVisible());
+  shown.trigger("undo");
+  settle(shown);
+  CHECK_FALSE(shown.document().undo_stack()->canUndo());
+  CHECK_FALSE(shown.find<QPushButton>("remedies_take_back").isVisible());
+}
+
+TEST_CASE("the button takes back the try alone, not what pressing it takes from a field") {
+  Shown shown(plank_router());
+  settle(shown);
+  press(shown, row_saying(shown, "far end"));
+  shown.document().select({0, PartSlot::carriage, {}});
+  settle(shown);
+  auto& mass = shown.find<QLineEdit>("carriage.mass");
+  shown.window->activateWindow();
+  mass.setFocus();
+  mass.selectAll();
+  QTest::keyClicks(&mass, QStringLiteral("20 kg"));
+  auto& take_back = shown.find<QPushButton>("remedies_take_back");
+  take_back.setFocus(Qt::MouseFocusReason);
+  QTest::mouseClick(&take_back, Qt::LeftButton);
+  settle(shown);
+  CHECK(si_value(*shown.document().machine().axes[0].carriage.mass) == Approx(20.0));
+  CHECK_FALSE(take_back.isVisible());
+  // With that step undone the try is the last again.
+  shown.trigger("undo");
+  settle(shown);
+  REQUIRE(take_back.isVisible());
+  QTest::mouseClick(&take_back, Qt::LeftButton);
+  settle(shown);
+  CHECK(margin_of_whip(shown) < 1.0);
 }
 
 TEST_CASE("arrows go from row to row and Enter tries") {

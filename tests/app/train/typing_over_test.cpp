@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 
 #include <set>
 
@@ -134,4 +135,58 @@ TEST_CASE("what was typed is taken when the keyboard goes elsewhere") {
   drawn.train.setFocus(Qt::MouseFocusReason);
   CHECK_FALSE(drawn.edit.isVisible());
   CHECK(si_value(*drawn.shown.document().machine().axes[0].carriage.mass) == Approx(30.0));
+}
+
+TEST_CASE("what cannot be read in the drawing is asked about on closing, and waits at its field") {
+  Drawn drawn;
+  drawn.double_click(PartSlot::carriage, "mass");
+  drawn.type("5 mm");
+  CHECK_FALSE(drawn.shown.window->close());
+  REQUIRE(drawn.shown.window->banner().isVisible());
+  CHECK(drawn.shown.window->banner().text().contains(QStringLiteral("mass")));
+  QTest::mouseClick(&drawn.shown.find<QPushButton>("show_typed"), Qt::LeftButton);
+  QCoreApplication::processEvents();
+  auto& field = drawn.shown.find<QLineEdit>("carriage.mass");
+  CHECK(field.text() == QStringLiteral("5 mm"));
+  CHECK(field.hasFocus());
+  // The drawing shows it again too, and what is typed there is what waits at the field.
+  drawn.double_click(PartSlot::carriage, "mass");
+  REQUIRE(drawn.edit.isVisible());
+  CHECK(drawn.edit.text() == QStringLiteral("5 mm"));
+  CHECK(drawn.note.text().startsWith(QStringLiteral("▲ ")));
+  drawn.type("6 mm");
+  CHECK_FALSE(drawn.shown.window->close());
+  CHECK(field.text() == QStringLiteral("6 mm"));
+  drawn.double_click(PartSlot::carriage, "mass");
+  drawn.type("20 kg");
+  QTest::keyClick(&drawn.edit, Qt::Key_Return);
+  CHECK(drawn.shown.document().pending().empty());
+  CHECK(field.text() == QStringLiteral("20 kg"));
+}
+
+TEST_CASE("what cannot be read waits when another figure is opened, and Escape gives it up") {
+  Drawn drawn;
+  drawn.double_click(PartSlot::carriage, "mass");
+  drawn.type("5 mm");
+  drawn.double_click(PartSlot::drive, "span");
+  REQUIRE(drawn.edit.isVisible());
+  CHECK(drawn.edit.text() == QStringLiteral("900 mm"));
+  drawn.double_click(PartSlot::carriage, "mass");
+  CHECK(drawn.edit.text() == QStringLiteral("5 mm"));
+  drawn.train.zoom_by(1.5, QPointF(20, 20));
+  CHECK_FALSE(drawn.shown.document().pending().empty());
+  drawn.double_click(PartSlot::carriage, "mass");
+  QTest::keyClick(&drawn.edit, Qt::Key_Escape);
+  CHECK(drawn.shown.document().pending().empty());
+  CHECK_FALSE(drawn.shown.document().is_modified());
+}
+
+TEST_CASE("what is typed in the drawing outlives the window when the language changes") {
+  Drawn drawn;
+  drawn.double_click(PartSlot::drive, "span");
+  drawn.type("five");
+  auto document = drawn.shown.window->release_document();
+  drawn.shown.window = std::make_unique<MainWindow>(std::move(document));
+  drawn.shown.window->show();
+  CHECK(drawn.shown.find<QLineEdit>("drive.span").text() == QStringLiteral("five"));
 }

@@ -205,6 +205,26 @@ TEST_CASE("a copy of a window that is still open is offered to nobody") {
   CHECK_FALSE(other.has("recovery_take_up"));
 }
 
+TEST_CASE("a copy is offered with its file, by whatever path that is opened") {
+  const OwnFolders own;
+  const QString path = own.files().put("m.feedwright", machine_text("first"));
+  const QString link = own.files().path("link.feedwright");
+  REQUIRE(QFile::link(path, link));
+  Running run(own.files().put("other.feedwright", machine_text("other")));
+  // Another run is cut short while this one goes on.
+  crash_with_changes(path);
+  run.answers.path = link;
+  run.trigger("open");
+  REQUIRE(run.count() == 2);
+  INFO(banner(run, 1).toStdString());
+  CHECK(banner(run, 1).contains(QStringLiteral("X: lead")));
+  run.press("recovery_take_up", 1);
+  CHECK(run.count() == 2);
+  CHECK(run.document(1).machine().name == "half done");
+  CHECK(run.document(1).file_path() == link);
+  run.answers.unsaved = UnsavedAnswer::discard;
+}
+
 TEST_CASE("several machines cut short are offered one after the other") {
   const OwnFolders own;
   const QString path = own.files().put("m.feedwright", machine_text("first"));

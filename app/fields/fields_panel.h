@@ -34,6 +34,7 @@ signals:
 protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
   void make_filter();
@@ -45,6 +46,8 @@ private:
   void show_help(const FieldRow& row);
   void focus_member();
   void leave_filter();
+  void say_where_found();
+  void keep_in_sight();
   std::vector<PartSlot> shown_slots() const;
   QString shape() const;
   bool is_narrow() const;
@@ -58,6 +61,7 @@ private:
   FoldedSections folded_;
   PartChooser* chooser_ = nullptr;
   QLineEdit* filter_ = nullptr;
+  QLabel* not_found_ = nullptr;
   QScrollArea* scroll_ = nullptr;
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;

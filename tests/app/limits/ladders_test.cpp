@@ -256,7 +256,7 @@ TEST_CASE("other margins say what is reached of what is wanted, with its unit") 
   CHECK(said);
 }
 
-TEST_CASE("grave cautions take two lines until they are opened") {
+TEST_CASE("grave cautions but for the first take two lines until they are opened") {
   GraveCautions cautions;
   QStringList texts;
   for (int i = 0; i < 4; ++i) {

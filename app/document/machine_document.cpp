@@ -8,6 +8,7 @@
 
 #include <QFileInfo>
 
+#include <algorithm>
 #include <optional>
 #include <utility>
 
@@ -98,8 +99,16 @@ MachineDocument::~MachineDocument() {
   undo_stack_.disconnect(this);
 }
 
+const AxisResults* MachineDocument::results_of(std::size_t axis) const {
+  if (axis < results_.size()) {
+    return &results_[axis];
+  }
+  const bool sound = axis < sound_results_.size() && sound_results_[axis];
+  return sound ? &*sound_results_[axis] : nullptr;
+}
+
 const AxisResults* MachineDocument::current() const {
-  return selection_.axis < results_.size() ? &results_[selection_.axis] : nullptr;
+  return results_of(selection_.axis);
 }
 
 const Axis* MachineDocument::current_axis() const {
@@ -217,11 +226,26 @@ void MachineDocument::recompute() {
   faults_ = faults_of(machine_);
   units_ = FileUnits(machine_);
   results_.clear();
+  sound_results_.clear();
   if (!faults_.empty()) {
+    recompute_sound_axes();
     return;
   }
   for (const Axis& axis : machine_.axes) {
     results_.push_back(size_axis(machine_, axis));
+  }
+}
+
+/// An axis is sized by itself: one that is half typed leaves the others as they are.
+void MachineDocument::recompute_sound_axes() {
+  const auto of_all = [](const Fault& fault) { return !fault.slot || of_machine(*fault.slot); };
+  if (std::ranges::any_of(faults_, of_all)) {
+    return;
+  }
+  for (std::size_t axis = 0; axis < machine_.axes.size(); ++axis) {
+    const bool faulty = std::ranges::find(faults_, axis, &Fault::axis) != faults_.end();
+    sound_results_.push_back(faulty ? std::nullopt
+                                    : std::optional(size_axis(machine_, machine_.axes[axis])));
   }
 }
 

@@ -12,6 +12,7 @@
 #include <QUndoStack>
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace feedwright {
@@ -36,11 +37,14 @@ public:
   ~MachineDocument() override;
 
   const Machine& machine() const { return machine_; }
-  /// Nothing is computed from a machine that is not sound: then results() is empty.
+  /// What is not sound is not computed: results() is empty then, while axes without a fault have
+  /// results of their own still.
   const std::vector<Fault>& faults() const { return faults_; }
   /// One per axis, or empty while there are faults.
   const std::vector<AxisResults>& results() const { return results_; }
-  /// Results of the selected axis, or nullptr while there are faults.
+  /// Results of an axis, or nullptr while it, or the machine, has faults.
+  const AxisResults* results_of(std::size_t axis) const;
+  /// Results of the selected axis, or nullptr while it, or the machine, has faults.
   const AxisResults* current() const;
   const Axis* current_axis() const;
   /// The units the machine's own figures are typed in; results are shown in them too.
@@ -110,10 +114,13 @@ private:
            TypedTexts& gone);
   void push(Machine machine, const QString& name, const QString& key, TypedMoves moves);
   void recompute();
+  void recompute_sound_axes();
 
   Machine machine_;
   std::vector<Fault> faults_;
   std::vector<AxisResults> results_;
+  /// Of each axis that has no fault, while another has.
+  std::vector<std::optional<AxisResults>> sound_results_;
   FileUnits units_;
   Selection selection_;
   PendingTexts pending_;

@@ -30,8 +30,14 @@ void EntryEdit::put_text(const QString& text) {
 
 void EntryEdit::show_taken(const QString& text) {
   taken_ = text;
-  put_text(hasFocus() ? text : at_rest(text));
+  const QString shown = hasFocus() ? text : at_rest(text);
+  // What has come into the field under the caret, by Undo or from a list, is typed over whole.
+  const bool new_under_caret = hasFocus() && this->text() != shown;
+  put_text(shown);
   mark_error(0, 0);
+  if (new_under_caret) {
+    selectAll();
+  }
 }
 
 void EntryEdit::show_typed(const QString& text) {
@@ -84,10 +90,15 @@ void EntryEdit::keyPressEvent(QKeyEvent* event) {
 }
 
 void EntryEdit::focusInEvent(QFocusEvent* event) {
+  const bool was_chosen = hasSelectedText() && selectedText() == text();
   if (!isModified()) {
     put_text(taken_);
   }
   QLineEdit::focusInEvent(event);
+  // A jump leads here to type another value: never into the old one.
+  if (was_chosen || event->reason() == Qt::OtherFocusReason) {
+    selectAll();
+  }
 }
 
 void EntryEdit::focusOutEvent(QFocusEvent* event) {

@@ -69,6 +69,12 @@ private:
     return typed.contains(grouped);
   }
 
+  /// "1.8 °" is "1.8°".
+  static bool same_but_for_gaps(QString one, QString other) {
+    static const QRegularExpression gaps(QStringLiteral("\\s"));
+    return one.remove(gaps) == other.remove(gaps);
+  }
+
   FieldReading nothing_typed() const {
     switch (field_.presence) {
     case Presence::open: return {};
@@ -109,10 +115,10 @@ private:
     result.value = read->value;
     result.note = {kept_text(typed.toStdString(), *read), Origin::entered};
     const QString shown = words::quantity(read->value, field_.unit, 6);
-    if (shown != QString::fromStdString(result.note.text)) {
+    if (!same_but_for_gaps(shown, QString::fromStdString(result.note.text))) {
       result.became = tr("= %1", "what a typed quantity became").arg(shown);
     }
-    if (shown != typed || looks_grouped(typed)) {
+    if (!same_but_for_gaps(shown, typed) || looks_grouped(typed)) {
       result.echo = tr("= %1", "what a typed quantity became").arg(shown);
     }
     return result;

@@ -151,6 +151,10 @@ void FieldRow::refresh() {
 
 void FieldRow::take_focus() {
   editor_->setFocus(Qt::OtherFocusReason);
+  // Also where it had the keyboard before.
+  if (auto* line = qobject_cast<QLineEdit*>(editor_)) {
+    line->selectAll();
+  }
 }
 
 void FieldRow::set_shown(bool shown) {
@@ -287,6 +291,9 @@ void FieldRow::show_origin() {
 QString FieldRow::asides() const {
   QStringList said;
   if (const QString text = became(); !text.isEmpty()) {
+    said << text;
+  }
+  if (const QString text = words::beyond_any_machine(field_.info, field_.value); !text.isEmpty()) {
     said << text;
   }
   const bool entered = is_given() && field_.note.origin == Origin::entered;

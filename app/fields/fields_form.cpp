@@ -215,6 +215,10 @@ void FieldsForm::filter(const QString& text) {
   }
 }
 
+bool FieldsForm::finds(const QString& text) const {
+  return std::ranges::any_of(rows_, [&](const auto& row) { return matches(*row, text); });
+}
+
 FieldRow* FieldsForm::first_shown() const {
   const auto found =
       std::ranges::find_if(rows_, [](const auto& row) { return row->editor()->isVisible(); });

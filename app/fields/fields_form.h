@@ -35,6 +35,8 @@ public:
   void refresh();
   /// Shows only rows whose name, symbol or member has the text; all if it is empty.
   void filter(const QString& text);
+  /// Whether a field is found by the text, as filter would.
+  bool finds(const QString& text) const;
   /// The first row that is shown; nothing if none is.
   FieldRow* first_shown() const;
   FieldRow* row_of(PartSlot slot, std::string_view member) const;

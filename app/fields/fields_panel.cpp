@@ -9,6 +9,7 @@
 #include "text/words.h"
 #include "window/plain_label.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -39,12 +40,17 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   head_->addWidget(chooser_, 3);
   head_->addWidget(filter_, 2);
   layout->addLayout(head_);
+  not_found_ = plain_label({}, this);
+  not_found_->setObjectName(QStringLiteral("field_filter_note"));
+  not_found_->hide();
+  layout->addWidget(not_found_);
   scroll_ = new QScrollArea(this);
   scroll_->setObjectName(QStringLiteral("fields_scroll"));
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setWidgetResizable(true);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll_->viewport()->installEventFilter(this);
   layout->addWidget(scroll_, 1);
   help_ = plain_label({}, this);
   help_->setObjectName(QStringLiteral("field_help"));
@@ -80,8 +86,10 @@ void FieldsPanel::make_filter() {
   filter_->setAccessibleName(tr("Find a field of this part"));
   filter_->setPlaceholderText(tr("Find a field (Ctrl+F)"));
   filter_->setClearButtonEnabled(true);
-  connect(filter_, &QLineEdit::textChanged, this,
-          [this](const QString& text) { form_->filter(text); });
+  connect(filter_, &QLineEdit::textChanged, this, [this](const QString& text) {
+    form_->filter(text);
+    say_where_found();
+  });
   connect(filter_, &QLineEdit::returnPressed, this, &FieldsPanel::leave_filter);
   auto* find = new QShortcut(QKeySequence::Find, this);
   connect(find, &QShortcut::activated, this, [this] {
@@ -91,6 +99,53 @@ void FieldsPanel::make_filter() {
   auto* clear = new QShortcut(QKeySequence(Qt::Key_Escape), filter_);
   clear->setContext(Qt::WidgetShortcut);
   connect(clear, &QShortcut::activated, filter_, &QLineEdit::clear);
+}
+
+/// Where the part has no such field, the parts that have are named.
+void FieldsPanel::say_where_found() {
+  const QString text = filter_->text().trimmed();
+  const auto shown = shown_slots();
+  const bool here = text.isEmpty() || form_->finds(text);
+  not_found_->setVisible(!here);
+  if (here) {
+    return;
+  }
+  QStringList elsewhere;
+  const std::size_t axis = document_.selection().axis;
+  for (std::size_t i = 0; i < slot_count; ++i) {
+    const auto slot = static_cast<PartSlot>(i);
+    if (std::ranges::find(shown, slot) != shown.end() ||
+        (!of_machine(slot) && document_.current_axis() == nullptr)) {
+      continue;
+    }
+    for (const FieldView& field : fields_of(document_.machine(), axis, slot)) {
+      if (words::field_name(slot, field.info.member).contains(text, Qt::CaseInsensitive)) {
+        elsewhere << tr("%1 (%2)", "field, its part")
+                         .arg(words::field_name(slot, field.info.member), words::part_name(slot));
+      }
+    }
+  }
+  constexpr qsizetype most = 4;
+  not_found_->setText(elsewhere.isEmpty()
+                          ? tr("No field of this axis or of the machine is called so.")
+                          : tr("None in this part. Elsewhere: %1", "fields with their parts")
+                                .arg(elsewhere.mid(0, most).join(QStringLiteral(", "))));
+}
+
+/// The field with the keyboard stays where it can be seen, whatever grows beside the form or in it.
+void FieldsPanel::keep_in_sight() {
+  QWidget* at = QApplication::focusWidget();
+  if (form_ != nullptr && at != nullptr && form_->isAncestorOf(at)) {
+    scroll_->ensureWidgetVisible(at, 0, fontMetrics().height());
+  }
+}
+
+bool FieldsPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize) {
+    // When all has its new place.
+    QMetaObject::invokeMethod(this, &FieldsPanel::keep_in_sight, Qt::QueuedConnection);
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 /// To the first field found.
@@ -225,8 +280,10 @@ void FieldsPanel::rebuild() {
     shelf_ = read_part_shelf();
     form_->take_shelf();
   });
+  form_->installEventFilter(this);
   scroll_->setWidget(form_);
   form_->show();
+  not_found_->hide();
   const QSignalBlocker quiet(filter_);
   filter_->clear();
   chooser_->refresh();

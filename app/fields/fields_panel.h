@@ -38,6 +38,7 @@ signals:
 protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
   /// What the form was made for: which parts of what type, and how names stand.
@@ -63,6 +64,8 @@ private:
   void show_help(const FieldRow& row);
   void focus_member();
   void leave_filter();
+  void say_where_found();
+  void keep_in_sight();
   std::vector<PartSlot> shown_slots() const;
   Shape shape() const;
   bool is_narrow(const QString& parts) const;
@@ -77,6 +80,7 @@ private:
   PartChooser* chooser_ = nullptr;
   QLineEdit* filter_ = nullptr;
   QBoxLayout* head_ = nullptr;
+  QLabel* not_found_ = nullptr;
   QScrollArea* scroll_ = nullptr;
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;

@@ -3,14 +3,19 @@
 
 #include "fields/wheel_guard.h"
 #include "text/words.h"
+#include "window/plain_label.h"
 
 #include <QComboBox>
 #include <QCompleter>
-#include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
+#include <QScreen>
 #include <QStandardItemModel>
 #include <QTreeView>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -52,6 +57,19 @@ QString figures_of(const ListedPart& part) {
   return figures.join(QStringLiteral(" · "));
 }
 
+/// What a part is found by.
+constexpr int search_role = Qt::UserRole + 1;
+
+/// Narrows the offer by words as in `searched_words`.
+class PartFinder : public QCompleter {
+public:
+  using QCompleter::QCompleter;
+  QString pathFromIndex(const QModelIndex& index) const override {
+    return index.data(Qt::DisplayRole).toString();
+  }
+  QStringList splitPath(const QString& path) const override { return {searched_words(path)}; }
+};
+
 /// A list with columns in place of a combo box's own; wider than the box.
 QTreeView* column_view(QWidget* parent) {
   auto* view = new QTreeView(parent);
@@ -64,11 +82,15 @@ QTreeView* column_view(QWidget* parent) {
   return view;
 }
 
-/// As wide as the parts' words are, within reason: what tells two parts apart may stand last.
+QRect screen_of(const QWidget& widget) {
+  return widget.screen()->availableGeometry();
+}
+
+/// As wide as the parts' words are, as far as the screen goes.
 void fit_columns(QTreeView& view, const QAbstractItemModel& parts) {
-  constexpr int most_characters = 60;
   const QFontMetrics metrics = view.fontMetrics();
-  const int most = most_characters * metrics.averageCharWidth();
+  const int around = 4 * metrics.averageCharWidth();
+  const int screen = screen_of(view).width() - around;
   int all = 0;
   for (int column = 0; column < parts.columnCount(); ++column) {
     int needed = 0;
@@ -76,18 +98,58 @@ void fit_columns(QTreeView& view, const QAbstractItemModel& parts) {
       const QString text = parts.index(row, column).data().toString();
       needed = std::max(needed, metrics.horizontalAdvance(text));
     }
-    const int width = std::min(needed, most) + 2 * metrics.averageCharWidth() + 6;
+    const int width = std::min(needed + 2 * metrics.averageCharWidth() + 6, screen - all);
     view.setColumnWidth(column, width);
     all += width;
   }
-  view.setMinimumWidth(all + 4 * metrics.averageCharWidth());
+  view.setMinimumWidth(all + around);
+}
+
+/// The list just below the box, or above it where there is more room; header and all, within the
+/// screen.
+QRect place_of_list(const QTreeView& list, const QWidget& box, int most_rows) {
+  const QRect screen = screen_of(box);
+  const QRect at(box.mapToGlobal(QPoint()), box.size());
+  const int rows = std::min(list.model()->rowCount(), most_rows);
+  const int row = std::max(list.sizeHintForRow(0), list.fontMetrics().lineSpacing());
+  const int wanted =
+      rows * row + list.header()->sizeHint().height() + 2 * list.frameWidth() + row / 2;
+  const int below = screen.bottom() - at.bottom();
+  const int above = at.top() - screen.top();
+  const bool upwards = wanted > below && above > below;
+  const int height = std::min(wanted, upwards ? above : below);
+  const int width = std::min(std::max(list.minimumWidth(), at.width()), screen.width());
+  const int from = box.isRightToLeft() ? at.right() + 1 - width : at.left();
+  const int left = std::clamp(from, screen.left(), screen.right() + 1 - width);
+  return {left, upwards ? at.top() - height : at.bottom() + 1, width, height};
 }
 
 } // namespace
 
+QString searched_words(const QString& text) {
+  static const QRegularExpression times(
+      QStringLiteral("(?<=\\d)\\s*[x×*]\\s*(?=\\d|$)|(?<=\\d)\\s*-\\s*(?=\\d)"));
+  return text.simplified().toLower().replace(times, QStringLiteral("×"));
+}
+
+QString findable_words(const QString& name) {
+  // Trade shorthand, common practice, no source: 1605 is a diameter of 16 and a lead of 5.
+  static const QRegularExpression size(
+      QStringLiteral("(?<![\\d.,])(\\d{1,2})×(\\d{1,2})(?![\\d.,])"));
+  QString words = searched_words(name);
+  if (const auto match = size.match(words); match.hasMatch()) {
+    const QChar zero(QLatin1Char('0'));
+    words += QStringLiteral(" %1%2")
+                 .arg(match.captured(1).toInt(), 2, 10, zero)
+                 .arg(match.captured(2).toInt(), 2, 10, zero);
+  }
+  return words;
+}
+
 PartPicker::PartPicker(const PartShelf& shelf, PartSlot slot, QWidget* parent)
     : QWidget(parent), shelf_(shelf), slot_(slot) {
-  auto* layout = new QHBoxLayout(this);
+  auto* layout = new QVBoxLayout(this);
+  layout->setSpacing(2);
   layout->setContentsMargins(0, 0, 0, 0);
   box_ = new QComboBox(this);
   box_->setObjectName(QStringLiteral("part_picker"));
@@ -101,18 +163,85 @@ PartPicker::PartPicker(const PartShelf& shelf, PartSlot slot, QWidget* parent)
   auto* list = column_view(box_);
   box_->setView(list);
   fit_columns(*list, *box_->model());
-  box_->completer()->setFilterMode(Qt::MatchContains);
-  box_->completer()->setCompletionMode(QCompleter::PopupCompletion);
-  auto* found = column_view(nullptr);
-  found->setObjectName(QStringLiteral("parts_found"));
-  box_->completer()->setPopup(found);
-  fit_columns(*found, *box_->model());
+  make_completer();
   box_->setCurrentIndex(-1);
   box_->lineEdit()->setPlaceholderText(tr("Take from a list…"));
   box_->lineEdit()->setAccessibleName(box_->accessibleName());
   layout->addWidget(box_);
+  note_ = plain_label({}, this);
+  note_->setObjectName(QStringLiteral("part_picker_note"));
+  note_->setForegroundRole(QPalette::PlaceholderText);
+  note_->hide();
+  layout->addWidget(note_);
+  box_->installEventFilter(this);
+  connect(box_->lineEdit(), &QLineEdit::textChanged, this, &PartPicker::say_what_is_found);
   setFocusProxy(box_);
   connect(box_, &QComboBox::activated, this, &PartPicker::choose);
+}
+
+void PartPicker::make_completer() {
+  auto* finder = new PartFinder(box_->model(), box_);
+  finder->setCaseSensitivity(Qt::CaseInsensitive);
+  finder->setFilterMode(Qt::MatchContains);
+  finder->setCompletionMode(QCompleter::PopupCompletion);
+  finder->setCompletionRole(search_role);
+  finder->setMaxVisibleItems(box_->maxVisibleItems());
+  box_->setCompleter(finder);
+  found_ = column_view(nullptr);
+  found_->setObjectName(QStringLiteral("parts_found"));
+  finder->setPopup(found_);
+  fit_columns(*found_, *box_->model());
+  found_->installEventFilter(this);
+}
+
+bool PartPicker::finds_something() const {
+  const QString words = searched_words(box_->currentText());
+  const QAbstractItemModel& parts = *box_->model();
+  for (int row = 0; row < parts.rowCount(); ++row) {
+    if (parts.index(row, 0).data(search_role).toString().contains(words)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+void PartPicker::say_what_is_found() {
+  const bool none = !box_->currentText().trimmed().isEmpty() && !finds_something();
+  note_->setText(none ? tr("Nothing found. A screw is found as 16x10 or 1610, other parts by a "
+                           "piece of their names.")
+                      : QString());
+  note_->setVisible(none);
+}
+
+/// Up and Down open what there is to choose from: they never take a part that nobody has seen.
+bool PartPicker::take_key(int key) {
+  if (key != Qt::Key_Up && key != Qt::Key_Down && key != Qt::Key_PageUp &&
+      key != Qt::Key_PageDown) {
+    return false;
+  }
+  const QString text = box_->currentText();
+  if (text.isEmpty() || text == box_->itemText(box_->currentIndex())) {
+    box_->showPopup();
+  } else if (finds_something()) {
+    box_->completer()->setCompletionPrefix(searched_words(text));
+    box_->completer()->complete();
+  }
+  return true;
+}
+
+bool PartPicker::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == box_ && event->type() == QEvent::KeyPress) {
+    return take_key(static_cast<QKeyEvent*>(event)->key());
+  }
+  const bool placed = event->type() == QEvent::Show || event->type() == QEvent::Move ||
+                      event->type() == QEvent::Resize;
+  if (watched == found_ && placed && found_->model() != nullptr) {
+    const QRect place = place_of_list(*found_, *box_, box_->maxVisibleItems());
+    if (found_->geometry() != place) {
+      found_->setGeometry(place);
+    }
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 bool PartPicker::has_parts() const {
@@ -144,6 +273,7 @@ void PartPicker::fill() {
     auto* named = new QStandardItem(shelved.own ? tr("%1 (own list)").arg(name) : name);
     named->setData(static_cast<int>(i), Qt::UserRole);
     named->setData(source, Qt::AccessibleDescriptionRole);
+    named->setData(findable_words(named->text()), search_role);
     auto* from = new QStandardItem(source);
     from->setToolTip(QStringLiteral("<p>%1</p>").arg(source.toHtmlEscaped()));
     model->appendRow({named, new QStandardItem(figures_of(shelved.part)), from});
@@ -161,6 +291,8 @@ void PartPicker::fill() {
 void PartPicker::choose(int index) {
   const int chosen = box_->itemData(index).toInt();
   if (chosen >= 0) {
+    // Typing is over: Undo now takes the part back, not the letters it was found by.
+    box_->lineEdit()->setModified(false);
     emit picked(shelf_.parts[static_cast<std::size_t>(chosen)].part);
   }
 }

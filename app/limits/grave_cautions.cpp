@@ -61,18 +61,15 @@ GraveCautions::Lines GraveCautions::lines_for(int width) const {
   for (const QString& text : texts_) {
     all += broken(text, font(), text_width(width, false)).size();
   }
-  made.cut = all > most_lines;
+  made.cut = texts_.size() > 1 && all > most_lines;
   const int room = text_width(width, made.cut);
   for (const QString& text : texts_) {
-    QStringList lines = broken(text, font(), room);
-    const qsizetype left = open_ ? lines.size() : most_lines - made.shown.size();
-    if (left <= 0) {
+    const QStringList lines = broken(text, font(), room);
+    // The gravest whole, another whole or not at all: half a warning is none.
+    const bool fits = made.shown.isEmpty() || made.shown.size() + lines.size() <= most_lines;
+    if (!open_ && (made.hidden > 0 || !fits)) {
       ++made.hidden;
       continue;
-    }
-    if (lines.size() > left) {
-      const QString rest = lines.mid(left - 1).join(QLatin1Char(' '));
-      lines = lines.mid(0, left - 1) << fontMetrics().elidedText(rest, Qt::ElideRight, room);
     }
     made.shown << lines;
   }

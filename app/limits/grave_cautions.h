@@ -10,8 +10,9 @@ class QToolButton;
 
 namespace feedwright {
 
-/// What may hurt somebody, in two lines at most so that it pushes nothing away; the rest opens in
-/// place. Nothing is ever hidden without a button that says how much is.
+/// What may hurt somebody: the gravest always whole, more beside it as far as two lines hold them,
+/// so that little is pushed away; the rest opens in place. No sentence is ever cut, and nothing
+/// hidden without a button that says how much is.
 class GraveCautions : public QWidget {
   Q_OBJECT
 public:

@@ -4,13 +4,16 @@
 #include "limits/cautions.h"
 #include "limits/grave_cautions.h"
 #include "limits/ladder_widget.h"
+#include "text/fault_place.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "window/changing_line.h"
 #include "window/plain_label.h"
 
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace feedwright {
@@ -49,7 +52,9 @@ void LimitsView::lay_out() {
     notes.layout->setSpacing(gap);
     layout->addLayout(notes.layout);
   };
-  add_notes(faults_);
+  faults_ = new QVBoxLayout;
+  faults_->setSpacing(gap);
+  layout->addLayout(faults_);
   grave_ = new GraveCautions(this);
   grave_->setObjectName(QStringLiteral("grave_cautions"));
   layout->addWidget(grave_);
@@ -88,12 +93,38 @@ void LimitsView::show_faults() {
                              ? tr("Not computed: there is no axis.")
                              : tr("Not computed. Nothing can be said of the limits until this is "
                                   "put right:"));
-  QStringList texts;
+  clear_faults();
   for (const Fault& fault : faults) {
-    texts.append(QStringLiteral("– ") + words::fault_text(fault));
+    const QString text = words::fault_in_machine(fault, document_.machine());
+    const auto number = fault_rows_.size();
+    auto* row = new QWidget(this);
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    QLabel* label = plain_label(text, row);
+    label->setObjectName(QStringLiteral("fault_%1").arg(number));
+    line->addWidget(label, 1);
+    if (fault.slot) {
+      auto* door = new QPushButton(tr("Show"), row);
+      door->setObjectName(QStringLiteral("go_to_fault_%1").arg(number));
+      door->setAccessibleName(tr("Show %1").arg(text));
+      const Selection there{fault.axis, *fault.slot, QString::fromStdString(fault.member)};
+      connect(door, &QPushButton::clicked, this, [this, there] { document_.select(there); });
+      line->addWidget(door, 0, Qt::AlignTop);
+    }
+    faults_->addWidget(row);
+    row->show();
+    fault_rows_.push_back(row);
   }
-  show_notes(faults_, texts);
   show_notes(ordinary_, {});
+}
+
+void LimitsView::clear_faults() {
+  for (QWidget* row : fault_rows_) {
+    // One of their buttons may be what brought us here.
+    row->hide();
+    row->deleteLater();
+  }
+  fault_rows_.clear();
 }
 
 void LimitsView::show_results(const AxisResults& results) {
@@ -111,7 +142,7 @@ void LimitsView::show_results(const AxisResults& results) {
     ladders_[i]->show_ladder(std::move(ladder));
   }
   say({});
-  show_notes(faults_, {});
+  clear_faults();
   QStringList grave;
   QStringList ordinary;
   const std::vector<Answer>& answers = document_.current_axis()->answers;

@@ -39,6 +39,7 @@ private:
   void lay_out();
   void refresh();
   void show_faults();
+  void clear_faults();
   void show_results(const AxisResults& results);
   void choose(LimitId id);
   void say(const QString& sentence);
@@ -60,7 +61,8 @@ private:
   QString usual_sentence_;
   std::optional<LimitId> chosen_;
   GraveCautions* grave_ = nullptr; ///< above the ladders: not to be missed
-  Notes faults_{QStringLiteral("fault_%1")};
+  QVBoxLayout* faults_ = nullptr;
+  std::vector<QWidget*> fault_rows_;
   Notes ordinary_{QStringLiteral("finding_%1")}; ///< below the ladders
 };
 

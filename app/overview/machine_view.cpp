@@ -5,6 +5,7 @@
 #include "overview/overview_content.h"
 #include "sheet/sheet_words.h"
 #include "sheet/together_rows.h"
+#include "text/fault_place.h"
 #include "text/words.h"
 #include "window/plain_label.h"
 #include "window/scrolling.h"
@@ -254,7 +255,7 @@ void MachineView::show_faults() {
     auto* row = new QWidget;
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(0, 0, 0, 0);
-    const QString text = words::fault_text(fault);
+    const QString text = words::fault_in_machine(fault, document_.machine());
     QLabel* label = plain_label(text, row);
     label->setObjectName(QStringLiteral("machine_fault_%1").arg(number));
     line->addWidget(label, 1);

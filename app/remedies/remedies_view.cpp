@@ -3,6 +3,7 @@
 
 #include "fields/wheel_guard.h"
 #include "remedies/remedy_row.h"
+#include "sizing/finding_weight.h"
 #include "window/plain_label.h"
 #include "window/style.h"
 
@@ -18,6 +19,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace feedwright {
 
@@ -47,6 +49,7 @@ RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QW
   layout->addWidget(sentence_);
   take_back_ = new QPushButton(this);
   take_back_->setObjectName(QStringLiteral("remedies_take_back"));
+  take_back_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   connect(take_back_, &QPushButton::clicked, this, &RemediesView::take_back);
   layout->addWidget(take_back_);
   scroll_ = new QScrollArea(this);
@@ -100,8 +103,12 @@ void RemediesView::choose(LimitId limit) {
 }
 
 void RemediesView::take_selection() {
-  if (document_.selection().axis != axis_) {
-    axis_ = document_.selection().axis;
+  const Selection& at = document_.selection();
+  if (std::exchange(of_machine_, at.machine) != at.machine) {
+    schedule();
+  }
+  if (at.axis != axis_) {
+    axis_ = at.axis;
     chosen_.reset();
     schedule();
   }
@@ -137,14 +144,22 @@ void RemediesView::changeEvent(QEvent* event) {
 
 void RemediesView::refresh() {
   after_painting_.stop();
-  const bool had_focus = isAncestorOf(QApplication::focusWidget());
-  if (!isVisible()) {
-    return; // showing it computes it
+  if (isVisible()) { // else showing it computes it
+    show_now();
+    fit_to_width();
   }
+}
+
+void RemediesView::show_now() {
+  const bool had_focus = isAncestorOf(QApplication::focusWidget());
   shown_.reset();
   remedies_.clear();
   axis_ = document_.selection().axis;
   show_take_back();
+  if (document_.selection().machine && !document_.results().empty()) {
+    show_quiet(sentence_of_machine());
+    return;
+  }
   const AxisResults* results = document_.current();
   if (results == nullptr) {
     show_quiet(tr("What would do is not computed while the machine has faults."));
@@ -152,7 +167,9 @@ void RemediesView::refresh() {
   }
   const auto troubled = limits_in_trouble(*results);
   if (troubled.empty()) {
-    show_quiet(tr("Nothing is over or close."));
+    show_quiet(std::ranges::any_of(results->findings, is_grave, &Finding::code)
+                   ? tr("No limit is over or close, but there is a danger: read the cautions.")
+                   : tr("Nothing is over or close."));
   } else {
     show_limit(troubled, *results);
   }
@@ -160,6 +177,21 @@ void RemediesView::refresh() {
     // The row that was pressed is gone; who works by keys stays here.
     take_back_->setFocus(Qt::OtherFocusReason);
   }
+}
+
+/// The machine has no remedies of its own; its axes have.
+QString RemediesView::sentence_of_machine() const {
+  QStringList troubled;
+  for (std::size_t axis = 0; axis < document_.results().size(); ++axis) {
+    if (!limits_in_trouble(document_.results()[axis]).empty()) {
+      troubled << QString::fromStdString(document_.machine().axes[axis].basics.letter);
+    }
+  }
+  return troubled.isEmpty()
+             ? tr("On no axis is a limit over or close.")
+             : tr("A limit is over or close on %1. Choose the axis to see what would do.",
+                  "letters of axes")
+                   .arg(troubled.join(QStringLiteral(", ")));
 }
 
 void RemediesView::show_quiet(const QString& sentence) {
@@ -277,6 +309,20 @@ void RemediesView::show_take_back() {
     take_back_->setToolTip(QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped()));
   }
   take_back_->setVisible(just_tried());
+}
+
+/// A long name on the button widens nothing, and what is said in quiet is said whole.
+void RemediesView::fit_to_width() {
+  const int room = take_back_->width() - 2 * fontMetrics().height();
+  take_back_->setText(
+      fontMetrics().elidedText(take_back_->accessibleName(), Qt::ElideRight, std::max(room, 0)));
+  const bool is_quiet = quiet_.value_or(false);
+  setMinimumHeight(is_quiet ? layout()->totalHeightForWidth(width()) : 0);
+}
+
+void RemediesView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit_to_width();
 }
 
 /// Heading, sentence and some five rows of two lines; in a tall window a third of it.

@@ -46,12 +46,15 @@ protected:
   void showEvent(QShowEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
 private:
   void make_heading(QVBoxLayout& layout);
   void schedule();
   void take_selection();
   void refresh();
+  void show_now();
+  QString sentence_of_machine() const;
   void show_quiet(const QString& sentence);
   void show_limit(const std::vector<LimitId>& troubled, const AxisResults& results);
   void fill_limits(const std::vector<LimitId>& troubled, const AxisResults& results);
@@ -63,6 +66,7 @@ private:
   void take_back();
   void show_take_back();
   void set_quiet(bool quiet);
+  void fit_to_width();
   int usual_height() const;
 
   MachineDocument& document_;
@@ -70,6 +74,7 @@ private:
   QTimer after_painting_;
   bool slow_ = false; ///< the last search took long enough to be felt at every edit
   std::size_t axis_ = 0;
+  bool of_machine_ = false; ///< the machine is chosen, not an axis
   std::optional<LimitId> chosen_;
   std::optional<LimitId> shown_;
   std::vector<Remedy> remedies_;

@@ -36,7 +36,7 @@ public:
     }
     made.spoken = all.join(QStringLiteral(" – "));
     made.details = details();
-    made.step = tr("Try %1", "name of an undoable step: the change").arg(what(false));
+    made.step = what(false);
     return made;
   }
 

@@ -15,6 +15,7 @@
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QRegularExpression>
 
 namespace feedwright {
 
@@ -86,7 +87,9 @@ private:
 void set_up_printer(QPrinter& printer, const SheetPrint& sheet) {
   printer.setResolution(dots_per_inch);
   printer.setFullPage(true);
-  printer.setDocName(sheet.title());
+  // Printing to a file makes its name of this: no sign that names of files cannot have.
+  static const QRegularExpression not_in_names(QStringLiteral("[/\\\\:*?\"<>|]+\\s*"));
+  printer.setDocName(sheet.title().replace(not_in_names, QStringLiteral(" – ")));
   printer.setCreator(QCoreApplication::applicationName());
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/field_guide.h"
 
+#include "limits/number_text.h"
 #include "text/symbol_text.h"
 #include "text/word_table.h"
 #include "text/words.h"
@@ -16,6 +17,9 @@ struct Guide {
 
 public:
   static QString symbol(const QString& symbol) { return tr("In the working: %1.").arg(symbol); }
+  static QString too_long(const QString& value) {
+    return tr("△ %1 is more than any such machine has: is the unit right?").arg(value);
+  }
 };
 
 constexpr Word sections[] = {
@@ -140,13 +144,28 @@ std::string key_of(PartSlot slot, std::string_view member) {
 
 } // namespace
 
+QString beyond_any_machine(const FieldInfo& field, const FieldValue& value) {
+  // Common practice, no source: at 20 m a router fills a hall, and a lead of 1 m is no thread's.
+  constexpr double longest = 20.0;
+  constexpr double steepest = 1.0;
+  const auto* quantity = std::get_if<AnyQuantity>(&value);
+  if (quantity == nullptr || (quantity->kind != Kind::length && quantity->kind != Kind::lead)) {
+    return {};
+  }
+  constexpr int digits = 6;
+  const double most = quantity->kind == Kind::length ? longest : steepest;
+  return number_in(*quantity, "m") > most
+             ? Guide::too_long(words::quantity(*quantity, field.unit, digits))
+             : QString();
+}
+
 QString field_guide(PartSlot slot, const FieldInfo& field) {
   QStringList said{field_help(slot, field.member)};
   if (const QString known = looked_up(usual, key_of(slot, field.member)); !known.isEmpty()) {
     said << plain_symbols(known);
   }
   if (!field.symbol.empty()) {
-    said << Guide::symbol(plain_symbols(text_of(field.symbol)));
+    said << Guide::symbol(lowered_symbols(text_of(field.symbol)));
   }
   return said.join(QLatin1Char(' '));
 }

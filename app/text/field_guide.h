@@ -7,6 +7,10 @@
 
 namespace feedwright::words {
 
+/// A remark on a length or a lead beyond what any machine of this trade has, which is mostly a slip
+/// of the hand; else empty.
+QString beyond_any_machine(const FieldInfo& field, const FieldValue& value);
+
 /// What a builder wants to know of a field before filling it: what it does, what is usual and
 /// where to read it where that is known, and its symbol in the working. Plain text.
 QString field_guide(PartSlot slot, const FieldInfo& field);

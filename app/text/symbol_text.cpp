@@ -58,6 +58,26 @@ qreal lay_out(QTextLayout& layout, const Marked& text, qreal width) {
 
 } // namespace
 
+QString lowered_symbols(const QString& text) {
+  static const QString usual = QStringLiteral("0123456789aehijklmnoprstuvxβγρφχ");
+  static const QString lowered = QStringLiteral("₀₁₂₃₄₅₆₇₈₉ₐₑₕᵢⱼₖₗₘₙₒₚᵣₛₜᵤᵥₓᵦᵧᵨᵩᵪ");
+  const Marked plain = marked(text);
+  QString made = plain.text;
+  for (const QTextLayout::FormatRange& range : plain.subscripts) {
+    QString below;
+    for (const QChar letter : QStringView(plain.text).mid(range.start, range.length)) {
+      if (const qsizetype at = usual.indexOf(letter); at >= 0) {
+        below += lowered[at];
+      }
+    }
+    // All of it or none: half a subscript reads as another one.
+    if (below.size() == range.length) {
+      made.replace(range.start, range.length, below);
+    }
+  }
+  return made;
+}
+
 QString plain_symbols(const QString& text) {
   return marked(text).text;
 }

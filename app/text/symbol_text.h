@@ -15,6 +15,9 @@ namespace feedwright {
 /// The text without the marks of subscripts, for speaking and copying.
 QString plain_symbols(const QString& text);
 
+/// With lowered letters where plain text has them ("xₜ"), else without the marks.
+QString lowered_symbols(const QString& text);
+
 /// Height of the text broken into lines of that width.
 qreal symbols_height(const QString& text, const QFont& font, qreal width);
 

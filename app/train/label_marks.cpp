@@ -36,7 +36,13 @@ std::vector<PartMarks> marks_by_part(const TrainGeometry& train, const Governing
   }
   std::vector<PartMarks> parts;
   for (const GoverningMark* mark : marks) {
-    auto found = std::ranges::find(parts, mark->slot, &PartMarks::slot);
+    // A clear mark in one label with another that is over would wear its colour.
+    const bool in_box = mark->slot == PartSlot::supply || mark->slot == PartSlot::controller;
+    const bool clear = mark->verdict == Verdict::clear;
+    auto found = std::ranges::find_if(parts, [&](const PartMarks& part) {
+      return part.slot == mark->slot &&
+             (in_box || (part.worst->verdict == Verdict::clear) == clear);
+    });
     if (found == parts.end()) {
       parts.push_back({mark->slot, {}, mark});
       found = std::prev(parts.end());

@@ -2,6 +2,7 @@
 #include "window/axes_panel.h"
 
 #include "document/axis_clip.h"
+#include "sizing/concerns.h"
 #include "window/axis_card.h"
 
 #include <QListWidget>
@@ -79,19 +80,17 @@ void AxesPanel::refresh() {
     list_->addItem(new QListWidgetItem);
   }
   std::optional<MachineResults> together;
-  std::size_t cautions = 0;
+  std::size_t to_settle = 0;
   if (!results.empty()) {
     together = size_machine(machine, results);
-    cautions += together->findings.size();
-  }
-  for (const AxisResults& axis : results) {
-    cautions += axis.findings.size();
+    const auto waits = [](const Concern& concern) { return !concern.answer.has_value(); };
+    to_settle = static_cast<std::size_t>(
+        std::ranges::count_if(concerns_of(machine, results, *together).list, waits));
   }
   for (int row = 0; row < rows; ++row) {
     const auto axis = static_cast<std::size_t>(row) - 1;
-    AxisCard card =
-        row == 0 ? machine_card(machine, cautions, together ? &*together : nullptr)
-                 : axis_card(machine.axes[axis], axis < results.size() ? &results[axis] : nullptr);
+    AxisCard card = row == 0 ? machine_card(machine, to_settle, together ? &*together : nullptr)
+                             : axis_card(machine.axes[axis], document_.results_of(axis));
     const bool typed_waits =
         document_.pending().any_on(row == 0 ? std::nullopt : std::optional(axis));
     if (typed_waits) {

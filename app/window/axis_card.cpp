@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/axis_card.h"
 
+#include "choosing/remedies.h"
 #include "limits/number_text.h"
+#include "sizing/finding_weight.h"
 #include "text/words.h"
 #include "window/style.h"
 
@@ -25,8 +27,8 @@ public:
   static QString axes(std::size_t count) {
     return tr("%n axis(es)", nullptr, static_cast<int>(count));
   }
-  static QString cautions(std::size_t count) {
-    return tr("%n caution(s)", nullptr, static_cast<int>(count));
+  static QString to_settle(std::size_t count) {
+    return tr("%n to settle", nullptr, static_cast<int>(count));
   }
   static QString unnamed() { return tr("Machine without a name"); }
   static QString supply_over() { return tr("supply over"); }
@@ -36,7 +38,54 @@ public:
   static QString nothing_governs() { return tr("no feed limit known"); }
   static QString wanted(const QString& feed) { return tr("wanted %1").arg(feed); }
   static QString axis(const QString& letter) { return tr("Axis %1").arg(letter); }
+  static QString over(const QString& limit) { return tr("%1 over", "limit").arg(limit); }
+  static QString close(const QString& limit) { return tr("%1 close", "limit").arg(limit); }
+  static QString and_more(const QString& first, int others) {
+    return others == 0 ? first : tr("%1 and %n more", "trouble of an axis", others).arg(first);
+  }
+  /// What may hurt somebody, in as few words as a card holds; the caution says it in full.
+  static QString danger(FindingCode code) {
+    switch (code) {
+    case FindingCode::axis_can_fall: return tr("can fall");
+    case FindingCode::whip_beyond_critical: return tr("would whip");
+    case FindingCode::hold_beyond_motor: return tr("can slip at rest");
+    case FindingCode::near_whip: return tr("runs near whip");
+    case FindingCode::nut_near_shaft_frequency: return tr("screw may shake");
+    case FindingCode::bus_over_limit: return tr("braking lifts the supply");
+    case FindingCode::stall_at_rest: return tr("stalls from rest");
+    default: return tr("danger");
+    }
+  }
 };
+
+/// What is worse than, or as bad as, what governs the feed, and so must not hide behind it.
+void set_trouble(AxisCard& card, const AxisResults& results) {
+  std::vector<FindingCode> grave;
+  for (const Finding& finding : results.findings) {
+    if (is_grave(finding.code)) {
+      grave.push_back(finding.code);
+    }
+  }
+  std::ranges::sort(grave, {}, weight_of);
+  std::vector<LimitId> limits;
+  for (const LimitId id : limits_in_trouble(results)) {
+    const bool over = results.limit(id).verdict == Verdict::over;
+    if (id != results.governing && (over || card.verdict != Verdict::over)) {
+      limits.push_back(id);
+    }
+  }
+  if (grave.empty() && limits.empty()) {
+    return;
+  }
+  const bool over = !grave.empty() || results.limit(limits.front()).verdict == Verdict::over;
+  const QString name = limits.empty() ? QString() : words::limit_name(limits.front());
+  const QString first = !grave.empty() ? Words::danger(grave.front())
+                        : over         ? Words::over(name)
+                                       : Words::close(name);
+  card.trouble_verdict = over ? Verdict::over : Verdict::close;
+  card.trouble = words::verdict_sign(card.trouble_verdict) + QLatin1Char(' ') +
+                 Words::and_more(first, static_cast<int>(grave.size() + limits.size()) - 1);
+}
 
 /// Feeds on the card's bar: the wanted one stands at two thirds.
 void set_shares(AxisCard& card, double reached, const std::optional<double>& wanted) {
@@ -53,8 +102,8 @@ void set_shares(AxisCard& card, double reached, const std::optional<double>& wan
 
 QString AxisCard::spoken() const {
   QStringList parts{letter.isEmpty() ? name : Words::axis(letter)};
-  for (const QString& part : {letter.isEmpty() ? QString() : name, governs, reached, wanted,
-                              words::verdict_word(verdict)}) {
+  for (const QString& part : {letter.isEmpty() ? QString() : name, trouble, governs, reached,
+                              wanted, words::verdict_word(verdict)}) {
     if (!part.isEmpty()) {
       parts << part;
     }
@@ -62,7 +111,7 @@ QString AxisCard::spoken() const {
   return parts.join(QStringLiteral(", "));
 }
 
-AxisCard machine_card(const Machine& machine, std::size_t cautions,
+AxisCard machine_card(const Machine& machine, std::size_t to_settle,
                       const MachineResults* together) {
   AxisCard card;
   card.name = machine.name.empty() ? Words::unnamed() : QString::fromStdString(machine.name);
@@ -77,7 +126,7 @@ AxisCard machine_card(const Machine& machine, std::size_t cautions,
   } else {
     parts << words::quantity(any(*machine.supply.voltage), "V", 3);
   }
-  parts << (together != nullptr ? Words::cautions(cautions) : Words::faulty());
+  parts << (together != nullptr ? Words::to_settle(to_settle) : Words::faulty());
   card.governs = parts.join(QStringLiteral(" · "));
   return card;
 }
@@ -97,6 +146,7 @@ AxisCard axis_card(const Axis& axis, const AxisResults* results) {
   }
   if (!results->governing) {
     card.governs = Words::nothing_governs();
+    set_trouble(card, *results);
     return card;
   }
   const Limit& limit = results->limit(*results->governing);
@@ -106,6 +156,7 @@ AxisCard axis_card(const Axis& axis, const AxisResults* results) {
   card.reached = words::quantity(*limit.reached, "m/min", 3);
   set_shares(card, limit.reached->si,
              limit.wanted ? std::optional(limit.wanted->si) : std::nullopt);
+  set_trouble(card, *results);
   return card;
 }
 
@@ -126,6 +177,10 @@ public:
     }
     const qreal line = option_.fontMetrics.lineSpacing() + 2.0;
     write(QRectF(text.left(), text.top(), text.width(), line), card_.name, card_.letter.isEmpty());
+    if (!card_.trouble.isEmpty()) {
+      text.setTop(text.top() + line);
+      trouble(QRectF(text.left(), text.top(), text.width(), line));
+    }
     const QString governs =
         card_.sign.isEmpty() ? card_.governs : card_.sign + QLatin1Char(' ') + card_.governs;
     write(QRectF(text.left(), text.top() + line, text.width(), line), governs, false,
@@ -178,6 +233,22 @@ private:
   }
   void write(const QRectF& rect, const QString& text, bool bold) {
     write(rect, text, bold, look_.ink);
+  }
+
+  /// In smaller letters rather than cut.
+  void trouble(const QRectF& rect) {
+    constexpr qreal least = 0.7;
+    QFont font = option_.font;
+    font.setBold(true);
+    const qreal needed = QFontMetricsF(font).horizontalAdvance(card_.trouble);
+    if (needed > rect.width() && font.pointSizeF() > 0.0) {
+      font.setPointSizeF(font.pointSizeF() * std::max(least, rect.width() / needed));
+    }
+    painter_.setFont(font);
+    painter_.setPen(card_.trouble_verdict == Verdict::over ? look_.over : look_.ink);
+    painter_.drawText(
+        rect, Qt::AlignLeft | Qt::AlignVCenter,
+        QFontMetricsF(font).elidedText(card_.trouble, Qt::ElideRight, rect.width() + 1.0));
   }
 
   void bar(qreal left, qreal right, qreal top) {
@@ -235,9 +306,11 @@ void AxisCardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
 
 QSize AxisCardDelegate::sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
-  const bool machine = index.data(Qt::UserRole).value<AxisCard>().letter.isEmpty();
+  const auto card = index.data(Qt::UserRole).value<AxisCard>();
+  const bool machine = card.letter.isEmpty();
   const qreal line = option.fontMetrics.lineSpacing() + 2.0;
-  const qreal text = machine ? 2.0 * line : 3.0 * line + bar_height + 9.0;
+  const qreal lines = card.trouble.isEmpty() ? 3.0 : 4.0;
+  const qreal text = machine ? 2.0 * line : lines * line + bar_height + 9.0;
   return {160, int(text + 2.0 * padding + margin)};
 }
 

@@ -14,20 +14,24 @@ namespace feedwright {
 struct AxisCard {
   QString letter;
   QString name;
+  QString trouble;    ///< the worst besides what governs: "▲ inertia match over and 2 more"
   QString sign;       ///< of the governing limit's verdict
   QString governs;    ///< "whip governs"
   QString reached;    ///< "4.5 m/min"
   QString wanted;     ///< "wanted 6"
   double share = 0.0; ///< of the bar that is reached
   std::optional<double> wanted_share;
-  Verdict verdict = Verdict::open;
+  Verdict verdict = Verdict::open;         ///< of the governing limit
+  Verdict trouble_verdict = Verdict::open; ///< grave findings count as over
 
   QString spoken() const; ///< the whole as a sentence
   friend bool operator==(const AxisCard&, const AxisCard&) = default;
 };
 
-/// `together` is nullptr while nothing is computed.
-AxisCard machine_card(const Machine& machine, std::size_t cautions, const MachineResults* together);
+/// `to_settle` counts the concerns that wait for an answer; `together` is nullptr while nothing is
+/// computed.
+AxisCard machine_card(const Machine& machine, std::size_t to_settle,
+                      const MachineResults* together);
 /// `results` is nullptr while nothing is computed.
 AxisCard axis_card(const Axis& axis, const AxisResults* results);
 

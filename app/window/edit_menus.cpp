@@ -5,6 +5,7 @@
 #include "window/axis_actions.h"
 #include "window/banner.h"
 #include "window/main_window.h"
+#include "window/undo_keys.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -38,6 +39,7 @@ void MainWindow::make_edit_menu() {
   set_up_history(undo, QStringLiteral("undo"), QKeySequence::Undo);
   QAction* redo = stack.createRedoAction(this, tr("Redo"));
   set_up_history(redo, QStringLiteral("redo"), QKeySequence::Redo);
+  new UndoKeys(*this);
   menu.addAction(undo);
   menu.addAction(redo);
   add_action(menu, QStringLiteral("history"), tr("&History…"), {}, [this] { show_history(); });

@@ -18,6 +18,8 @@ void MainWindow::make_help_menu() {
   QMenu& menu = *menuBar()->addMenu(tr("&Help"));
   add_action(menu, QStringLiteral("help_here"), tr("Help on &this"), QKeySequence::HelpContents,
              [this] { show_help_here(); });
+  add_action(menu, QStringLiteral("help_first_steps"), tr("&First steps"), {},
+             [this] { show_help(first_topic); });
   add_action(menu, QStringLiteral("help_contents"), tr("&Contents"), {},
              [this] { show_help(first_topic); });
   add_action(menu, QStringLiteral("help_keys"), tr("&Keyboard shortcuts"), {},

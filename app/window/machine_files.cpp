@@ -208,8 +208,10 @@ bool MachineFiles::save_pdf() {
   if (!written) {
     prompts_->tell(&window_, tr("The sheet is not written."),
                    {words::file_error_text(written.error())});
+    return false;
   }
-  return written.has_value();
+  emit sheet_written(path);
+  return true;
 }
 
 QString holder_text(const FileHolder& holder) {

@@ -53,6 +53,8 @@ signals:
   /// The machine is in the file.
   void saved(const QString& path);
   void changed_outside();
+  /// The sheet is in the file.
+  void sheet_written(const QString& path);
   /// Somebody else has, or no longer has, the file open.
   void holder_changed();
 

@@ -16,6 +16,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QUndoView>
@@ -51,6 +52,9 @@ void MainWindow::watch_document() {
     banner_->be_quiet(outside_topic);
     tell_of_typed();
     emit machine_opened(path);
+  });
+  connect(files_.get(), &MachineFiles::sheet_written, this, [this](const QString& path) {
+    banner_->say(tr("The sheet is written: %1").arg(QDir::toNativeSeparators(path)));
   });
   connect(files_.get(), &MachineFiles::changed_outside, this, &MainWindow::tell_of_outside_change);
   connect(files_.get(), &MachineFiles::holder_changed, this, &MainWindow::tell_of_holder);

@@ -6,6 +6,7 @@
 #include "document/axis_clip.h"
 #include "document/new_machine.h"
 #include "document/recent_files.h"
+#include "help/help_topics.h"
 #include "window/banner.h"
 #include "window/main_window.h"
 #include "window/start_page.h"
@@ -117,6 +118,7 @@ void MainWindow::make_start_page() {
   pages_->addWidget(start_page_);
   connect(start_page_, &StartPage::new_wanted, this, &MainWindow::start_new);
   connect(start_page_, &StartPage::open_wanted, this, &MainWindow::ask_and_open);
+  connect(start_page_, &StartPage::first_steps_wanted, this, [this] { show_help(first_topic); });
   connect(start_page_, &StartPage::back_wanted, this, &MainWindow::leave_start_page);
   connect(start_page_, &StartPage::file_chosen, this, &MainWindow::open_recent);
   connect(start_page_, &StartPage::sample_chosen, this, &MainWindow::open_sample);

@@ -109,6 +109,12 @@ void StartPage::add_actions(QVBoxLayout& column) {
   column.addWidget(back);
   column.addWidget(fresh);
   column.addWidget(open);
+  auto* steps = card(tr("First steps"),
+                     tr("Sizing a first router, step by step: a page to read "
+                        "beside the program."),
+                     QStringLiteral("start_first_steps"), this);
+  connect(steps, &CardButton::clicked, this, &StartPage::first_steps_wanted);
+  column.addWidget(steps);
   back_ = back;
   first_ = fresh;
 }

@@ -24,6 +24,7 @@ signals:
   void new_wanted();
   void open_wanted();
   void back_wanted();
+  void first_steps_wanted();
   void file_chosen(const QString& path);
   void sample_chosen(const QString& path);
 

@@ -8,6 +8,7 @@
 #include "studies/studies_view.h"
 #include "text/language.h"
 #include "window/banner.h"
+#include "window/window_place.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -20,7 +21,6 @@ namespace {
 
 constexpr QLatin1String theme_key("theme");
 constexpr QLatin1String language_key("language");
-constexpr QLatin1String geometry_key("geometry");
 constexpr QSize first_size(1280, 800);
 
 Theme stored_theme(const QSettings& settings) {
@@ -53,9 +53,7 @@ bool Workbench::start(const QString& path, const QString& language) {
   apply_theme(theme_);
   tidy_unsaved_folder();
   MainWindow& first = make_window(KeptDocument::of(new_machine(), pace_));
-  first.resize(first_size);
-  first.restoreGeometry(settings.value(geometry_key).toByteArray());
-  first.show();
+  show_in_last_place(first, first_size);
   open_first(path);
   offers_.look(first);
   return true;
@@ -119,7 +117,7 @@ MainWindow& Workbench::another() {
   MainWindow& made = make_window(KeptDocument::of(new_machine(), pace_));
   // Beside the one before, not on top of it.
   const int step = 2 * made.fontMetrics().height();
-  made.setGeometry(place.translated(step, step));
+  made.setGeometry(on_screen(place.translated(step, step), made));
   made.show();
   return made;
 }
@@ -154,7 +152,7 @@ MainWindow& Workbench::make_window(KeptDocument kept) {
 }
 
 void Workbench::let_go(MainWindow& window) {
-  QSettings().setValue(geometry_key, window.saveGeometry());
+  remember_place(window);
   const bool was_offering = window.banner().speaks_of(RecoveryOffers::topic);
   const auto found =
       std::ranges::find_if(windows_, [&](const auto& kept) { return kept.get() == &window; });

@@ -3,6 +3,7 @@
 #include "machine/machine_file.h"
 #include "machine/read_answers.h"
 #include "machine/read_value.h"
+#include "machine/write_value.h"
 
 #include <algorithm>
 #include <array>
@@ -217,8 +218,8 @@ private:
   void read_fields(Part& part, const Place& at, const JsonNode& node,
                    std::initializer_list<std::string_view> also_known) {
     std::vector<std::string_view> known(also_known);
-    known.insert(known.end(), {"source", "changed"});
-    const auto changed = read_notes(part.notes, at, node);
+    known.insert(known.end(), {"source", "changed", "presets"});
+    const NamedMembers named = read_notes(part.notes, at, node);
     for (const Field<Part>& field : FieldsOf<Part>::list()) {
       known.push_back(field.info.member);
       const JsonNode* given = node.find(field.info.member);
@@ -229,15 +230,37 @@ private:
         continue;
       }
       faults_.remember(at.path + "." + std::string(field.info.member), *given);
-      read_field(part, field, at, *given, changed);
+      read_field(part, field, at, *given, named);
     }
     keep_unknown(node, known, part.notes.unknown);
   }
 
-  /// The part's source, and the names of members changed since it was taken from there.
-  std::vector<std::string_view> read_notes(PartNotes& notes, const Place& at,
+  struct NamedMembers {
+    std::vector<std::string_view> changed; ///< since the part was taken from its source
+    std::vector<std::string_view> presets; ///< in the file because it must be; given by nobody
+  };
+
+  static bool has(const std::vector<std::string_view>& names, std::string_view member) {
+    return std::ranges::find(names, member) != names.end();
+  }
+
+  std::vector<std::string_view> read_names(std::string_view member, const Place& at,
                                            const JsonNode& node) {
-    std::vector<std::string_view> changed;
+    std::vector<std::string_view> names;
+    if (const JsonNode* list = node.find(member)) {
+      if (list->type != JsonNode::Type::array) {
+        faults_.wrong_type(at, member, *list, "array");
+        return names;
+      }
+      for (const JsonNode& item : list->items) {
+        names.emplace_back(item.text);
+      }
+    }
+    return names;
+  }
+
+  /// The part's source, and members that are told apart by where they came from.
+  NamedMembers read_notes(PartNotes& notes, const Place& at, const JsonNode& node) {
     if (const JsonNode* source = node.find("source")) {
       if (source->type == JsonNode::Type::string) {
         notes.source = source->text;
@@ -245,31 +268,25 @@ private:
         faults_.wrong_type(at, "source", *source, "string");
       }
     }
-    if (const JsonNode* list = node.find("changed")) {
-      if (list->type != JsonNode::Type::array) {
-        faults_.wrong_type(at, "changed", *list, "array");
-        return changed;
-      }
-      for (const JsonNode& item : list->items) {
-        changed.emplace_back(item.text);
-      }
-    }
-    return changed;
+    return {read_names("changed", at, node), read_names("presets", at, node)};
   }
 
   template <class Part>
   void read_field(Part& part, const Field<Part>& field, const Place& at, const JsonNode& node,
-                  const std::vector<std::string_view>& changed) {
+                  const NamedMembers& named) {
     EntryNote note;
-    const bool listed = !part.notes.source.empty() &&
-                        std::ranges::find(changed, field.info.member) == changed.end();
+    const bool listed = !part.notes.source.empty() && !has(named.changed, field.info.member);
     note.origin = listed ? Origin::part_list : Origin::entered;
     const auto value = read_value(faults_, source_, field.info, at, node, note);
     if (!value) {
       return;
     }
     if (field.set(part, *value)) {
-      part.notes.entries[std::string(field.info.member)] = note;
+      const bool preset = has(named.presets, field.info.member) &&
+                          may_be_preset(field.info, field.get(part), field.get(Part()));
+      if (!preset) {
+        part.notes.entries[std::string(field.info.member)] = note;
+      }
       return;
     }
     const bool is_choice = field.info.type == FieldType::choice;

@@ -84,9 +84,11 @@ void write_properties(JsonWriter& json) {
     write_field(json, field.info);
   }
   json.member("source").begin_object().member("type").value("string").end_object();
-  json.member("changed").begin_object().member("type").value("array");
-  json.member("items").begin_object().member("type").value("string").end_object();
-  json.end_object();
+  for (const std::string_view names : {"changed", "presets"}) {
+    json.member(names).begin_object().member("type").value("array");
+    json.member("items").begin_object().member("type").value("string").end_object();
+    json.end_object();
+  }
 }
 
 template <class Part>

@@ -30,10 +30,23 @@ bool is_written(const FieldInfo& info, const FieldValue& value, const FieldValue
   return info.presence != Presence::preset || note != nullptr || value != preset;
 }
 
+void write_names(JsonWriter& json, std::string_view member,
+                 const std::vector<std::string_view>& names) {
+  if (names.empty()) {
+    return;
+  }
+  json.member(member).begin_array();
+  for (const std::string_view name : names) {
+    json.value(name);
+  }
+  json.end_array();
+}
+
 template <class Part>
 void write_fields(JsonWriter& json, const Part& part) {
   const Part fresh;
   std::vector<std::string_view> changed;
+  std::vector<std::string_view> presets;
   for (const Field<Part>& field : FieldsOf<Part>::list()) {
     const FieldValue value = field.get(part);
     const auto found = part.notes.entries.find(field.info.member);
@@ -43,20 +56,18 @@ void write_fields(JsonWriter& json, const Part& part) {
     }
     json.member(field.info.member);
     write_value(json, field.info, value, note);
-    if (note == nullptr || note->origin == Origin::entered) {
+    // Written because a file must say it, but nobody has given it.
+    if (note == nullptr && may_be_preset(field.info, value, field.get(fresh))) {
+      presets.push_back(field.info.member);
+    } else if (note == nullptr || note->origin == Origin::entered) {
       changed.push_back(field.info.member);
     }
   }
   if (!part.notes.source.empty()) {
     json.member("source").value(part.notes.source);
-    if (!changed.empty()) {
-      json.member("changed").begin_array();
-      for (const std::string_view member : changed) {
-        json.value(member);
-      }
-      json.end_array();
-    }
+    write_names(json, "changed", changed);
   }
+  write_names(json, "presets", presets);
 }
 
 template <class Part>

@@ -14,4 +14,8 @@ namespace feedwright {
 void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& value,
                  const EntryNote* note);
 
+/// Whether a value that the file must have can be what a fresh part begins with, `fresh`. A table
+/// begins with rows to type over, whichever they are.
+bool may_be_preset(const FieldInfo& info, const FieldValue& value, const FieldValue& fresh);
+
 } // namespace feedwright

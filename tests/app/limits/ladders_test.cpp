@@ -283,7 +283,7 @@ TEST_CASE("where each row has its own wanted value it stands beside what is reac
   CHECK(told >= 2);
 }
 
-TEST_CASE("grave cautions take two lines until they are opened") {
+TEST_CASE("grave cautions but for the first take two lines until they are opened") {
   GraveCautions cautions;
   QStringList texts;
   for (int i = 0; i < 4; ++i) {

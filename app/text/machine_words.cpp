@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/machine_words.h"
 
+#include "text/text_of.h"
 #include "text/words.h"
 #include "units/read_quantity.h"
 

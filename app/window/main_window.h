@@ -133,11 +133,11 @@ private:
   LimitsView* limits_ = nullptr;
   StudiesView* studies_ = nullptr;
   FieldsPanel* fields_ = nullptr;
-  MachineView* machine_ = nullptr;
   HelpWindow* help_ = nullptr; ///< made when first asked for
   AboutWindow* about_ = nullptr;
   std::vector<QAction*> theme_actions_;
   std::vector<QAction*> language_actions_;
+  MachineView* machine_ = nullptr;
 };
 
 } // namespace feedwright

@@ -18,6 +18,7 @@
 #include <QTableWidget>
 
 using namespace feedwright;
+using namespace feedwright::literals;
 using feedwright::testing::Folder;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::screw_of;

@@ -117,14 +117,19 @@ double StackKeeper::words_left(double usual) const {
   return 0.03 * usual + bar_width(usual) + 1.6 * QFontMetricsF(font_).averageCharWidth() + 6.0;
 }
 
-double StackKeeper::wanted_width(const Column& column, double usual) const {
+double StackKeeper::wanted_width(std::size_t number, double usual) const {
+  const Column& column = columns_[number];
   double widest = 0.0;
   const auto wide = [](const Word& each) {
     const QString full = each.item->property(full_text_property).toString();
     return QFontMetricsF(each.item->font()).horizontalAdvance(full);
   };
-  for (const Word& each : column.words) {
-    widest = std::max(widest, wide(each));
+  // Over an empty column words go on.
+  const std::size_t next = plot_.layoutDirection() == Qt::RightToLeft ? number - 1 : number + 1;
+  if (next >= columns_.size() || !columns_[next].words.empty()) {
+    for (const Word& each : column.words) {
+      widest = std::max(widest, wide(each));
+    }
   }
   // A long one may take two lines, broken not quite in its middle.
   constexpr double broken_share = 0.65;
@@ -142,8 +147,8 @@ std::vector<double> StackKeeper::widths(double room) const {
   std::vector<double> made(columns_.size(), usual);
   double spare = 0.0;
   double lacking = 0.0;
-  for (const Column& column : columns_) {
-    const double over = usual - wanted_width(column, usual);
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const double over = usual - wanted_width(i, usual);
     (over > 0.0 ? spare : lacking) += std::abs(over);
   }
   if (lacking <= 0.0) {
@@ -151,7 +156,7 @@ std::vector<double> StackKeeper::widths(double room) const {
   }
   const double given = std::min(spare, lacking);
   for (std::size_t i = 0; i < made.size(); ++i) {
-    const double over = usual - wanted_width(columns_[i], usual);
+    const double over = usual - wanted_width(i, usual);
     made[i] -= over > 0.0 ? over * given / std::max(spare, 1e-9) : over * given / lacking;
   }
   return made;

@@ -59,7 +59,7 @@ private:
   QString beyond(double at, const QString& text) const;
   void arrange();
   /// What the column wants so that no word of it is cut.
-  double wanted_width(const Column& column, double usual) const;
+  double wanted_width(std::size_t number, double usual) const;
   std::vector<double> widths(double room) const;
   static double bar_width(double usual);
   double words_left(double usual) const;

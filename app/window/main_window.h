@@ -88,8 +88,6 @@ protected:
 private:
   void make_views();
   void watch_document();
-  /// The chosen axis' drawing, limits and studies, or the machine as a whole.
-  QStackedWidget* make_centre(QWidget* axis);
   void make_menus();
   void make_file_menu();
   void make_edit_menu();

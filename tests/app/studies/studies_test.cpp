@@ -379,7 +379,8 @@ TEST_CASE("how far the motor is strong enough is said once where its needs end t
   const Machine machine = machine_in("/sample-machines/", "plank-router");
   for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
     QStringList said;
-    for (const StudyMark& mark : figure_of(Study::motor, machine, axis).panels.front().marks) {
+    const StudyFigure figure = figure_of(Study::motor, machine, axis);
+    for (const StudyMark& mark : figure.panels.front().marks) {
       CHECK_FALSE(said.contains(mark.label));
       said << mark.label;
     }

@@ -98,7 +98,7 @@ void fit_columns(QTreeView& view, const QAbstractItemModel& parts) {
       const QString text = parts.index(row, column).data().toString();
       needed = std::max(needed, metrics.horizontalAdvance(text));
     }
-    const int width = std::min(needed + 2 * metrics.averageCharWidth() + 6, screen - all);
+    const int width = std::clamp(needed + 2 * metrics.averageCharWidth() + 6, 0, screen - all);
     view.setColumnWidth(column, width);
     all += width;
   }

@@ -122,6 +122,7 @@ void LimitsView::clear_faults() {
   for (QWidget* row : fault_rows_) {
     // One of their buttons may be what brought us here.
     row->hide();
+    row->setParent(nullptr);
     row->deleteLater();
   }
   fault_rows_.clear();

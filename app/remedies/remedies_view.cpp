@@ -313,7 +313,8 @@ void RemediesView::show_take_back() {
 
 /// A long name on the button widens nothing, and what is said in quiet is said whole.
 void RemediesView::fit_to_width() {
-  const int room = take_back_->width() - 2 * fontMetrics().height();
+  const QMargins around = layout()->contentsMargins();
+  const int room = width() - around.left() - around.right() - 2 * fontMetrics().height();
   take_back_->setText(
       fontMetrics().elidedText(take_back_->accessibleName(), Qt::ElideRight, std::max(room, 0)));
   const bool is_quiet = quiet_.value_or(false);

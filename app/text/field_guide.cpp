@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/field_guide.h"
 
-#include "limits/number_text.h"
 #include "text/symbol_text.h"
 #include "text/word_table.h"
 #include "text/words.h"
@@ -152,11 +151,13 @@ QString beyond_any_machine(const FieldInfo& field, const FieldValue& value) {
   if (quantity == nullptr || (quantity->kind != Kind::length && quantity->kind != Kind::lead)) {
     return {};
   }
-  constexpr int digits = 6;
+  const Unit* metre = find_unit(quantity->kind, "m");
   const double most = quantity->kind == Kind::length ? longest : steepest;
-  return number_in(*quantity, "m") > most
-             ? Guide::too_long(words::quantity(*quantity, field.unit, digits))
-             : QString();
+  if (metre == nullptr || quantity->si <= most * metre->factor) {
+    return {};
+  }
+  constexpr int digits = 6;
+  return Guide::too_long(words::quantity(*quantity, field.unit, digits));
 }
 
 QString field_guide(PartSlot slot, const FieldInfo& field) {

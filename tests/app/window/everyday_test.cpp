@@ -10,8 +10,9 @@
 #include "limits/ladder_widget.h"
 #include "remedies/remedies_view.h"
 #include "remedies/remedy_row.h"
+#include "sizing/size_axis.h"
 #include "support/whole_workbench.h"
-#include "train/train_view.h"
+#include "train/train_plan.h"
 #include "window/axis_card.h"
 #include "window/window_place.h"
 
@@ -219,13 +220,27 @@ TEST_CASE("a card says that an axis can fall") {
 }
 
 TEST_CASE("in the drawing a tick does not wear the colour of what is over") {
-  Machine machine = testing::ordinary_router();
-  machine.axes[0].targets.thrust = Positive<Force>::of(from_si<Force>(9000.0));
-  InFront shown(machine);
-  for (const PlannedLabel& label : shown.find<TrainView>("train_view").plan().labels) {
+  QImage device(8, 8, QImage::Format_ARGB32);
+  TrainGeometry train;
+  const AxisResults results =
+      size_axis(testing::ordinary_router(), testing::ordinary_router().axes[0]);
+  train = train_geometry(testing::ordinary_router(), 0, &results);
+  train.governing = GoverningMark{PartSlot::motor, {}, Verdict::clear, QStringLiteral("✓ a")};
+  train.also = {{PartSlot::motor, {}, Verdict::over, QStringLiteral("▲ b")}};
+  TrainOptions options;
+  options.units_per_mm = 96.0 / 25.4;
+  const TrainPlan plan = plan_train(train, QRectF(0, 0, 900, 240), options, &device);
+  bool ticked = false;
+  bool warned = false;
+  for (const PlannedLabel& label : plan.labels) {
     INFO(label.text.toStdString());
-    CHECK_FALSE((label.text.contains(QStringLiteral("✓")) && label.tone == Tone::over));
+    const bool tick = label.text.contains(QStringLiteral("✓ a"));
+    ticked = ticked || tick;
+    warned = warned || label.text.contains(QStringLiteral("▲ b"));
+    CHECK_FALSE((tick && label.tone == Tone::over));
   }
+  CHECK(ticked);
+  CHECK(warned);
 }
 
 TEST_CASE("what would do speaks of the machine while the machine is chosen") {

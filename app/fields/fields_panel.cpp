@@ -243,7 +243,7 @@ void FieldsPanel::keep_typed(bool of_axes) {
   handing_in_ = was_handing_in;
   if (of_axes) {
     built_axis_ = no_axis;
-    built_shape_.clear();
+    built_shape_.reset();
   }
 }
 

@@ -582,10 +582,10 @@ TEST_CASE("the reserve of the load cases and its working are one figure") {
   Axis& axis = machine.axes[0];
   LoadCase cut;
   cut.feed = Positive<Velocity>::of(1_m_per_min);
-  cut.thrust = Positive<Force>::of(300_N);
+  cut.thrust = NonNegative<Force>::of(300_N);
   LoadCase quick;
   quick.feed = Positive<Velocity>::of(8_m_per_min);
-  quick.thrust = Positive<Force>::of(1_N);
+  quick.thrust = NonNegative<Force>::of(1_N);
   const auto check = [&](double expected) {
     Working working;
     const AxisResults r = size_axis(machine, axis, working);

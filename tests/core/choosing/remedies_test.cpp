@@ -403,8 +403,8 @@ TEST_CASE("against whip no screw is offered that travel and nut do not fit on") 
   Machine machine = testing::ordinary_router();
   const Length least = 750_mm + 2.0 * (16_mm + 5_mm) + 10_mm;
   int offered = 0;
-  for (const Velocity feed : {9_m_per_min, 11_m_per_min, 12_m_per_min, 13_m_per_min, 14_m_per_min,
-                              16_m_per_min, 20_m_per_min}) {
+  for (const Velocity& feed : {9_m_per_min, 11_m_per_min, 12_m_per_min, 13_m_per_min, 14_m_per_min,
+                               16_m_per_min, 20_m_per_min}) {
     machine.axes[0].targets.feed = Positive<Velocity>::of(feed);
     const auto found = remedies_of(machine, LimitId::whip);
     if (const Remedy* span = by_field(found, PartSlot::drive, "span")) {

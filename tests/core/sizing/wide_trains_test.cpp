@@ -399,7 +399,7 @@ TEST_CASE("an upright axis that only detent holds keeps a caution until a brake 
                  concern.member == "brake";
         }) == 1);
   // A shorter lead or a stronger detent never silences it.
-  for (const Length lead : {1_mm, 2_mm, 3_mm, 10_mm, 20_mm}) {
+  for (const Length& lead : {1_mm, 2_mm, 3_mm, 10_mm, 20_mm}) {
     screw_of(axis).lead = Positive<TravelPerAngle>::of(per_turn(lead));
     const AxisResults r = sized(machine);
     CHECK(warns(r, FindingCode::axis_can_fall) + warns(r, FindingCode::held_unpowered_by_detent) ==
@@ -535,7 +535,7 @@ TEST_CASE(
   motor.points_voltage = Positive<Voltage>::of(48_V);
   motor.rated_current = Positive<Current>::of(2.8_A);
   motor.resistance = Positive<Resistance>::of(1.13_ohm);
-  for (const Voltage volts : {12_V, 24_V, 36_V}) {
+  for (const Voltage& volts : {12_V, 24_V, 36_V}) {
     Supply supply;
     supply.voltage = Positive<Voltage>::of(volts);
     const MotorCurve curve(motor, supply);

@@ -41,13 +41,6 @@
             <numerusform>%n Achsen</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n caution(s)</source>
-        <translation>
-            <numerusform>%n Hinweis</numerusform>
-            <numerusform>%n Hinweise</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Machine without a name</source>
         <translation>Maschine ohne Namen</translation>
@@ -79,6 +72,63 @@
     <message>
         <source>bus over</source>
         <translation>Zwischenkreis über</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to settle</source>
+        <translation>
+            <numerusform>%n zu klären</numerusform>
+            <numerusform>%n zu klären</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <comment>limit</comment>
+        <translation>%1 über</translation>
+    </message>
+    <message>
+        <source>%1 close</source>
+        <comment>limit</comment>
+        <translation>%1 knapp</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <comment>trouble of an axis</comment>
+        <translation>
+            <numerusform>%1 und %n weitere</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>can fall</source>
+        <translation>kann herabfallen</translation>
+    </message>
+    <message>
+        <source>would whip</source>
+        <translation>würde in Biegeschwingung geraten</translation>
+    </message>
+    <message>
+        <source>can slip at rest</source>
+        <translation>kann im Stillstand rutschen</translation>
+    </message>
+    <message>
+        <source>runs near whip</source>
+        <translation>läuft nahe der Biegeschwingung</translation>
+    </message>
+    <message>
+        <source>screw may shake</source>
+        <translation>Spindel kann schwingen</translation>
+    </message>
+    <message>
+        <source>braking lifts the supply</source>
+        <translation>Bremsen hebt die Netzteilspannung</translation>
+    </message>
+    <message>
+        <source>stalls from rest</source>
+        <translation>bleibt beim Anlaufen stehen</translation>
+    </message>
+    <message>
+        <source>danger</source>
+        <translation>Gefahr</translation>
     </message>
 </context>
 <context>
@@ -249,6 +299,11 @@
         <source>%1 must be %2, such as %3.</source>
         <comment>column, bound, example</comment>
         <translation>%1 muss %2 sein, etwa %3.</translation>
+    </message>
+    <message>
+        <source>%1 is too long: at most %2 bytes are kept, and it has %3.</source>
+        <comment>column</comment>
+        <translation>%1 ist zu lang: Höchstens %2 Byte werden aufgenommen, es sind %3.</translation>
     </message>
 </context>
 <context>
@@ -856,6 +911,24 @@
             <numerusform>Die Eingaben für %1 und %n weitere Felder sind nicht verwendbar und werden nicht gespeichert.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>What is typed for %1 cannot be taken, and %n more text(s) wait; they are not saved.</source>
+        <translation>
+            <numerusform>Die Eingabe für %1 ist nicht verwendbar, und %n weiterer Text wartet; sie werden nicht gespeichert.</numerusform>
+            <numerusform>Die Eingabe für %1 ist nicht verwendbar, und %n weitere Texte warten; sie werden nicht gespeichert.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The answer to %1 is not kept yet and is not saved.</source>
+        <translation>Die Antwort auf %1 ist noch nicht aufgenommen und wird nicht gespeichert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The answers to %1 and to %n more thing(s) are not kept yet and are not saved.</source>
+        <translation>
+            <numerusform>Die Antworten auf %1 und auf %n Weiteres sind noch nicht aufgenommen und werden nicht gespeichert.</numerusform>
+            <numerusform>Die Antworten auf %1 und auf %n weitere Feststellungen sind noch nicht aufgenommen und werden nicht gespeichert.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Parts</name>
@@ -1037,11 +1110,6 @@
 </context>
 <context>
     <name>Remedies</name>
-    <message>
-        <source>Try %1</source>
-        <comment>name of an undoable step: the change</comment>
-        <translation>Ausprobieren: %1</translation>
-    </message>
     <message>
         <source>%1 %2: %3 has %4, wanted at most %5.</source>
         <comment>sign, verdict, limit, value, wanted value</comment>
@@ -2871,10 +2939,6 @@
         <translation>Der gewünschte Vorschub dreht den Motor mit %1; sein Moment ist nur bis %2 bekannt.</translation>
     </message>
     <message>
-        <source>The torque curve was taken at %1, the supply gives %2. At less voltage the torque falls earlier; find the curve for yours.</source>
-        <translation>Die Drehmomentkennlinie gilt für %1, das Netzteil liefert %2. Bei weniger Spannung fällt das Moment früher; die Kennlinie für die eigene Spannung suchen.</translation>
-    </message>
-    <message>
         <source>The figures of this part are typical, not your supplier&apos;s. Put in those of the data sheet before you buy.</source>
         <translation>Die Werte dieses Teils sind typisch, nicht die des Lieferanten. Vor dem Kauf die des Datenblatts einsetzen.</translation>
     </message>
@@ -4031,10 +4095,6 @@
         <translation>Vorschub nach Motormoment</translation>
     </message>
     <message>
-        <source>Where the usable torque falls to what accelerating needs.</source>
-        <translation>Wo das nutzbare Moment auf das fällt, was Beschleunigen braucht.</translation>
-    </message>
-    <message>
         <source>feed at the end of the motor&apos;s curve</source>
         <translation>Vorschub am Ende der Motorkennlinie</translation>
     </message>
@@ -4209,10 +4269,6 @@
     <message>
         <source>f: the distance at which the belt&apos;s whole length goes round both pulleys, found by root finding</source>
         <translation>f: der Abstand, bei dem der ganze Riemen um beide Scheiben läuft, durch Nullstellensuche gefunden</translation>
-    </message>
-    <message>
-        <source>f: the motor&apos;s torque at that speed times its usable share</source>
-        <translation>f: das Moment des Motors bei dieser Drehzahl mal seinem nutzbaren Anteil</translation>
     </message>
     <message>
         <source>f: the lowest motor speed at which the usable torque has fallen to the need, found by root finding</source>
@@ -5892,14 +5948,6 @@
         <translation>f: der Effektivwert des Motormoments über den Zyklus</translation>
     </message>
     <message>
-        <source>f: the larger of torque times speed, accelerating and cutting</source>
-        <translation>f: der größere Wert von Moment mal Drehzahl, beim Beschleunigen und im Schnitt</translation>
-    </message>
-    <message>
-        <source>f: both phases&apos; resistance times the square of the effective drive current</source>
-        <translation>f: der Widerstand beider Stränge mal dem Quadrat des Effektivstroms der Endstufe</translation>
-    </message>
-    <message>
         <source>heard note</source>
         <translation>gehörter Ton</translation>
     </message>
@@ -6278,10 +6326,6 @@
         <translation>es fehlt bei %1: %2 (%3)</translation>
     </message>
     <message>
-        <source>Holds for a straight, slender shaft (longer than 15 diameters the error stays below 0.4 %). Left out: axial load, give of the bearings, the nut&apos;s mass, imbalance.</source>
-        <translation>Gilt für eine gerade, schlanke Welle (ab 15 Durchmessern Länge bleibt der Fehler unter 0,4 %). Nicht berücksichtigt: Axiallast, Nachgiebigkeit der Lager, Masse der Mutter, Unwucht.</translation>
-    </message>
-    <message>
         <source>The share pays for what the critical speed leaves out: imbalance, bends, give of the bearings.</source>
         <translation>Der Anteil deckt ab, was die kritische Drehzahl nicht berücksichtigt: Unwucht, Krümmung, Nachgiebigkeit der Lager.</translation>
     </message>
@@ -6416,10 +6460,6 @@
     <message>
         <source>Holds on the motor&apos;s curve at the stated supply, warm enough and away from resonance. Past the last known point nothing is said.</source>
         <translation>Gilt auf der Motorkennlinie bei der angegebenen Netzteilspannung, warm genug und abseits der Resonanz. Jenseits des letzten bekannten Punkts wird nichts ausgesagt.</translation>
-    </message>
-    <message>
-        <source>Accelerating all the way up to this feed. A stepper curve from ratings leaves out saturation, iron loss and resonance; measured points are better.</source>
-        <translation>Mit Beschleunigung durchgehend bis zu diesem Vorschub. Eine Schrittmotorkennlinie aus Nennwerten lässt Sättigung, Eisenverluste und Resonanz weg; gemessene Punkte sind besser.</translation>
     </message>
     <message>
         <source>Where the known curve ends: the motor may turn faster, but nobody has said with what torque.</source>
@@ -6671,6 +6711,104 @@
     <message>
         <source>a function f of %1</source>
         <translation>eine Funktion f von %1</translation>
+    </message>
+    <message>
+        <source>Axis %1</source>
+        <comment>letter</comment>
+        <translation>Achse %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>place of a fault, sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>△ %1 is more than any such machine has: is the unit right?</source>
+        <translation>△ %1 ist mehr, als solch eine Maschine je hat: Stimmt die Einheit?</translation>
+    </message>
+    <message>
+        <source>nut length</source>
+        <translation>Mutterlänge</translation>
+    </message>
+    <message>
+        <source>Of the whole nut along the screw; it takes from the travel. Left open, twice the diameter and twice the lead are reckoned with.</source>
+        <translation>Der ganzen Mutter längs der Spindel; sie geht vom Verfahrweg ab. Offen gelassen wird mit zweimal Durchmesser und zweimal Steigung gerechnet.</translation>
+    </message>
+    <message>
+        <source>Without power only friction and the motor&apos;s detent torque hold the axis: gravity puts %1 on the motor, detent resists with %2. Vibration and wear can overcome that, and it then falls. Fit a brake or a counterbalance, keep clear below it; keep to your local rules.</source>
+        <translation>Stromlos halten nur Reibung und das Rastmoment des Motors die Achse: Die Schwerkraft belastet den Motor mit %1, das Rastmoment hält %2 dagegen. Erschütterung und Verschleiß können das überwinden, dann fällt sie herab. Eine Haltebremse oder einen Gewichtsausgleich einbauen, nicht darunter aufhalten, die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>The torque curve was taken at %1, the supply gives %2. At less voltage the torque falls earlier: the curve&apos;s speeds are taken down with it, an estimate; at more they are kept. Find the curve for yours.</source>
+        <translation>Die Drehmomentkennlinie gilt für %1, das Netzteil liefert %2. Bei weniger Spannung fällt das Moment früher: Die Drehzahlen der Kennlinie werden im selben Verhältnis herabgesetzt, eine Schätzung; bei mehr bleiben sie. Die Kennlinie für die eigene Spannung suchen.</translation>
+    </message>
+    <message>
+        <source>The screw is %1 long between its bearings; travel, nut and a turn of free thread at either end want %2. Make it longer, or travel less; if your nut is another length, give it.</source>
+        <translation>Die Spindel ist zwischen ihren Lagern %1 lang; Verfahrweg, Mutter und ein freier Gewindegang an jedem Ende brauchen %2. Sie länger machen oder weniger verfahren; ist die Mutter anders lang, ihre Länge angeben.</translation>
+    </message>
+    <message>
+        <source>The whole screw is given as %1, less than the %2 between its bearings. It must be longer, by its journals; inertia and the parts to buy go by the length given.</source>
+        <translation>Die ganze Spindel ist mit %1 angegeben, weniger als die %2 zwischen ihren Lagern. Sie muss um ihre Zapfen länger sein; Trägheit und Einkaufsteile richten sich nach der angegebenen Länge.</translation>
+    </message>
+    <message>
+        <source>Holds for a straight, slender shaft. Shear and rotary inertia, left out, lower it: at 15 diameters by up to 0.3 % fixed–free, 0.6 % supported–supported, 1.3 % fixed–supported, 2.2 % fixed–fixed, at twice the length by a quarter of that. Left out too: axial load, give of the bearings, the nut&apos;s mass, imbalance.</source>
+        <translation>Gilt für eine gerade, schlanke Welle. Schub und Drehträgheit, hier weggelassen, senken den Wert: bei 15 Durchmessern um bis zu 0,3 % fest–frei, 0,6 % gestützt–gestützt, 1,3 % fest–gestützt, 2,2 % fest–fest, bei doppelter Länge um ein Viertel davon. Ebenfalls weggelassen: Axiallast, Nachgiebigkeit der Lager, Masse der Mutter, Unwucht.</translation>
+    </message>
+    <message>
+        <source>Accelerating all the way up to this feed. A stepper curve from ratings leaves out saturation, iron loss and resonance; measured points are better. Where the curve ends above the need, the figure is a least one.</source>
+        <translation>Bei Beschleunigung bis hinauf zu diesem Vorschub. Eine Schrittmotorkennlinie aus Nenndaten lässt Sättigung, Eisenverluste und Resonanz weg; gemessene Punkte sind besser. Endet die Kennlinie über dem Bedarf, ist der Wert ein Mindestwert.</translation>
+    </message>
+    <message>
+        <source>Where the usable torque falls to what accelerating needs; the end of the motor&apos;s curve, or more, if it never does.</source>
+        <translation>Wo das nutzbare Moment auf das fällt, was das Beschleunigen braucht; das Ende der Motorkennlinie oder mehr, wenn es nie so weit fällt.</translation>
+    </message>
+    <message>
+        <source>motor torque at the wanted feed</source>
+        <translation>Motormoment beim gewünschten Vorschub</translation>
+    </message>
+    <message>
+        <source>The whole of what the motor has at that speed, before a share is kept back.</source>
+        <translation>Alles, was der Motor bei dieser Drehzahl hat, ehe ein Anteil als Reserve abgezogen wird.</translation>
+    </message>
+    <message>
+        <source>motor torque at the cutting feed</source>
+        <translation>Motormoment beim Zerspanungsvorschub</translation>
+    </message>
+    <message>
+        <source>The pitch diameter must be larger than the core diameter.</source>
+        <translation>Der Flankendurchmesser muss größer als der Kerndurchmesser sein.</translation>
+    </message>
+    <message>
+        <source>thrust of the load case with the least reserve</source>
+        <translation>Vorschubkraft des Lastfalls mit der kleinsten Reserve</translation>
+    </message>
+    <message>
+        <source>feed of the load case with the least reserve</source>
+        <translation>Vorschub des Lastfalls mit der kleinsten Reserve</translation>
+    </message>
+    <message>
+        <source>usable torque at the end of the motor&apos;s curve</source>
+        <translation>nutzbares Moment am Ende der Motorkennlinie</translation>
+    </message>
+    <message>
+        <source>pull-out torque of the motor at that speed</source>
+        <translation>Kippmoment des Motors bei dieser Drehzahl</translation>
+    </message>
+    <message>
+        <source>place of the nut, from the motor-end bearing</source>
+        <translation>Ort der Mutter, vom motorseitigen Lager aus</translation>
+    </message>
+    <message>
+        <source>f: the motor&apos;s torque at that speed: its points joined by a curve that never overshoots them (monotone cubic), or from its ratings</source>
+        <translation>f: das Moment des Motors bei dieser Drehzahl: seine Punkte, verbunden durch eine Kurve, die nie über sie hinausschießt (monoton kubisch), oder aus seinen Nenndaten</translation>
+    </message>
+    <message>
+        <source>f: the end of the motor&apos;s known curve. The usable torque there is still above the need, so the feed that torque allows is this or more; what limits is the end of the curve</source>
+        <translation>f: das Ende der bekannten Motorkennlinie. Das nutzbare Moment liegt dort noch über dem Bedarf, der vom Moment erlaubte Vorschub ist also dieser oder mehr; begrenzt wird er vom Ende der Kennlinie</translation>
+    </message>
+    <message>
+        <source>f: nothing, for at that feed the motor&apos;s torque is not known or none is left</source>
+        <translation>f: nichts, denn bei diesem Vorschub ist das Moment des Motors nicht bekannt oder keines übrig</translation>
     </message>
 </context>
 <context>
@@ -6965,6 +7103,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>remove the answer to %1</source>
         <translation>Antwort auf %1 entfernen</translation>
     </message>
+    <message>
+        <source>%1 is not found any more, but an answer to it was being written.</source>
+        <translation>%1 wird nicht mehr festgestellt, aber eine Antwort darauf war in Arbeit.</translation>
+    </message>
+    <message>
+        <source>There is nothing to answer now. What you wrote stays here until it is found again, or until you cancel it.</source>
+        <translation>Zurzeit ist nichts zu beantworten. Das Geschriebene bleibt hier, bis es wieder festgestellt oder verworfen wird.</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::FieldRow</name>
@@ -7076,6 +7222,20 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>Find a field (Ctrl+F)</source>
         <translation>Feld suchen (Strg+F)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>field, its part</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>No field of this axis or of the machine is called so.</source>
+        <translation>Kein Feld dieser Achse oder der Maschine heißt so.</translation>
+    </message>
+    <message>
+        <source>None in this part. Elsewhere: %1</source>
+        <comment>fields with their parts</comment>
+        <translation>In diesem Teil keines. Anderswo: %1</translation>
     </message>
 </context>
 <context>
@@ -7222,6 +7382,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <comment>sign, part, sentence</comment>
         <translation>%1 %2: %3</translation>
     </message>
+    <message>
+        <source>Show</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 anzeigen</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MachineDocument</name>
@@ -7304,6 +7472,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>notes on the machine</source>
         <translation>Notizen zur Maschine</translation>
+    </message>
+    <message>
+        <source>These notes are too long and are not taken: at most %1 bytes are kept, and they have %2.</source>
+        <translation>Diese Notizen sind zu lang und werden nicht übernommen: Höchstens %1 Byte werden aufgenommen, es sind %2.</translation>
     </message>
 </context>
 <context>
@@ -7659,6 +7831,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>Axis b&amp;elow</source>
         <translation>Achse darun&amp;ter</translation>
     </message>
+    <message>
+        <source>&amp;First steps</source>
+        <translation>&amp;Erste Schritte</translation>
+    </message>
+    <message>
+        <source>The sheet is written: %1</source>
+        <translation>Das Blatt ist geschrieben: %1</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MoveDistance</name>
@@ -7795,6 +7975,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>Source</source>
         <translation>Quelle</translation>
     </message>
+    <message>
+        <source>Nothing found. A screw is found as 16x10 or 1610, other parts by a piece of their names.</source>
+        <translation>Nichts gefunden. Eine Spindel findet man als 16x10 oder 1610, andere Teile über ein Stück ihres Namens.</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::QuantityEdit</name>
@@ -7833,6 +8017,19 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>Take back: %1</source>
         <comment>name of the step tried last</comment>
         <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>No limit is over or close, but there is a danger: read the cautions.</source>
+        <translation>Keine Grenze ist „über“ oder „knapp“, aber es besteht eine Gefahr: die Hinweise lesen.</translation>
+    </message>
+    <message>
+        <source>On no axis is a limit over or close.</source>
+        <translation>Auf keiner Achse ist eine Grenze „über“ oder „knapp“.</translation>
+    </message>
+    <message>
+        <source>A limit is over or close on %1. Choose the axis to see what would do.</source>
+        <comment>letters of axes</comment>
+        <translation>Auf %1 ist eine Grenze „über“ oder „knapp“. Die Achse wählen, um zu sehen, was Abhilfe schafft.</translation>
     </message>
 </context>
 <context>
@@ -7899,6 +8096,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>Worked on last</source>
         <translation>Zuletzt bearbeitet</translation>
+    </message>
+    <message>
+        <source>First steps</source>
+        <translation>Erste Schritte</translation>
+    </message>
+    <message>
+        <source>Sizing a first router, step by step: a page to read beside the program.</source>
+        <translation>Eine erste Fräse auslegen, Schritt für Schritt: eine Seite zum Lesen neben dem Programm.</translation>
     </message>
 </context>
 <context>
@@ -8021,6 +8226,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>%1: a table put in</source>
         <comment>table</comment>
         <translation>%1: Tabelle eingesetzt</translation>
+    </message>
+    <message>
+        <source>This was typed and is not taken yet.</source>
+        <translation>Das ist eingegeben und noch nicht übernommen.</translation>
+    </message>
+    <message>
+        <source>A table has at most %1 rows.</source>
+        <translation>Eine Tabelle hat höchstens %1 Zeilen.</translation>
+    </message>
+    <message>
+        <source>Nothing is taken, for a table has at most %1 rows.</source>
+        <translation>Nichts wird übernommen, denn eine Tabelle hat höchstens %1 Zeilen.</translation>
     </message>
 </context>
 <context>

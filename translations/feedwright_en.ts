@@ -11,10 +11,18 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n caution(s)</source>
+        <source>%n to settle</source>
         <translation>
-            <numerusform>%n caution</numerusform>
-            <numerusform>%n cautions</numerusform>
+            <numerusform>%n to settle</numerusform>
+            <numerusform>%n to settle</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <comment>trouble of an axis</comment>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
         </translation>
     </message>
 </context>
@@ -69,6 +77,20 @@
         <translation>
             <numerusform>What is typed for %1 and %n more field cannot be taken and is not saved.</numerusform>
             <numerusform>What is typed for %1 and %n more fields cannot be taken and is not saved.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>What is typed for %1 cannot be taken, and %n more text(s) wait; they are not saved.</source>
+        <translation>
+            <numerusform>What is typed for %1 cannot be taken, and %n more text waits; they are not saved.</numerusform>
+            <numerusform>What is typed for %1 cannot be taken, and %n more texts wait; they are not saved.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The answers to %1 and to %n more thing(s) are not kept yet and are not saved.</source>
+        <translation>
+            <numerusform>The answers to %1 and to %n more thing are not kept yet and are not saved.</numerusform>
+            <numerusform>The answers to %1 and to %n more things are not kept yet and are not saved.</numerusform>
         </translation>
     </message>
 </context>

@@ -1635,6 +1635,11 @@
         <source>All axes at once</source>
         <translation>Alle Achsen zugleich</translation>
     </message>
+    <message>
+        <source>changed from %1</source>
+        <comment>name of a part in a list</comment>
+        <translation>geändert gegenüber %1</translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>

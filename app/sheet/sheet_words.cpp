@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace feedwright::sheet {
 
 namespace {
@@ -56,6 +58,17 @@ public:
     return tr("for a screw of %1").arg(words::field_text(diameter));
   }
 
+  /// What is bought by the name of a list must not be taken for it where a figure differs.
+  static QString origin(const Purchase& purchase, const QString& source) {
+    const auto any = [&](Origin origin) {
+      return std::ranges::any_of(purchase.pieces, [origin](const PurchasePiece& piece) {
+        return piece.field.note.origin == origin;
+      });
+    };
+    return any(Origin::entered) && any(Origin::part_list)
+               ? tr("changed from %1", "name of a part in a list").arg(source)
+               : source;
+  }
   static QString open() { return tr("open"); }
   static QString boundless() { return tr("over 1000"); }
   static QString key() {
@@ -94,7 +107,7 @@ QString purchase_text(const Purchase& purchase) {
                      ? Words::for_screw(purchase.pieces.front().field)
                      : pieces_text(purchase.pieces);
   if (!purchase.source.empty()) {
-    const QString source = QString::fromStdString(purchase.source);
+    const QString source = Words::origin(purchase, QString::fromStdString(purchase.source));
     text += text.isEmpty() ? source : QStringLiteral(" (%1)").arg(source);
   }
   return text;

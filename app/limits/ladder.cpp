@@ -36,7 +36,9 @@ public:
       }
     }
     std::stable_sort(ladder_.rows.begin(), ladder_.rows.end(), [](const auto& a, const auto& b) {
-      return a.length.value_or(HUGE_VAL) < b.length.value_or(HUGE_VAL);
+      const double length_a = a.length.value_or(HUGE_VAL);
+      const double length_b = b.length.value_or(HUGE_VAL);
+      return length_a != length_b ? length_a < length_b : a.governs && !b.governs;
     });
     tell_ties();
     take_common_wanted();

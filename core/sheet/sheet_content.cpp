@@ -78,7 +78,9 @@ bool stands_before(const Limit& a, const Limit& b) {
   if (scale_a == LimitScale::other || !a.reached || !b.reached) {
     return a.reached.has_value() && !b.reached;
   }
-  return a.reached->si < b.reached->si;
+  // A least value stands after one that ends there.
+  return a.reached->si != b.reached->si ? a.reached->si < b.reached->si
+                                        : !a.at_least && b.at_least;
 }
 
 /// Load cases and pulleys were reckoned in the order of their rows.

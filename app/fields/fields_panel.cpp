@@ -215,10 +215,15 @@ void FieldsPanel::take_changes() {
   if (handing_in_) {
     return;
   }
-  if (shape() == built_shape_) {
-    form_->refresh();
-  } else {
+  const Shape now = shape();
+  if (!built_shape_ || now.parts != built_shape_->parts) {
     rebuild();
+    return;
+  }
+  form_->refresh();
+  if (now != *built_shape_) {
+    // Not while a key is being taken: the editor that takes it would be gone.
+    look_again();
   }
 }
 
@@ -342,8 +347,13 @@ void FieldsPanel::look_again() {
   QMetaObject::invokeMethod(
       this,
       [this] {
-        if (form_ != nullptr) {
-          take_changes();
+        if (form_ == nullptr || handing_in_) {
+          return;
+        }
+        if (shape() == built_shape_) {
+          form_->refresh();
+        } else {
+          rebuild();
         }
       },
       Qt::QueuedConnection);

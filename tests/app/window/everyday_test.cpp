@@ -25,6 +25,7 @@
 #include <QPlainTextEdit>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QToolButton>
 #include <QTreeView>
 
 using namespace feedwright;

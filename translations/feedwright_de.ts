@@ -104,7 +104,7 @@
     </message>
     <message>
         <source>would whip</source>
-        <translation>würde in Biegeschwingung geraten</translation>
+        <translation>würde schwingen</translation>
     </message>
     <message>
         <source>can slip at rest</source>

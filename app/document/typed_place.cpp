@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/typed_place.h"
 
+#include <QString>
+
 #include <charconv>
 
 namespace feedwright {
@@ -61,7 +63,7 @@ TypedAt TypedAt::of(std::size_t axis, PartSlot slot, std::string_view member) {
 }
 
 TypedAt TypedAt::cell(TypedAt table, int row, std::size_t column) {
-  table.member += '/' + std::to_string(row) + '/' + std::to_string(column);
+  table.member += QStringLiteral("/%1/%2").arg(row).arg(column).toStdString();
   return table;
 }
 

@@ -45,6 +45,12 @@ void EntryEdit::show_typed(const QString& text) {
   setModified(true);
 }
 
+void EntryEdit::give_up() {
+  put_text(taken_);
+  selectAll();
+  emit given_up();
+}
+
 void EntryEdit::hand_in() {
   if (isModified()) {
     emit committed(text());
@@ -67,9 +73,7 @@ void EntryEdit::add_offers(QMenu& menu) const {
 
 void EntryEdit::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape && isModified()) {
-    put_text(taken_);
-    selectAll();
-    emit given_up();
+    give_up();
     return;
   }
   QLineEdit::keyPressEvent(event);

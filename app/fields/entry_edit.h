@@ -23,6 +23,8 @@ public:
   void show_typed(const QString& text);
   bool holds_typed() const { return isModified(); }
   const QString& taken() const { return taken_; }
+  /// Shows what was taken again: what is typed is thrown away, as by Escape.
+  void give_up();
   /// Emits `committed` if something is typed.
   void hand_in();
   /// Underlines a stretch of the text, in characters; a length of zero takes it away.
@@ -33,7 +35,7 @@ public:
 signals:
   /// `same_value`: the text says the same value in another unit.
   void committed(const QString& text, bool same_value = false);
-  /// Escape has thrown away what was typed.
+  /// What was typed has been thrown away.
   void given_up();
 
 protected:

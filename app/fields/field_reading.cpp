@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/field_reading.h"
 
-#include "json/read_json.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "units/kept_text.h"
+#include "json/read_json.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>

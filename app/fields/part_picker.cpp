@@ -135,7 +135,7 @@ QString searched_words(const QString& text) {
 QString findable_words(const QString& name) {
   // Trade shorthand, common practice, no source: 1605 is a diameter of 16 and a lead of 5.
   static const QRegularExpression size(
-      QStringLiteral("(?<![\\d.,])(\\d{1,2})×(\\d{1,2})(?![\\d.,])"));
+      QStringLiteral("(?<!\\d)(?<!\\d[.,])(\\d{1,2})×(\\d{1,2})(?![.,]?\\d)"));
   QString words = searched_words(name);
   if (const auto match = size.match(words); match.hasMatch()) {
     const QChar zero(QLatin1Char('0'));

@@ -19,9 +19,9 @@ namespace feedwright {
 namespace {
 
 /// What is undone may quote the machine's texts: they must not be taken for markup in the tip.
-void set_up_history(QAction* action, const QString& name, const QKeySequence& keys) {
+void set_up_history(QAction* action, const QString& name, QKeySequence::StandardKey keys) {
   action->setObjectName(name);
-  action->setShortcut(keys);
+  action->setShortcuts(keys); // all that the desktop knows, so that the usual one is among them
   QObject::connect(action, &QAction::changed, action, [action] {
     const QString tip = QStringLiteral("<p>%1</p>").arg(action->text().toHtmlEscaped());
     if (action->toolTip() != tip) {

@@ -33,8 +33,11 @@ Panes::Panes(const Widgets& widgets)
   centre_->setObjectName(QStringLiteral("centre"));
   left_->addWidget(widgets_.axes);
   middle_->addWidget(widgets_.train);
+  // In the order Tab goes through them.
   middle_->addWidget(widgets_.limits);
+  middle_->addWidget(widgets_.studies);
   right_->addWidget(widgets_.fields);
+  right_->addWidget(widgets_.remedies);
   centre_->addWidget(middle_);
   centre_->addWidget(widgets_.machine);
   addWidget(left_);
@@ -100,7 +103,7 @@ void Panes::share_height() {
   }
   // The studies get what drawing and limits do not want: at 1280 by 800 the limits of feed and
   // force are in view.
-  low_ ? middle_->setSizes({300, 425}) : middle_->setSizes({232, 212, 308});
+  low_ ? middle_->setSizes({300, 425}) : middle_->setSizes({232, 228, 292});
   if (low_) {
     right_->setSizes({57, 43});
   }

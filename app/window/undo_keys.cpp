@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/undo_keys.h"
 
+#include "fields/entry_edit.h"
+
 #include <QApplication>
 #include <QComboBox>
 #include <QFocusEvent>
@@ -16,6 +18,14 @@ namespace {
 /// Whether there is typing to go back or forth through that nobody has taken yet.
 bool has_typing(const QLineEdit& line, bool back) {
   return back ? line.isModified() && line.isUndoAvailable() : line.isRedoAvailable();
+}
+
+/// What was typed and undone to what had been taken is typed no more.
+void give_up_what_is_as_taken(QObject& edited) {
+  auto* entry = qobject_cast<EntryEdit*>(&edited);
+  if (entry != nullptr && entry->isModified() && entry->text() == entry->taken()) {
+    entry->give_up();
+  }
 }
 
 /// Notes are taken letter by letter into one step, which is gone back through in the same way.
@@ -68,6 +78,9 @@ bool UndoKeys::eventFilter(QObject* watched, QEvent* event) {
   }
   auto& key = static_cast<QKeyEvent&>(*event);
   const bool back = key.matches(QKeySequence::Undo);
+  if (back) {
+    give_up_what_is_as_taken(*watched);
+  }
   if ((!back && !key.matches(QKeySequence::Redo)) || has_typing(*watched, back)) {
     return false;
   }

@@ -79,8 +79,7 @@ bool stands_before(const Limit& a, const Limit& b) {
     return a.reached.has_value() && !b.reached;
   }
   // A least value stands after one that ends there.
-  return a.reached->si != b.reached->si ? a.reached->si < b.reached->si
-                                        : !a.at_least && b.at_least;
+  return a.reached->si != b.reached->si ? a.reached->si < b.reached->si : !a.at_least && b.at_least;
 }
 
 /// Load cases and pulleys were reckoned in the order of their rows.

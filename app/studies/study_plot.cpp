@@ -359,7 +359,7 @@ PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& 
   const double wanted = beyond + (many ? rows * of_many : one);
   const double line = QFontMetricsF(usual).height();
   made.font = fitted(usual, std::min(size.height() / (wanted * line),
-                                     (size.width() / made.abreast - 4.5 * line) /
+                                     (double(size.width()) / made.abreast - 4.5 * line) /
                                          std::max(1.0, widest_word(figure, usual))));
   const QFontMetricsF metrics(made.font);
   const double side = size.height() - beyond * metrics.height();

@@ -23,7 +23,7 @@ public:
 } // namespace
 
 QString fault_in_machine(const Fault& fault, const Machine& machine) {
-  const QString sentence = fault_sentence(fault);
+  QString sentence = fault_sentence(fault);
   if (!fault.slot) {
     return sentence;
   }

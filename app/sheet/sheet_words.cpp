@@ -60,12 +60,16 @@ public:
 
   /// What is bought by the name of a list must not be taken for it where a figure differs.
   static QString origin(const Purchase& purchase, const QString& source) {
+    // A screw's lengths are cut to order; what joins parts is of several lists.
     const auto any = [&](Origin origin) {
       return std::ranges::any_of(purchase.pieces, [origin](const PurchasePiece& piece) {
-        return piece.field.note.origin == origin;
+        const std::string_view member = piece.field.info.member;
+        return piece.field.note.origin == origin && member != "span" && member != "overall_length";
       });
     };
-    return any(Origin::entered) && any(Origin::part_list)
+    const bool of_one_list =
+        purchase.kind == PurchaseKind::screw || purchase.kind == PurchaseKind::motor;
+    return of_one_list && any(Origin::entered) && any(Origin::part_list)
                ? tr("changed from %1", "name of a part in a list").arg(source)
                : source;
   }

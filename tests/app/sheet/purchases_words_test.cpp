@@ -23,7 +23,8 @@ QString text_of(Origin diameter, Origin lead) {
   Purchase purchase;
   purchase.kind = PurchaseKind::screw;
   purchase.source = "16 × 10";
-  purchase.pieces = {piece_of("nominal_diameter", diameter), piece_of("lead", lead)};
+  purchase.pieces = {piece_of("nominal_diameter", diameter), piece_of("lead", lead),
+                     piece_of("span", Origin::entered)};
   return sheet::purchase_text(purchase);
 }
 

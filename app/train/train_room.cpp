@@ -22,19 +22,22 @@ constexpr double scales[] = {0.2, 0.5, 1,  1.5, 2,  2.5, 3,  3.5, 4,   4.5, 5,  
 TrainRoom::TrainRoom(const TrainGeometry& train, const QRectF& rect, const TrainOptions& options,
                      const QFontMetricsF& metrics)
     : train_(train), rect_(rect), options_(options), metrics_(metrics), line_(metrics.height()),
-      unit_(metrics.height() / 15.0) {}
+      unit_(metrics.height() / 15.0), supply_text_(text_in_box(PartSlot::supply)),
+      controller_text_(text_in_box(PartSlot::controller)),
+      box_width_(std::max(text_width(supply_text_), text_width(controller_text_)) + u(14)),
+      carriage_line_(
+          QString(train.carriage_text).replace(QLatin1Char('\n'), QStringLiteral(" · "))),
+      carriage_width_(width_of(carriage_line_)) {}
 
-QString TrainRoom::box_text(PartSlot slot) const {
+QString TrainRoom::text_in_box(PartSlot slot) const {
   QStringList lines = marks_at(train_, slot).lines;
   lines << (slot == PartSlot::supply ? train_.supply_text : train_.controller_text);
   return lines.join(QLatin1Char('\n'));
 }
 
 QSizeF TrainRoom::box(PartSlot slot) const {
-  const double widest =
-      std::max(text_width(box_text(PartSlot::supply)), text_width(box_text(PartSlot::controller)));
   const auto lines = double(box_text(slot).count(QLatin1Char('\n')) + 1);
-  return {widest + u(14), lines * line_ + u(6)};
+  return {box_width_, lines * line_ + u(6)};
 }
 
 double TrainRoom::boxes_height() const {
@@ -121,15 +124,13 @@ double TrainRoom::carriage_drop(double scale) const {
 }
 
 QString TrainRoom::carriage_text(double scale) const {
-  QString one_line = train_.carriage_text;
-  one_line.replace(QLatin1Char('\n'), QStringLiteral(" · "));
-  if (width_of(one_line) + u(16) <= std::max(train_.span * scale * 0.8, u(150))) {
-    return one_line;
+  if (carriage_width_ + u(16) <= std::max(train_.span * scale * 0.8, u(150))) {
+    return carriage_line_;
   }
   // A second screw leaves no height for a second line.
   const qsizetype after_mass = train_.carriage_text.indexOf(QLatin1Char('\n'));
   return train_.twin ? train_.carriage_text.left(after_mass)
-                     : one_line.replace(after_mass, 3, QLatin1Char('\n'));
+                     : QString(carriage_line_).replace(after_mass, 3, QLatin1Char('\n'));
 }
 
 double TrainRoom::carriage_height(double scale) const {

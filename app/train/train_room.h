@@ -21,7 +21,9 @@ public:
   /// Of the supply's or the controller's box. Both are as wide as the wider.
   QSizeF box(PartSlot slot) const;
   /// What is in that box: what governs there, then its own text.
-  QString box_text(PartSlot slot) const;
+  const QString& box_text(PartSlot slot) const {
+    return slot == PartSlot::supply ? supply_text_ : controller_text_;
+  }
   /// Of both boxes and the gap between them.
   double boxes_height() const;
   /// How far the drive reaches from the motor-end bearing to the left.
@@ -48,6 +50,7 @@ public:
 private:
   double u(double n) const { return n * unit_; }
   double text_width(const QString& lines) const { return metrics_.size(0, lines).width(); }
+  QString text_in_box(PartSlot slot) const;
   bool fits_width(double scale, bool upright) const;
   /// By how much the drawing is higher than its room.
   double overflow(double scale, bool upright) const;
@@ -61,6 +64,11 @@ private:
   const QFontMetricsF& metrics_;
   double line_;
   double unit_;
+  // Measured once: every scale is tried, and measuring text is slow.
+  QString supply_text_, controller_text_;
+  double box_width_;
+  QString carriage_line_;
+  double carriage_width_;
 };
 
 } // namespace feedwright

@@ -1252,6 +1252,11 @@
         <comment>table, column, row, value</comment>
         <translation>%1: %2 in Zeile %3: %4</translation>
     </message>
+    <message>
+        <source>%1 where %2 is wanted</source>
+        <comment>value reached, value wanted</comment>
+        <translation>%1, wo %2 gewünscht sind</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -2556,6 +2561,11 @@
         <source>%1: %2</source>
         <comment>what governs: verdict</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>▲ %1, can fall</source>
+        <comment>gravity with its force</comment>
+        <translation>▲ %1, kann herabfallen</translation>
     </message>
 </context>
 <context>
@@ -7395,6 +7405,16 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>Show %1</source>
         <translation>%1 anzeigen</translation>
     </message>
+    <message>
+        <source>▲ Computed without “%1”, which stands in %2 and is not taken.</source>
+        <comment>text, field</comment>
+        <translation>▲ Gerechnet ist ohne „%1“; es steht in %2 und ist nicht übernommen.</translation>
+    </message>
+    <message>
+        <source>▲ Computed with %1 %2: “%3” stands in the field and is not taken.</source>
+        <comment>field, value, text</comment>
+        <translation>▲ Gerechnet ist mit %1 %2: „%3“ steht im Feld und ist nicht übernommen.</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MachineDocument</name>
@@ -8036,6 +8056,13 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <comment>letters of axes</comment>
         <translation>Auf %1 ist eine Grenze „über“ oder „knapp“. Die Achse wählen, um zu sehen, was Abhilfe schafft.</translation>
     </message>
+    <message numerus="yes">
+        <source>Nothing known is over or close; %n limit(s) are open.</source>
+        <translation>
+            <numerusform>Nichts Bekanntes ist „über“ oder „knapp“; %n Grenze ist offen.</numerusform>
+            <numerusform>Nichts Bekanntes ist „über“ oder „knapp“; %n Grenzen sind offen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>feedwright::ResultPicker</name>
@@ -8379,14 +8406,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Kopieren</translation>
     </message>
     <message>
-        <source>Copy the equation</source>
-        <translation>Gleichung kopieren</translation>
-    </message>
-    <message>
-        <source>Copies the equation as a line of text and as MathML (Ctrl+C)</source>
-        <translation>Kopiert die Gleichung als Textzeile und als MathML (Strg+C)</translation>
-    </message>
-    <message>
         <source>Figures behind it that move it most:</source>
         <translation>Werte dahinter, die es am stärksten ändern:</translation>
     </message>
@@ -8417,6 +8436,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>The largest part: %1.</source>
         <translation>Der größte Anteil: %1.</translation>
+    </message>
+    <message>
+        <source>Copy the working</source>
+        <translation>Rechenweg kopieren</translation>
+    </message>
+    <message>
+        <source>Copies equation, symbols and source as text, and the equation as MathML (Ctrl+C)</source>
+        <translation>Kopiert Gleichung, Formelzeichen und Quelle als Text, dazu die Gleichung als MathML (Strg+C)</translation>
     </message>
 </context>
 <context>

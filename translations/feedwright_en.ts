@@ -190,4 +190,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>feedwright::RemediesView</name>
+    <message numerus="yes">
+        <source>Nothing known is over or close; %n limit(s) are open.</source>
+        <translation>
+            <numerusform>Nothing known is over or close; %n limit is open.</numerusform>
+            <numerusform>Nothing known is over or close; %n limits are open.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

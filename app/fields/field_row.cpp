@@ -138,13 +138,12 @@ void FieldRow::refresh() {
     return;
   }
   field_ = *std::move(field);
-  const Look look = Look::of(editor_->palette());
-  paint_in(*origin_, QPalette::ButtonText, look.faint_ink);
-  paint_in(*note_, QPalette::WindowText, trouble_ ? look.over : look.faint_ink);
   show_origin();
   if (!holds_typed()) {
     show_value();
     show_note();
+  } else if (const auto said = said_) { // in the colours of another theme, perhaps
+    say(said->text, said->error);
   }
   restore_typed();
 }
@@ -260,6 +259,11 @@ void FieldRow::add_offers(QMenu& menu) {
 }
 
 void FieldRow::show_origin() {
+  const auto colours = editor_->palette().cacheKey();
+  if (colours != painted_for_) {
+    painted_for_ = colours;
+    paint_in(*origin_, QPalette::ButtonText, Look::of(editor_->palette()).faint_ink);
+  }
   const bool given = !std::holds_alternative<std::monostate>(field_.value);
   const bool is_text = field_.info.type == FieldType::text;
   const QString origin = given && !is_text ? words::origin_name(field_.note.origin) : QString();
@@ -337,6 +341,11 @@ void FieldRow::show_became(const QString& text) {
 
 /// Touches the widgets only where something changes: each touch lays the form out anew.
 void FieldRow::say(const QString& text, bool error) {
+  const Said now{text, error, editor_->palette().cacheKey()};
+  if (said_ == now && note_->isHidden() == (text.isEmpty() || !shown_)) {
+    return;
+  }
+  said_ = now;
   trouble_ = error;
   const QString guide = words::field_guide(slot_, field_.info);
   const QString description = text.isEmpty() ? guide : text + QLatin1Char(' ') + guide;

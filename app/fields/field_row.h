@@ -11,6 +11,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 class QGridLayout;
 class QLabel;
@@ -111,6 +112,17 @@ private:
   QString asides() const;
   void put_back(const ListedValue& listed);
 
+  /// What the note says, and in which colours: saying the same again costs as much as the first
+  /// time, at every edit and in every row.
+  struct Said {
+    QString text;
+    bool error;
+    qint64 colours; ///< key of the palette
+    bool operator==(const Said&) const = default;
+  };
+
+  std::optional<Said> said_;
+  qint64 painted_for_ = 0; ///< key of the palette
   bool trouble_ = false;
   bool shown_ = true;
   QWidget* editor_ = nullptr;

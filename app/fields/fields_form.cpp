@@ -34,6 +34,7 @@ FieldsForm::FieldsForm(const FormContext& context, std::size_t axis,
     add_part(slot, slots_shown.size() > 1);
   }
   layout_->addStretch(1);
+  open_the_first();
   open_as_remembered();
   refresh();
   order_tabs();
@@ -119,6 +120,17 @@ void FieldsForm::add_row(Section& section, PartSlot slot, const FieldView& field
         new BeltChooser(context_.document, context_.shelf.stock_belts, &section.widget->body());
     QGridLayout& grid = section.widget->grid();
     grid.addWidget(belts_, grid.rowCount(), 0, 1, 3);
+  }
+}
+
+/// A form of few fields is open whole; one of many, where nothing must be given, at its first part.
+void FieldsForm::open_the_first() {
+  constexpr std::size_t few = 12;
+  if (std::ranges::any_of(sections_, &Section::starts_open)) {
+    return;
+  }
+  for (Section& section : sections_) {
+    section.starts_open = rows_.size() <= few || &section == &sections_.front();
   }
 }
 

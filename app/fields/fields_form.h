@@ -67,6 +67,7 @@ private:
   void add_header(PartSlot slot);
   Section& section_for(PartSlot slot, std::string_view section, bool titled);
   void add_row(Section& section, PartSlot slot, const FieldView& field);
+  void open_the_first();
   void open_as_remembered();
   void look_for_reasons();
   bool matches(const FieldRow& row, const QString& text) const;

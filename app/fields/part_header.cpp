@@ -15,6 +15,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QShortcut>
 
 namespace feedwright {
 
@@ -167,6 +168,9 @@ void PartHeader::add_keeping() {
   kept_->hide();
   connect(keep_, &QPushButton::clicked, this, &PartHeader::ask_for_name);
   connect(name_, &QLineEdit::returnPressed, this, &PartHeader::keep);
+  auto* give_up = new QShortcut(QKeySequence(Qt::Key_Escape), name_);
+  give_up->setContext(Qt::WidgetShortcut);
+  connect(give_up, &QShortcut::activated, this, &PartHeader::ask_no_more);
   const int row = grid_->rowCount();
   auto* line = new QHBoxLayout;
   line->addWidget(name_, 1);
@@ -174,6 +178,12 @@ void PartHeader::add_keeping() {
   line->addWidget(keep_);
   grid_->addLayout(line, row, 0, 1, 2);
   grid_->addWidget(kept_, row + 1, 0, 1, 2);
+}
+
+void PartHeader::ask_no_more() {
+  name_->hide();
+  keep_->setText(tr("Keep in my list…"));
+  keep_->setFocus();
 }
 
 void PartHeader::ask_for_name() {
@@ -189,8 +199,10 @@ void PartHeader::ask_for_name() {
 }
 
 QString PartHeader::suggested_name() const {
-  // A listed part's source begins with its name.
-  return source_of_figures().section(QLatin1Char(':'), 0, 0).trimmed();
+  // A listed part's source begins with its name; any other is none.
+  const QString source = source_of_figures();
+  return source.contains(QLatin1Char(':')) ? source.section(QLatin1Char(':'), 0, 0).trimmed()
+                                           : QString();
 }
 
 void PartHeader::keep() {
@@ -209,8 +221,7 @@ void PartHeader::keep() {
                       : words::verdict_sign(Verdict::over) + QLatin1Char(' ') + kept.error());
   kept_->show();
   if (kept) {
-    name_->hide();
-    keep_->setText(tr("Keep in my list…"));
+    ask_no_more();
     emit own_list_changed();
   }
 }

@@ -52,6 +52,7 @@ private:
   void give_up_source();
   QString source_of_figures() const;
   void ask_for_name();
+  void ask_no_more();
   void keep();
   QString suggested_name() const;
 

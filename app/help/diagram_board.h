@@ -15,7 +15,7 @@ namespace feedwright {
 /// What a diagram is drawn on: the drawing's own shapes, and words that are never larger than
 /// their place.
 class DiagramBoard {
-  Q_DECLARE_TR_FUNCTIONS(HelpPictures)
+  Q_DECLARE_TR_FUNCTIONS(feedwright) // the context lupdate gives to what calls tr of a board
 
 public:
   DiagramBoard(QPainter& painter, const Look& colours, const QFont& font, const QRectF& area)

@@ -36,6 +36,7 @@ LimitsView::LimitsView(MachineDocument& document, QWidget* parent)
   lay_out();
   connect(&document_, &MachineDocument::changed, this, &LimitsView::refresh);
   connect(&document_, &MachineDocument::selection_changed, this, &LimitsView::refresh);
+  connect(&document_.pending(), &PendingTexts::changed, this, &LimitsView::refresh);
   refresh();
 }
 
@@ -95,27 +96,59 @@ void LimitsView::show_faults() {
                                   "put right:"));
   clear_faults();
   for (const Fault& fault : faults) {
-    const QString text = words::fault_in_machine(fault, document_.machine());
-    const auto number = fault_rows_.size();
-    auto* row = new QWidget(this);
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, 0, 0, 0);
-    QLabel* label = plain_label(text, row);
-    label->setObjectName(QStringLiteral("fault_%1").arg(number));
-    line->addWidget(label, 1);
-    if (fault.slot) {
-      auto* door = new QPushButton(tr("Show"), row);
-      door->setObjectName(QStringLiteral("go_to_fault_%1").arg(number));
-      door->setAccessibleName(tr("Show %1").arg(text));
-      const Selection there{fault.axis, *fault.slot, QString::fromStdString(fault.member)};
-      connect(door, &QPushButton::clicked, this, [this, there] { document_.select(there); });
-      line->addWidget(door, 0, Qt::AlignTop);
-    }
-    faults_->addWidget(row);
-    row->show();
-    fault_rows_.push_back(row);
+    const auto there = fault.slot ? std::optional(Selection{fault.axis, *fault.slot,
+                                                            QString::fromStdString(fault.member)})
+                                  : std::nullopt;
+    add_row(QStringLiteral("fault"), words::fault_in_machine(fault, document_.machine()), there);
   }
   show_notes(ordinary_, {});
+}
+
+/// A sentence above the ladders with the way to the field it is about.
+void LimitsView::add_row(const QString& name, const QString& text,
+                         const std::optional<Selection>& there) {
+  const auto number = fault_rows_.size();
+  auto* row = new QWidget(this);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  QLabel* label = plain_label(text, row);
+  label->setObjectName(QStringLiteral("%1_%2").arg(name).arg(number));
+  line->addWidget(label, 1);
+  if (there) {
+    auto* door = new QPushButton(tr("Show"), row);
+    door->setObjectName(QStringLiteral("go_to_%1_%2").arg(name).arg(number));
+    door->setAccessibleName(tr("Show %1").arg(text));
+    connect(door, &QPushButton::clicked, this, [this, there] { document_.select(*there); });
+    line->addWidget(door, 0, Qt::AlignTop);
+  }
+  faults_->addWidget(row);
+  row->show();
+  fault_rows_.push_back(row);
+}
+
+/// What is typed and not taken is not in the results: they must not pass for those of the text.
+void LimitsView::show_waiting() {
+  const std::size_t axis = document_.selection().axis;
+  for (const TypedAt& place : document_.pending().places()) {
+    if (place.answer || place.axis_or_machine().value_or(axis) != axis) {
+      continue;
+    }
+    const auto field = field_of(document_.machine(), axis, place.slot, place.field());
+    if (!field) {
+      continue;
+    }
+    const QString text = document_.pending().at(place).value_or(QString());
+    const QString name = words::field_name(place.slot, field->info.member);
+    const QString value = place.row_and_column() ? QString() : words::field_text(*field);
+    add_row(QStringLiteral("waiting"),
+            value.isEmpty()
+                ? tr("▲ Computed without “%1”, which stands in %2 and is not taken.", "text, field")
+                      .arg(text, name)
+                : tr("▲ Computed with %1 %2: “%3” stands in the field and is not taken.",
+                     "field, value, text")
+                      .arg(name, value, text),
+            Selection{axis, place.slot, text_of(place.field())});
+  }
 }
 
 void LimitsView::clear_faults() {
@@ -144,6 +177,7 @@ void LimitsView::show_results(const AxisResults& results) {
   }
   say({});
   clear_faults();
+  show_waiting();
   QStringList grave;
   QStringList ordinary;
   const std::vector<Answer>& answers = document_.current_axis()->answers;

@@ -40,6 +40,8 @@ private:
   void refresh();
   void show_faults();
   void clear_faults();
+  void show_waiting();
+  void add_row(const QString& name, const QString& text, const std::optional<Selection>& there);
   void show_results(const AxisResults& results);
   void choose(LimitId id);
   void say(const QString& sentence);
@@ -62,7 +64,7 @@ private:
   std::optional<LimitId> chosen_;
   GraveCautions* grave_ = nullptr; ///< above the ladders: not to be missed
   QVBoxLayout* faults_ = nullptr;
-  std::vector<QWidget*> fault_rows_;
+  std::vector<QWidget*> fault_rows_;             ///< of faults, or of texts that wait
   Notes ordinary_{QStringLiteral("finding_%1")}; ///< below the ladders
 };
 

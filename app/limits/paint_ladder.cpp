@@ -251,32 +251,44 @@ private:
     }
   }
 
+  /// Where a text stands beyond the bar, clear of the wanted line.
+  double beyond(const QRectF& bar, const LadderRow& row, double width) const {
+    const double left = bar.right() + u(6);
+    const double wanted = row.wanted.value_or(ladder_.wanted.value_or(-1.0));
+    if (wanted < 0.0) {
+      return left;
+    }
+    const double line = x_of(std::min(wanted, ladder_.end));
+    return line > left - u(4) && line < left + width + u(4) ? line + u(5) : left;
+  }
+
+  /// The figure, and that it governs where there is room for the word too. Only a bar so long that
+  /// nothing goes beyond it is written over at its end: a short one would be gone.
   void paint_value(const LadderRow& row, const QRectF& area) {
     const QRectF bar = bar_of(row, area);
     const QFontMetricsF metrics(font_of(row), p_.device());
     p_.setFont(font_of(row));
-    const QString text =
-        row.governs ? row.value + QStringLiteral("  ") + ladder_.governs_label : row.value;
-    double left = bar.right() + u(6);
-    const double wanted = row.wanted.value_or(ladder_.wanted.value_or(-1.0));
-    const double width = metrics.horizontalAdvance(text);
-    if (wanted >= 0.0) {
-      const double line = x_of(std::min(wanted, ladder_.end));
-      if (line > left - u(4) && line < left + width + u(4)) {
-        left = line + u(5);
+    QStringList texts{row.value};
+    if (row.governs) {
+      texts.prepend(row.value + QStringLiteral("  ") + ladder_.governs_label);
+    }
+    for (const QString& text : texts) {
+      const double width = metrics.horizontalAdvance(text);
+      // Rather across the wanted line than across the bar.
+      for (const double left : {beyond(bar, row, width), bar.right() + u(6)}) {
+        if (left <= rect_.right() - width - u(3)) {
+          write(turned(QRectF(left, area.top(), width + u(2), area.height())), start(), text,
+                look_.ink);
+          return;
+        }
       }
     }
+    const double width = metrics.horizontalAdvance(row.value);
     const double most = rect_.right() - width - u(3);
-    if (left <= most) {
-      write(turned(QRectF(left, area.top(), width + u(2), area.height())), start(), text,
-            look_.ink);
-      return;
-    }
-    // No room beyond the bar: on a patch of paper at its end.
     const QRectF patch =
         turned(QRectF(most - u(4), area.top() + u(2), width + u(6), area.height() - u(4)));
     p_.fillRect(patch, look_.paper);
-    write(patch, Qt::AlignHCenter, text, look_.ink);
+    write(patch, Qt::AlignHCenter, row.value, look_.ink);
   }
 
   void paint_wanted_line() {

@@ -167,9 +167,7 @@ void RemediesView::show_now() {
   }
   const auto troubled = limits_in_trouble(*results);
   if (troubled.empty()) {
-    show_quiet(std::ranges::any_of(results->findings, is_grave, &Finding::code)
-                   ? tr("No limit is over or close, but there is a danger: read the cautions.")
-                   : tr("Nothing is over or close."));
+    show_quiet(sentence_of_calm(*results));
   } else {
     show_limit(troubled, *results);
   }
@@ -177,6 +175,19 @@ void RemediesView::show_now() {
     // The row that was pressed is gone; who works by keys stays here.
     take_back_->setFocus(Qt::OtherFocusReason);
   }
+}
+
+/// What is not known is not well.
+QString RemediesView::sentence_of_calm(const AxisResults& results) {
+  if (std::ranges::any_of(results.findings, is_grave, &Finding::code)) {
+    return tr("No limit is over or close, but there is a danger: read the cautions.");
+  }
+  const auto open = std::ranges::count_if(results.limits, [](const Limit& limit) {
+    return limit.applies && limit.verdict == Verdict::open;
+  });
+  return open == 0
+             ? tr("Nothing is over or close.")
+             : tr("Nothing known is over or close; %n limit(s) are open.", nullptr, int(open));
 }
 
 /// The machine has no remedies of its own; its axes have.

@@ -55,6 +55,7 @@ private:
   void refresh();
   void show_now();
   QString sentence_of_machine() const;
+  static QString sentence_of_calm(const AxisResults& results);
   void show_quiet(const QString& sentence);
   void show_limit(const std::vector<LimitId>& troubled, const AxisResults& results);
   void fill_limits(const std::vector<LimitId>& troubled, const AxisResults& results);

@@ -73,6 +73,20 @@ private:
                          : words::open_reason(limit);
   }
 
+  /// The value and, where the change moves what is wanted too, against what it now stands.
+  QString value_then(const Limit& limit) const {
+    const Limit& now = about_.now.limit(limit.id);
+    if (!limit.reached || !limit.wanted || !now.wanted) {
+      return value_of(limit);
+    }
+    const LimitDescriptor& described = descriptor(limit.id);
+    const QString wanted = quantity(*limit.wanted, described);
+    return wanted == quantity(*now.wanted, described)
+               ? value_of(limit)
+               : tr("%1 where %2 is wanted", "value reached, value wanted")
+                     .arg(value_of(limit), wanted);
+  }
+
   QString field_value(const FieldChange& change, bool after) const {
     auto field = field_of(about_.machine, about_.axis, change.slot, change.member);
     if (!field) {
@@ -181,7 +195,7 @@ private:
     }
     const Limit& limit = remedy_.limit(about_.limit);
     QString own = limit.applies ? tr("then %1: %2", "value of the limit afterwards, verdict")
-                                      .arg(value_of(limit), words::verdict_word(limit.verdict))
+                                      .arg(value_then(limit), words::verdict_word(limit.verdict))
                                 : tr("then it is no limit any more");
     if (!remedy_.governing || remedy_.governing == about_.now.governing) {
       return own;
@@ -193,7 +207,7 @@ private:
 
   QString governs(const Limit& limit) const {
     return tr("then %1 governs: %2, %3", "limit, value, verdict")
-        .arg(words::limit_name(limit.id), value_of(limit), words::verdict_word(limit.verdict));
+        .arg(words::limit_name(limit.id), value_then(limit), words::verdict_word(limit.verdict));
   }
 
   QString named(const AxisLimit& limit) const {

@@ -35,12 +35,7 @@ public:
 
 private:
   void add_step(const WrittenStep& step) {
-    std::vector<Notation> rights{step.formula_notation};
-    if (numbers_say_more(step)) {
-      rights.push_back(step.numbers_notation);
-    }
-    rights.push_back(step.value_notation);
-    const FormulaBox box = set_equations(step.symbol_notation, rights, font(body_size),
+    const FormulaBox box = set_equations(step.symbol_notation, right_sides(step), font(body_size),
                                          pages_.body().width() - indent);
     // An equation is not torn from its name.
     constexpr qreal name_and_notes = 50.0;

@@ -39,18 +39,7 @@ FormulaLabel::FormulaLabel(QWidget* parent) : QWidget(parent) {
 
 void FormulaLabel::show_step(const WrittenStep& step, const QStringList& about) {
   left_ = step.symbol_notation;
-  rights_ = {step.formula_notation};
-  if (numbers_say_more(step)) {
-    rights_.push_back(step.numbers_notation);
-  }
-  Notation value = step.value_notation;
-  if (!step.si_value.empty()) {
-    value = equation({step.value_notation, step.si_notation});
-  }
-  // A figure taken as it stands has no third line of the same.
-  if (step.formula != step.value || !step.si_value.empty()) {
-    rights_.push_back(value);
-  }
+  rights_ = right_sides(step);
   about_ = about;
   std::vector<Notation> sides{left_};
   sides.insert(sides.end(), rights_.begin(), rights_.end());

@@ -141,13 +141,25 @@ QString TermsTable::as_text() const {
     if (has_chosen_rows() && !selectionModel()->isRowSelected(row)) {
       continue;
     }
-    QStringList cells;
-    for (int column = 0; column < column_count; ++column) {
-      cells << item(row, column)->text();
-    }
-    lines << cells.join(QLatin1Char('\t'));
+    lines << row_text(row);
   }
   return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+QString TermsTable::all_as_text() const {
+  QStringList lines;
+  for (int row = 0; row < rowCount(); ++row) {
+    lines << row_text(row);
+  }
+  return lines.join(QLatin1Char('\n'));
+}
+
+QString TermsTable::row_text(int row) const {
+  QStringList cells;
+  for (int column = 0; column < column_count; ++column) {
+    cells << item(row, column)->text();
+  }
+  return cells.join(QLatin1Char('\t'));
 }
 
 void TermsTable::changeEvent(QEvent* event) {

@@ -35,6 +35,8 @@ public:
   const std::vector<TermRow>& rows() const { return rows_; }
   /// The chosen rows, or all where none is, with the columns' heads, tabs between.
   QString as_text() const;
+  /// All rows without heads; empty if there is none.
+  QString all_as_text() const;
   /// Gives both tables the same columns.
   static void align(TermsTable& one, TermsTable& other);
   bool has_chosen_rows() const { return selectionModel()->hasSelection(); }
@@ -56,6 +58,7 @@ private:
   void set_row_height();
   int column_need(int column) const;
   int full_height() const;
+  QString row_text(int row) const;
 
   std::vector<TermRow> rows_;
 };

@@ -102,8 +102,9 @@ QWidget* WorkingView::make_bar() {
   copy_ = new QToolButton(this);
   copy_->setObjectName(QStringLiteral("working_copy"));
   copy_->setText(tr("Copy"));
-  copy_->setAccessibleName(tr("Copy the equation"));
-  copy_->setToolTip(tr("Copies the equation as a line of text and as MathML (Ctrl+C)"));
+  copy_->setAccessibleName(tr("Copy the working"));
+  copy_->setToolTip(
+      tr("Copies equation, symbols and source as text, and the equation as MathML (Ctrl+C)"));
   copy_->setFocusPolicy(Qt::StrongFocus);
   across->addWidget(trail_->back_button());
   across->addWidget(trail_->forward_button());
@@ -324,6 +325,16 @@ void WorkingView::follow(const TermRow& row) {
   }
 }
 
+QString WorkingView::as_text() const {
+  QStringList lines{words::result_name(chosen()), meaning_->text(), formula_->plain_text()};
+  for (const QLabel* note : {solved_, shares_}) {
+    lines << note->text();
+  }
+  lines << terms_->all_as_text() << validity_->text() << source_->text();
+  lines.removeAll(QString());
+  return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
 void WorkingView::copy() {
   auto* copied = new QMimeData;
   const QWidget* at = QApplication::focusWidget();
@@ -338,7 +349,7 @@ void WorkingView::copy() {
     delete copied;
     return;
   }
-  copied->setText(formula_->plain_text());
+  copied->setText(as_text());
   copied->setData(QStringLiteral("application/mathml+xml"), formula_->mathml().toUtf8());
   QApplication::clipboard()->setMimeData(copied);
 }

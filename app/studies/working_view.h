@@ -36,7 +36,7 @@ public:
 public slots:
   void go_back();
   void go_forward();
-  /// Equation and MathML, or the table's rows if the keyboard is there.
+  /// The whole working, its equation as MathML too; the table's rows if the keyboard is there.
   void copy();
 
 private:
@@ -52,6 +52,8 @@ private:
   void show_movers();
   void show_notes(ResultId id);
   void follow(const TermRow& row);
+  /// What is shown, for a build log or a letter: name, equation, symbols, validity, source.
+  QString as_text() const;
 
   MachineDocument& document_;
   /// The axis is sized anew for every figure: after all else has been shown.

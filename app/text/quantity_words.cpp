@@ -5,6 +5,7 @@
 #include "text/word_table.h"
 #include "text/words.h"
 
+#include <QGuiApplication>
 #include <QStringList>
 
 namespace feedwright::words {
@@ -158,8 +159,14 @@ QString origin_name(Origin origin) {
 
 QString quantity(const AnyQuantity& value, std::string_view unit, int digits) {
   const Unit* found = find_unit(value.kind, unit);
-  return QString::fromStdString(
-      write_quantity(value, found != nullptr ? *found : si_unit(value.kind), digits, chosen_mark));
+  return left_to_right(QString::fromStdString(
+      write_quantity(value, found != nullptr ? *found : si_unit(value.kind), digits, chosen_mark)));
+}
+
+QString left_to_right(const QString& text) {
+  // In a text from right to left "9 kg" would come out as "kg 9".
+  const bool turned = QGuiApplication::layoutDirection() == Qt::RightToLeft;
+  return turned ? QChar(0x2066) + text + QChar(0x2069) : text;
 }
 
 QString result_value(ResultId id, const AxisResults& results, int digits) {

@@ -47,6 +47,8 @@ QString read_error_text(
     std::string_view member); ///< `"5 kg" is a mass; the lead is a length, such as 5 mm`
 /// A value in the given unit with four sensible digits and the language's decimal mark.
 QString quantity(const AnyQuantity& value, std::string_view unit, int digits = 4);
+/// As it stands also within a text that runs from right to left: a figure with its unit, a ratio.
+QString left_to_right(const QString& text);
 QString result_value(ResultId id, const AxisResults& results,
                      int digits = 4); ///< "open" if missing
 /// A field's value as shown in its editor: as typed if there is a text, else exact in its usual

@@ -206,7 +206,23 @@ private:
         beside(train_.motor_text.section(QLatin1Char('\n'), 1), plan_.motor, sides, Tone::faint);
   }
 
+  void label_gravity() {
+    if (plan_.gravity_arrow.isNull()) {
+      return;
+    }
+    const Tone tone = train_.can_fall ? Tone::over : Tone::ink;
+    const QRectF way = QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2()).normalized();
+    const QString whole = train_.gravity_text + QLatin1Char('\n') + train_.lying_text;
+    if (!beside(whole, way, {left, above, below, right}, tone)) {
+      beside(train_.gravity_text, way, {left, above, below, right}, tone);
+    }
+  }
+
   void label_parts() {
+    // A danger has the first choice of places.
+    if (train_.can_fall) {
+      label_gravity();
+    }
     QRectF far_half = plan_.screw;
     far_half.setLeft(plan_.carriage.right());
     far_half.setRight(plan_.end.x() - u(14));
@@ -215,12 +231,8 @@ private:
     const QRectF arrow(plan_.cut_arrow.p1(), plan_.cut_arrow.p2());
     beside(train_.cut_text, arrow.adjusted(0, -u(5), u(2), u(5)), {right, below, above},
            train_.cuts ? Tone::accent : Tone::faint);
-    if (!plan_.gravity_arrow.isNull()) {
-      const QRectF way = QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2()).normalized();
-      const QString whole = train_.gravity_text + QLatin1Char('\n') + train_.lying_text;
-      if (!beside(whole, way, {left, above, below, right}, Tone::ink)) {
-        beside(train_.gravity_text, way, {left, above, below, right}, Tone::ink);
-      }
+    if (!train_.can_fall) {
+      label_gravity();
     }
     const QRectF rail_end(plan_.end.x() - u(2), plan_.rail - u(4), u(2), u(8));
     beside(train_.guides_text, rail_end, {right, above, left}, Tone::faint);
@@ -258,8 +270,9 @@ private:
 
 QString ratio_text(double scale, const TrainOptions& options) {
   const double n = options.units_per_mm / scale;
-  return n >= 1.0 ? QCoreApplication::translate("Train", "1 : %1").arg(number_text(n))
-                  : QCoreApplication::translate("Train", "%1 : 1").arg(number_text(1 / n));
+  return words::left_to_right(
+      n >= 1.0 ? QCoreApplication::translate("Train", "1 : %1").arg(number_text(n))
+               : QCoreApplication::translate("Train", "%1 : 1").arg(number_text(1 / n)));
 }
 
 QString scale_text(const TrainPlan& plan, const TrainOptions& options) {

@@ -208,7 +208,7 @@ private:
       }
     }
     if (!plan_.gravity_arrow.isNull()) {
-      shapes_.arrow(plan_.gravity_arrow, look_.ink, true);
+      shapes_.arrow(plan_.gravity_arrow, train_.can_fall ? look_.over : look_.ink, true);
     }
   }
 

@@ -175,6 +175,13 @@ private:
         results_ != nullptr && results_->gravity_force
             ? tr("gravity %1").arg(words::quantity(any(*results_->gravity_force), "N", 3))
             : tr("gravity");
+    out_.can_fall =
+        results_ != nullptr && std::ranges::any_of(results_->findings, [](const Finding& finding) {
+          return finding.code == FindingCode::axis_can_fall;
+        });
+    if (out_.can_fall) {
+      out_.gravity_text = tr("▲ %1, can fall", "gravity with its force").arg(out_.gravity_text);
+    }
     out_.lying_text = tr("axis inclined %1, drawn lying").arg(angle);
     out_.title = tr("%1 (inclined %2, drawn lying)", "axis, angle").arg(out_.title, angle);
   }

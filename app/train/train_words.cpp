@@ -11,7 +11,7 @@ namespace feedwright {
 QString ShownAxis::shown(PartSlot slot, std::string_view member) const {
   const auto field = field_of(machine, number, slot, member);
   const bool missing = !field || std::holds_alternative<std::monostate>(field->value);
-  return missing ? QString() : words::field_text(*field);
+  return missing ? QString() : words::left_to_right(words::field_text(*field));
 }
 
 namespace train_words {

@@ -149,6 +149,17 @@ void MainWindow::update_title() {
                      ? tr("%1[*] (open elsewhere) – Feedwright", "title of the window").arg(name)
                      : tr("%1[*] – Feedwright", "title of the window").arg(name));
   setWindowModified(document_->is_modified());
+  offer_files();
+}
+
+/// On the start page there is no machine to be seen, and a pristine one is nothing to save.
+void MainWindow::offer_files() {
+  const bool any = !is_on_start_page() || !is_pristine();
+  for (const char* name : {"save", "save_as", "sheet_pdf", "preview", "print"}) {
+    if (auto* action = findChild<QAction*>(QString::fromLatin1(name))) {
+      action->setEnabled(any);
+    }
+  }
 }
 
 void MainWindow::greet(const QString& path) {

@@ -111,6 +111,7 @@ private:
   QAction* add_action(QMenu& menu, const QString& name, const QString& text,
                       const QKeySequence& keys, std::function<void()> act);
   void update_title();
+  void offer_files();
   void tell_of_outside_change();
   void greet(const QString& path);
   void tell_of_holder();

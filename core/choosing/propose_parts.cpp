@@ -193,6 +193,18 @@ private:
     }
   }
 
+  /// Whether the row is the motor that is there already, perhaps described in another way: by its
+  /// ratings what was known by its curve.
+  bool is_fitted(const ListedPart& part) const {
+    constexpr std::string_view same_of_one[] = {"holding_torque", "rotor_inertia"};
+    return std::ranges::all_of(same_of_one, [&](std::string_view member) {
+      const auto listed = figure(part, member);
+      const auto field = field_of(trial_.machine(), 0, PartSlot::motor, member);
+      const auto* now = field ? std::get_if<AnyQuantity>(&field->value) : nullptr;
+      return listed && now != nullptr && std::abs(ratio_size(*listed, now->si)) < 1e-6;
+    });
+  }
+
   /// The least motor that does it: of steppers by their holding torque, of servos by their
   /// continuous one.
   void motors() {
@@ -200,7 +212,8 @@ private:
     const auto by_torque = [&](ListedKind kind, std::string_view member) {
       return chosen(kind, [&](const ListedPart& part, std::size_t i) -> std::optional<Candidate> {
         const auto torque = figure(part, member);
-        return torque ? std::optional(Candidate{i, *torque, true}) : std::nullopt;
+        return torque && !is_fitted(part) ? std::optional(Candidate{i, *torque, true})
+                                          : std::nullopt;
       });
     };
     auto steppers = by_torque(ListedKind::stepper_by_points, "holding_torque");

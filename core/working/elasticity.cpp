@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "working/elasticity.h"
 
+#include "working/evaluate.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,20 +14,6 @@ using Form = Expression::Form;
 
 bool is_leaf(const Expression& e) {
   return e.form == Form::constant || e.form == Form::input || e.form == Form::result;
-}
-
-/// d f(x)/dx of the recorded functions.
-double derivative(std::string_view function, double x, double y) {
-  if (function == "sqrt") {
-    return 0.5 / y;
-  }
-  if (function == "tan") {
-    return 1.0 + y * y;
-  }
-  if (function == "atan") {
-    return 1.0 / (1.0 + x * x);
-  }
-  return function == "sin" ? std::cos(x) : -std::sin(x);
 }
 
 /// Walks from the whole down, carrying dy/d(node).
@@ -57,7 +45,11 @@ public:
       return;
     case Form::negate: down(operand(0), -slope); return;
     case Form::square: down(operand(0), slope * 2.0 * value(0)); return;
-    case Form::function: down(operand(0), slope * derivative(e.name, value(0), e.value.si)); return;
+    case Form::function:
+      if (const RecordedFunction* function = recorded_function(e.name)) {
+        down(operand(0), slope * function->slope(value(0)));
+      }
+      return;
     }
   }
 

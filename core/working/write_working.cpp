@@ -4,6 +4,7 @@
 #include "sheet/file_units.h"
 #include "units/read_quantity.h"
 #include "working/elasticity.h"
+#include "working/evaluate.h"
 
 #include <algorithm>
 #include <array>
@@ -73,9 +74,10 @@ public:
     out_.symbol_notation = leaf(Form::symbol, out_.symbol);
     out_.formula_notation = notation_of(*step.how);
     out_.formula = write_line(out_.formula_notation);
-    out_.numbers_notation = in_numbers(out_.formula_notation);
+    out_.numbers_notation = in_numbers(out_.formula_notation, values_);
     out_.with_numbers = write_line(out_.numbers_notation);
     write_value(about, step.value);
+    write_in_si(about, *step.how, step.value);
     share_out(*step.how);
     return std::move(out_);
   }
@@ -94,6 +96,25 @@ private:
     }
   }
 
+  /// What goes into a calculator for a figure in that unit; it takes degrees as they are.
+  static double as_typed(double si, const Unit& unit) {
+    return unit.kind == Kind::angle ? si : (si - unit.offset) / unit.factor;
+  }
+
+  /// A reader who multiplies "909 rpm · 0.796 mm/rad" out does not get metres a minute.
+  void write_in_si(const ResultDescriptor& about, const Expression& how, const AnyQuantity& value) {
+    constexpr double close_enough = 1e-6;
+    const auto gives = [&](const std::map<const Expression*, double>& leaves, double wanted) {
+      const std::optional<double> found = evaluate(how, leaves);
+      return found && std::abs(*found - wanted) <= close_enough * std::abs(wanted);
+    };
+    const Unit& unit = units_.unit_of(about.kind, about.unit);
+    if (!gives(shown_, as_typed(value.si, unit)) && gives({}, value.si)) {
+      out_.si_numbers_notation = in_numbers(out_.formula_notation, si_values_);
+      out_.with_si_numbers = write_line(out_.si_numbers_notation);
+    }
+  }
+
   static const Unit& usual_unit(Kind kind) {
     const auto units = units_of(kind);
     return units.empty() ? si_unit(kind) : units.front();
@@ -104,8 +125,12 @@ private:
     return leaf(Form::number, of_pi ? *of_pi : write_number(value, digits_of_terms, mark_));
   }
 
-  /// Keeps a term the first time it is met.
-  Notation term(const Expression& how, WrittenTerm term, Notation value, Form form = Form::symbol) {
+  /// Keeps a term the first time it is met. `unit`: what `value` is in; null of a count.
+  Notation term(const Expression& how, WrittenTerm term, const AnyQuantity& quantity,
+                const Unit* unit, Notation value, Form form = Form::symbol) {
+    if (unit != nullptr) {
+      shown_[&how] = as_typed(quantity.si, *unit);
+    }
     const auto same = [&](const WrittenTerm& other) {
       return other.symbol == term.symbol && other.value == term.value &&
              other.input == term.input && other.result == term.result;
@@ -116,11 +141,20 @@ private:
     made.term = index;
     if (found == out_.terms.end()) {
       value.term = index;
+      si_values_.push_back(unit != nullptr ? in_si(quantity) : value);
+      si_values_.back().term = index;
       values_.push_back(std::move(value));
       out_.terms.push_back(std::move(term));
     }
     term_of_[&how] = index;
     return made;
+  }
+
+  /// An angle stays in degrees, which any calculator takes.
+  Notation in_si(const AnyQuantity& quantity) const {
+    const Unit& unit =
+        quantity.kind == Kind::angle ? usual_unit(Kind::angle) : si_unit(quantity.kind);
+    return written_number(write_quantity(quantity, unit, digits_of_terms, mark_), unit.symbol);
   }
 
   /// An input in the unit it was typed in.
@@ -142,18 +176,20 @@ private:
     }
     WrittenTerm made;
     made.symbol = field->info.symbol;
-    std::string_view unit;
-    if (const auto* quantity = std::get_if<AnyQuantity>(&field->value)) {
-      const Unit& shown = unit_of_field(*field);
-      unit = shown.symbol;
-      made.value = write_quantity(*quantity, shown, digits_of_terms, mark_);
+    const Unit* unit = nullptr;
+    AnyQuantity quantity;
+    if (const auto* given = std::get_if<AnyQuantity>(&field->value)) {
+      quantity = *given;
+      unit = &unit_of_field(*field);
+      made.value = write_quantity(quantity, *unit, digits_of_terms, mark_);
     } else if (const auto* count = std::get_if<std::int64_t>(&field->value)) {
       made.value = write_number(static_cast<double>(*count), 12);
     }
     made.input = InputRef{how.subject, field->info.member};
     made.origin = field->note.origin;
-    Notation value = written_number(made.value, unit);
-    return term(how, std::move(made), std::move(value));
+    Notation value =
+        written_number(made.value, unit != nullptr ? unit->symbol : std::string_view());
+    return term(how, std::move(made), quantity, unit, std::move(value));
   }
 
   Notation constant(const Expression& how) {
@@ -167,7 +203,7 @@ private:
     made.value = write_quantity(how.value, unit, digits_of_terms, mark_);
     Notation value = written_number(made.value, unit.symbol);
     if (how.name.front() < '0' || how.name.front() > '9') {
-      return term(how, std::move(made), std::move(value));
+      return term(how, std::move(made), how.value, &unit, std::move(value));
     }
     // "100 km" is its own symbol.
     const std::size_t space = how.name.find(' ');
@@ -175,7 +211,7 @@ private:
     if (space != how.name.npos) {
       itself.unit = how.name.substr(space + 1);
     }
-    return term(how, std::move(made), std::move(itself), Form::number);
+    return term(how, std::move(made), how.value, &unit, std::move(itself), Form::number);
   }
 
   Notation earlier(const Expression& how) {
@@ -183,10 +219,11 @@ private:
     const Unit& unit = units_.unit_of(about.kind, about.unit);
     WrittenTerm made;
     made.symbol = about.symbol;
-    made.value = write_quantity({about.kind, how.value.si}, unit, digits_of_terms, mark_);
+    const AnyQuantity named{about.kind, how.value.si};
+    made.value = write_quantity(named, unit, digits_of_terms, mark_);
     made.result = about.id;
     Notation value = written_number(made.value, unit.symbol);
-    return term(how, std::move(made), std::move(value));
+    return term(how, std::move(made), named, &unit, std::move(value));
   }
 
   Notation solved(const Expression& how) {
@@ -228,13 +265,13 @@ private:
   }
 
   /// The same tree with each symbol's value in its place.
-  Notation in_numbers(const Notation& symbols) const {
+  static Notation in_numbers(const Notation& symbols, const std::vector<Notation>& values) {
     if (symbols.term) {
-      return values_[*symbols.term];
+      return values[*symbols.term];
     }
     Notation made = symbols;
     for (Notation& part : made.parts) {
-      part = in_numbers(part);
+      part = in_numbers(part, values);
     }
     return made;
   }
@@ -264,7 +301,9 @@ private:
   DecimalMark mark_;
   FileUnits units_;
   WrittenStep out_;
-  std::vector<Notation> values_; ///< of each term
+  std::vector<Notation> values_;              ///< of each term
+  std::vector<Notation> si_values_;           ///< the same in SI units
+  std::map<const Expression*, double> shown_; ///< a leaf's number in the unit it is shown in
   std::map<const Expression*, std::size_t> term_of_;
 };
 
@@ -272,6 +311,29 @@ private:
 
 bool numbers_say_more(const WrittenStep& step) {
   return step.with_numbers != step.formula && step.with_numbers != step.value;
+}
+
+std::vector<Notation> right_sides(const WrittenStep& step) {
+  std::vector<Notation> sides{step.formula_notation};
+  if (numbers_say_more(step)) {
+    sides.push_back(step.numbers_notation);
+  }
+  const bool mixed = !step.with_si_numbers.empty();
+  if (mixed) {
+    sides.push_back(step.si_numbers_notation);
+  }
+  Notation value = step.value_notation;
+  if (!step.si_value.empty()) {
+    // After a line in SI units its result comes first.
+    value = leaf(Form::relation, "=");
+    value.parts = mixed ? std::vector{step.si_notation, step.value_notation}
+                        : std::vector{step.value_notation, step.si_notation};
+  }
+  // A figure taken as it stands has no further line of the same.
+  if (step.formula != step.value || !step.si_value.empty()) {
+    sides.push_back(std::move(value));
+  }
+  return sides;
 }
 
 WrittenStep write_step(const WorkingStep& step, const Machine& machine, std::size_t axis,

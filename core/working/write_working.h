@@ -40,8 +40,12 @@ struct WrittenStep {
   std::string with_numbers; ///< "5 mm/(2π)"
   std::string value;        ///< "0.7958 mm"
   std::string si_value;     ///< in the coherent SI unit, where that is another; else empty
+  /// "0.005 m/(2π)", where the line with numbers is no arithmetic as it stands, for its units are
+  /// mixed; else empty.
+  std::string with_si_numbers;
   /// The same as trees.
   Notation symbol_notation, formula_notation, numbers_notation, value_notation, si_notation;
+  Notation si_numbers_notation;
   /// Where the formula is f(…), a value found by solving: which equation.
   std::string_view solved;
   std::vector<WrittenTerm> terms; ///< each once, in the order met
@@ -51,6 +55,10 @@ struct WrittenStep {
 
 /// Whether the line with numbers says something that the formula and the value do not.
 bool numbers_say_more(const WrittenStep& step);
+
+/// What stands after the equals signs, one below the other: the formula, the numbers in it, those
+/// in SI units where the units are mixed, and the value.
+std::vector<Notation> right_sides(const WrittenStep& step);
 
 /// `machine` and `axis` must be those the step was recorded for. Values are in the units the
 /// machine is typed in.

@@ -15,6 +15,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollArea>
 #include <QSignalSpy>
 #include <QTableWidget>
@@ -335,6 +336,13 @@ TEST_CASE("a part filled in by hand is kept in one's own list and offered from t
     QTest::mouseClick(&shown.find<QPushButton>("keep_part"), Qt::LeftButton);
     auto& name = shown.find<QLineEdit>("kept_name");
     REQUIRE(name.isVisible());
+    // A source is no name.
+    CHECK(name.text().isEmpty());
+    shown.window->activateWindow();
+    QTest::keyClick(&name, Qt::Key_Escape);
+    CHECK_FALSE(name.isVisible());
+    QTest::mouseClick(&shown.find<QPushButton>("keep_part"), Qt::LeftButton);
+    REQUIRE(name.isVisible());
     type_into(name, "from the drawer");
     QCoreApplication::processEvents();
     CHECK(shown.find<QLabel>("kept_note").text().contains(QStringLiteral("from the drawer")));
@@ -360,4 +368,13 @@ TEST_CASE("with large letters names stand above their editors and nothing is cut
     CHECK(lead.fontMetrics().horizontalAdvance(QStringLiteral("1000.25 mm")) < lead.width());
   }
   QApplication::setFont(before);
+}
+
+TEST_CASE("a form that wants nothing still shows fields, not only the heads of its sections") {
+  Shown shown;
+  choose(shown, PartSlot::targets);
+  const auto sections = shown.window->findChildren<FieldSection*>(
+      QRegularExpression(QStringLiteral("^section\\.targets\\.")));
+  REQUIRE(sections.size() > 1);
+  CHECK(std::ranges::any_of(sections, [](const FieldSection* one) { return one->is_open(); }));
 }

@@ -5,14 +5,17 @@
 #include "limits/grave_cautions.h"
 #include "limits/ladder_widget.h"
 #include "limits/limits_view.h"
+#include "limits/paint_ladder.h"
 #include "sizing/limits.h"
 #include "sizing/size_axis.h"
 #include "studies/studies_view.h"
 #include "studies/working_view.h"
 #include "support/window.h"
 
+#include <QImage>
 #include <QLabel>
 #include <QMouseEvent>
+#include <QPainter>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QToolButton>
@@ -120,6 +123,35 @@ TEST_CASE("no row of a ladder overlaps another or leaves the ladder") {
         }
       }
     }
+  }
+}
+
+TEST_CASE("the bar of what governs is seen however little room its words leave") {
+  const Machine machine = sample("plank-router");
+  const FileUnits units(machine);
+  const AxisResults results = size_axis(machine, machine.axes[0]);
+  const Ladder feeds = ladder_of(results, LimitScale::feed, units);
+  REQUIRE(feeds.rows.front().governs);
+  const Look look = Look::of(QPalette());
+  for (const int width : {260, 320, 400, 520, 640, 900}) {
+    QImage picture(width, 240, QImage::Format_RGB32);
+    picture.fill(look.paper);
+    LadderOptions options;
+    options.font.setPixelSize(20);
+    const LadderPlan plan =
+        plan_ladder(feeds, QRectF(picture.rect()), options, static_cast<QPaintDevice*>(&picture));
+    QPainter painter(&picture);
+    paint_ladder(painter, feeds, QRectF(picture.rect()), plan, look, options);
+    painter.end();
+    int red = 0;
+    const int middle = int(plan.rows.front().center().y());
+    for (int x = int(plan.scale_left); x < width; ++x) {
+      red += picture.pixelColor(x, middle) == look.over ? 1 : 0;
+    }
+    const double bar =
+        *feeds.rows.front().length / feeds.end * (plan.scale_right - plan.scale_left);
+    INFO(width);
+    CHECK(red > 0.8 * bar);
   }
 }
 

@@ -281,8 +281,13 @@ TEST_CASE(
   CHECK(busy > 8 * shown.window->fontMetrics().lineSpacing());
   shown.window->show_axis(1);
   settle(shown);
+  // What is not known is not called well.
+  const auto& limits = shown.document().current()->limits;
+  const auto open = std::ranges::count_if(
+      limits, [](const Limit& limit) { return limit.applies && limit.verdict == Verdict::open; });
+  REQUIRE(open > 1);
   CHECK(shown.find<QLabel>("remedies_sentence").text() ==
-        QStringLiteral("Nothing is over or close."));
+        QStringLiteral("Nothing known is over or close; %1 limits are open.").arg(open));
   CHECK(visible_rows(shown).isEmpty());
   CHECK(view(shown).height() < 3 * shown.window->fontMetrics().lineSpacing());
   shown.window->show_axis(0);
@@ -321,4 +326,16 @@ TEST_CASE("figures are told in the units the machine is typed in") {
   Shown shown(machine);
   settle(shown);
   CHECK(shown.find<QLabel>("remedies_sentence").text().contains(QStringLiteral("in/min")));
+}
+
+TEST_CASE("a change that moves what is wanted says against what it then stands") {
+  Machine machine = plank_router();
+  machine.axes[0].targets.acceleration = Positive<Acceleration>::of(from_si<Acceleration>(12.0));
+  Shown shown(machine);
+  settle(shown);
+  shown.find<RemediesView>("remedies_view").choose(LimitId::motor_thrust);
+  const RemedyRow& row = row_saying(shown, "mass");
+  INFO(row.accessibleName().toStdString());
+  CHECK(row.accessibleName().contains(QStringLiteral(" where ")));
+  CHECK(row.accessibleName().contains(QStringLiteral(" is wanted")));
 }

@@ -6,6 +6,7 @@
 #include "studies/studies_view.h"
 #include "studies/terms_table.h"
 #include "support/window.h"
+#include "text/words.h"
 #include "text/working_words.h"
 
 #include <QApplication>
@@ -149,13 +150,16 @@ TEST_CASE("results stand in groups whose heads cannot be chosen") {
   CHECK(heads >= 8);
 }
 
-TEST_CASE("the equation is copied as a line and as MathML, the table with tabs") {
+TEST_CASE("a working is copied whole and its equation as MathML, the table with tabs") {
   OnWorking shown(ResultId::screw_travel);
   QTest::mouseClick(&shown.find<QToolButton>("working_copy"), Qt::LeftButton);
   const QMimeData* copied = QApplication::clipboard()->mimeData();
   REQUIRE(copied != nullptr);
-  CHECK(copied->text() == QStringLiteral("r_s = l / (2π) = 5 mm / (2π) = 0.7958 mm/rad = "
-                                         "0.0007958 m/rad"));
+  const QStringList whole = copied->text().split(QLatin1Char('\n'));
+  CHECK(whole.first() == words::result_name(ResultId::screw_travel));
+  CHECK(whole.contains(QStringLiteral("r_s = l / (2π) = 5 mm / (2π) = 0.7958 mm/rad = "
+                                      "0.0007958 m/rad")));
+  CHECK(whole.contains(QStringLiteral("l\t5 mm\tlead (Final drive)\tpart\t+1 %")));
   CHECK(copied->data(QStringLiteral("application/mathml+xml")).startsWith("<math "));
   shown.window->activateWindow();
   shown.terms().setFocus();

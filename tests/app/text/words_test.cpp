@@ -168,3 +168,13 @@ TEST_CASE("the German catalogue is complete and keeps every place for a value") 
   }
   CHECK(messages > 700);
 }
+
+TEST_CASE("a quantity keeps its order in a text that runs from right to left") {
+  const AnyQuantity mass{Kind::mass, 9.0};
+  CHECK(words::quantity(mass, "kg") == QStringLiteral("9 kg"));
+  const InLanguage turned("x-pseudo");
+  const QString text = words::quantity(mass, "kg");
+  CHECK(text.startsWith(QChar(0x2066)));
+  CHECK(text.endsWith(QChar(0x2069)));
+  CHECK(text.contains(QStringLiteral("9 kg")));
+}

@@ -84,3 +84,29 @@ TEST_CASE("in the drawing no word covers another and no box the motor, at any us
     }
   }
 }
+
+TEST_CASE("that an axis can fall is said at its weight, in every usual size of the drawing") {
+  QImage device(8, 8, QImage::Format_ARGB32);
+  int falling = 0;
+  for (const Machine& machine : sample_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const AxisResults results = size_axis(machine, machine.axes[axis]);
+      const bool falls = std::ranges::any_of(results.findings, [](const Finding& finding) {
+        return finding.code == FindingCode::axis_can_fall;
+      });
+      const TrainGeometry train = train_geometry(machine, axis, &results);
+      CHECK(train.can_fall == falls);
+      falling += falls ? 1 : 0;
+      for (const QSizeF size : {QSizeF(560, 190), QSizeF(660, 216), QSizeF(1000, 320)}) {
+        TrainOptions options;
+        options.units_per_mm = 96.0 / 25.4;
+        const TrainPlan plan = plan_train(train, QRectF(QPointF(), size), options, &device);
+        INFO(machine.name << " " << axis << " " << size.width());
+        CHECK(falls == std::ranges::any_of(plan.labels, [](const PlannedLabel& label) {
+                return label.text.contains(QStringLiteral("can fall")) && label.tone == Tone::over;
+              }));
+      }
+    }
+  }
+  CHECK(falling > 0);
+}

@@ -373,3 +373,26 @@ TEST_CASE("a window in which something is being typed is not taken for an untouc
   QTest::keyClick(&lead, Qt::Key_Return);
   CHECK_FALSE(shown.window->is_pristine());
 }
+
+TEST_CASE("results say that a text which is not taken is not in them, and the way to it") {
+  Shown shown;
+  choose(shown, 0, PartSlot::drive);
+  auto& lead = shown.find<QLineEdit>("drive.lead");
+  begin_typing(lead, "5 furlong");
+  QTest::keyClick(&lead, Qt::Key_Return);
+  settle();
+  const QString said = shown.find<QLabel>("waiting_0").text();
+  INFO(said.toStdString());
+  CHECK(said.contains(QStringLiteral("5 furlong")));
+  CHECK(said.contains(QStringLiteral("lead 5 mm")));
+  choose(shown, 0, PartSlot::motor);
+  CHECK(shown.window->findChild<QLabel*>(QStringLiteral("waiting_0")) != nullptr);
+  press(shown, "go_to_waiting_0");
+  CHECK(shown.document().selection().slot == PartSlot::drive);
+  auto& again = shown.find<QLineEdit>("drive.lead");
+  CHECK(again.text() == QStringLiteral("5 furlong"));
+  begin_typing(again, "10 mm");
+  QTest::keyClick(&again, Qt::Key_Return);
+  settle();
+  CHECK(shown.window->findChild<QLabel*>(QStringLiteral("waiting_0")) == nullptr);
+}

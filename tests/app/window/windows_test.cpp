@@ -43,9 +43,16 @@ TEST_CASE("a first start shows the start page, later ones the machine worked on 
     Running run;
     CHECK(run.window().is_on_start_page());
     CHECK(run.window().windowTitle() == QStringLiteral("Feedwright[*]"));
+    const auto is_offered = [&](const char* name) {
+      return run.window().findChild<QAction*>(QString::fromLatin1(name))->isEnabled();
+    };
+    CHECK_FALSE(is_offered("save"));
+    CHECK_FALSE(is_offered("print"));
     run.answers.path = path;
     run.press("start_open");
     CHECK_FALSE(run.window().is_on_start_page());
+    CHECK(is_offered("save"));
+    CHECK(is_offered("print"));
     CHECK(run.count() == 1);
     CHECK(run.document().machine().name == "mine");
   }

@@ -414,3 +414,27 @@ TEST_CASE("against whip no screw is offered that travel and nut do not fit on") 
   }
   CHECK(offered > 0);
 }
+
+TEST_CASE("the motor that is there is not offered in another description") {
+  Machine machine = sample_machine("sample-machines/plank-router.feedwright");
+  const auto parts = listed_parts();
+  const auto fitted = field_of(machine, 0, PartSlot::motor, "holding_torque");
+  REQUIRE(fitted);
+  const auto torque_of = [&](const Remedy& remedy) -> const FieldValue* {
+    const auto& values = parts[*remedy.part].values;
+    const auto found = std::ranges::find(values, "holding_torque", &ListedValue::member);
+    return found != values.end() ? &found->value : nullptr;
+  };
+  int offered = 0;
+  for (const double newton : {400.0, 500.0, 520.0, 540.0, 560.0, 580.0, 600.0, 800.0, 1200.0}) {
+    machine.axes[0].targets.thrust = Positive<Force>::of(from_si<Force>(newton));
+    for (const Remedy& remedy : remedies_of(machine, LimitId::motor_thrust, parts)) {
+      if (remedy.part && torque_of(remedy) != nullptr) {
+        ++offered;
+        INFO(newton << " N: " << parts[*remedy.part].name);
+        CHECK_FALSE(*torque_of(remedy) == fitted->value);
+      }
+    }
+  }
+  CHECK(offered > 0);
+}

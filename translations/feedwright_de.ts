@@ -2567,6 +2567,10 @@
         <comment>gravity with its force</comment>
         <translation>▲ %1, kann herabfallen</translation>
     </message>
+    <message>
+        <source>▲ can fall</source>
+        <translation>▲ kann herabfallen</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8062,6 +8066,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
             <numerusform>Nichts Bekanntes ist „über“ oder „knapp“; %n Grenze ist offen.</numerusform>
             <numerusform>Nichts Bekanntes ist „über“ oder „knapp“; %n Grenzen sind offen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>See to the danger among the cautions first. %1</source>
+        <comment>sentence on a limit</comment>
+        <translation>Zuerst die Gefahr unter den Hinweisen beheben. %1</translation>
     </message>
 </context>
 <context>

@@ -226,7 +226,13 @@ void RemediesView::show_limit(const std::vector<LimitId>& troubled, const AxisRe
   sentence_->setForegroundRole(QPalette::WindowText);
   const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
                               document_.units()};
-  sentence_->setText(limit_heading(context, !remedies_.empty()));
+  const QString heading = limit_heading(context, !remedies_.empty());
+  const bool danger = std::ranges::any_of(results.findings, is_grave, &Finding::code);
+  const bool of_this = *shown_ == LimitId::whip; // whose danger is the limit's own
+  sentence_->setText(
+      danger && !of_this
+          ? tr("See to the danger among the cautions first. %1", "sentence on a limit").arg(heading)
+          : heading);
   fill_rows(results);
   set_quiet(false);
 }

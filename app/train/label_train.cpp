@@ -28,6 +28,10 @@ public:
     label_fixed();
     label_loop_head(writer_, plan_, options_);
     label_title();
+    // A danger has the first choice of places.
+    if (train_.can_fall) {
+      label_gravity();
+    }
     label_whip();
     label_marks(writer_, train_, plan_);
     label_motor();
@@ -212,17 +216,19 @@ private:
     }
     const Tone tone = train_.can_fall ? Tone::over : Tone::ink;
     const QRectF way = QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2()).normalized();
-    const QString whole = train_.gravity_text + QLatin1Char('\n') + train_.lying_text;
-    if (!beside(whole, way, {left, above, below, right}, tone)) {
-      beside(train_.gravity_text, way, {left, above, below, right}, tone);
+    QStringList texts{train_.gravity_text + QLatin1Char('\n') + train_.lying_text,
+                      train_.gravity_text};
+    if (train_.can_fall) {
+      texts << train_.fall_text;
+    }
+    for (const QString& text : texts) {
+      if (beside(text, way, {left, above, below, right}, tone)) {
+        return;
+      }
     }
   }
 
   void label_parts() {
-    // A danger has the first choice of places.
-    if (train_.can_fall) {
-      label_gravity();
-    }
     QRectF far_half = plan_.screw;
     far_half.setLeft(plan_.carriage.right());
     far_half.setRight(plan_.end.x() - u(14));

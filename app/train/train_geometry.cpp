@@ -180,6 +180,7 @@ private:
           return finding.code == FindingCode::axis_can_fall;
         });
     if (out_.can_fall) {
+      out_.fall_text = tr("▲ can fall");
       out_.gravity_text = tr("▲ %1, can fall", "gravity with its force").arg(out_.gravity_text);
     }
     out_.lying_text = tr("axis inclined %1, drawn lying").arg(angle);

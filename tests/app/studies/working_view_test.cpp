@@ -159,7 +159,7 @@ TEST_CASE("a working is copied whole and its equation as MathML, the table with 
   CHECK(whole.first() == words::result_name(ResultId::screw_travel));
   CHECK(whole.contains(QStringLiteral("r_s = l / (2π) = 5 mm / (2π) = 0.7958 mm/rad = "
                                       "0.0007958 m/rad")));
-  CHECK(whole.contains(QStringLiteral("l\t5 mm\tlead (Final drive)\tpart\t+1 %")));
+  CHECK(whole.filter(QStringLiteral("l\t5 mm\tlead (Final drive)\t")).size() == 1);
   CHECK(copied->data(QStringLiteral("application/mathml+xml")).startsWith("<math "));
   shown.window->activateWindow();
   shown.terms().setFocus();

@@ -1740,14 +1740,6 @@
         <translation>gewünscht %1</translation>
     </message>
     <message>
-        <source>longest at %1: %2</source>
-        <translation>größte Länge bei %1: %2</translation>
-    </message>
-    <message>
-        <source>At %1 between bearings whip allows %2.</source>
-        <translation>Bei %1 Lagerabstand sind %2 zulässig.</translation>
-    </message>
-    <message>
         <source>These end supports do not hold the screw.</source>
         <translation>Diese Endlagerung hält die Spindel nicht.</translation>
     </message>
@@ -2020,14 +2012,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>At %1 between bearings whip allows %2; the longest for %3 is %4.</source>
-        <translation>Bei %1 Lagerabstand sind %2 zulässig; die größte Länge für %3 ist %4.</translation>
-    </message>
-    <message>
-        <source>At %1 between bearings whip allows %2; no length that holds the travel allows %3.</source>
-        <translation>Bei %1 Lagerabstand sind %2 zulässig; keine Länge, in die der Verfahrweg passt, erlaubt %3.</translation>
-    </message>
-    <message>
         <source>travel</source>
         <translation>Verfahrweg</translation>
     </message>
@@ -2182,6 +2166,69 @@
         <source>While %1 the motor is asked %2; the largest share, %3, is %4.</source>
         <comment>what the motor does, torque, torque, where it goes</comment>
         <translation>Beim %1 werden vom Motor %2 verlangt; der größte Anteil, %3: %4.</translation>
+    </message>
+    <message>
+        <source>lowest of all limits</source>
+        <translation>niedrigste aller Grenzen</translation>
+    </message>
+    <message>
+        <source>lowest of the known limits</source>
+        <translation>niedrigste der bekannten Grenzen</translation>
+    </message>
+    <message>
+        <source>whip as it is, %1</source>
+        <comment>supports at the two ends</comment>
+        <translation>Biegeschwingen, wie es ist, %1</translation>
+    </message>
+    <message>
+        <source>%1 wanted %2, reached at no length</source>
+        <comment>sign, feed</comment>
+        <translation>%1 gewünscht %2, bei keiner Länge erreicht</translation>
+    </message>
+    <message>
+        <source>longest at %1: %2, then %3</source>
+        <comment>feed, length, limits that are lower beyond</comment>
+        <translation>längste bei %1: %2, dann %3</translation>
+    </message>
+    <message>
+        <source>%1 stops at %2</source>
+        <comment>name of a limit, feed</comment>
+        <translation>%1 endet bei %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 Not known yet: %2.</source>
+        <comment>sentence, names of limits</comment>
+        <translation>%1 Noch nicht bekannt: %2.</translation>
+    </message>
+    <message>
+        <source>At %1 between bearings %2 is the lowest limit, %3.</source>
+        <comment>length, name of a limit, feed</comment>
+        <translation>Bei %1 Lagerabstand ist %2 mit %3 die niedrigste Grenze.</translation>
+    </message>
+    <message>
+        <source>At %1 between bearings %2 is the lowest limit, %3</source>
+        <comment>length, name of a limit, feed</comment>
+        <translation>Bei %1 Lagerabstand ist %2 mit %3 die niedrigste Grenze</translation>
+    </message>
+    <message>
+        <source>%1; the longest screw for %2 is %3, then %4 stops it.</source>
+        <comment>what governs now, feed, length, names of limits</comment>
+        <translation>%1; die längste Spindel für %2 ist %3, darüber begrenzt %4.</translation>
+    </message>
+    <message>
+        <source>%1; no known limit keeps a longer one from %2.</source>
+        <comment>what governs now, feed</comment>
+        <translation>%1; keine bekannte Grenze hält eine längere Spindel von %2 ab.</translation>
+    </message>
+    <message>
+        <source>%1; no length reaches %2: %3.</source>
+        <comment>what governs now, feed, what each limit allows at the most</comment>
+        <translation>%1; keine Länge erreicht %2: %3.</translation>
     </message>
 </context>
 <context>

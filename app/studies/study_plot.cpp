@@ -23,10 +23,14 @@ QList<qreal> dash_pattern(int number) {
   case 1: return {6.0, 3.0};
   case 2: return {2.0, 2.5};
   case 3: return {8.0, 3.0, 2.0, 3.0};
-  case 4: return {12.0, 4.0};
-  case 5: return {12.0, 3.0, 2.0, 3.0, 2.0, 3.0};
+  case 4: return {12.0, 3.0, 2.0, 3.0, 2.0, 3.0};
+  case 5: return {12.0, 4.0};
   case 6: return {4.0, 6.0};
-  default: return {16.0, 3.0, 4.0, 3.0};
+  case 7: return {16.0, 3.0, 4.0, 3.0};
+  case 8: return {2.0, 6.0};
+  case 9: return {20.0, 5.0};
+  case 10: return {6.0, 3.0, 6.0, 8.0};
+  default: return {20.0, 3.0, 2.0, 3.0, 2.0, 3.0, 2.0, 3.0};
   }
 }
 

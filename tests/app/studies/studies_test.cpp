@@ -3,6 +3,7 @@
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
 #include "support/axes.h"
+#include "support/studies.h"
 #include "support/window.h"
 #include "window/style.h"
 
@@ -21,38 +22,14 @@
 #include <set>
 
 using namespace feedwright;
+using feedwright::testing::figure_of;
 using feedwright::testing::Folder;
+using feedwright::testing::machine_in;
+using feedwright::testing::many_machines;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::Shown;
 
 namespace {
-
-Machine machine_in(const std::string& folder, const char* name) {
-  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR + folder + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
-
-std::vector<std::pair<std::string, Machine>> many_machines() {
-  std::vector<std::pair<std::string, Machine>> machines;
-  for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
-    machines.emplace_back(name, machine_in("/sample-machines/", name));
-  }
-  for (const char* name :
-       {"belt-hauled", "looped-screws", "motors", "preloaded-pairs", "upright", "slaved-gantry"}) {
-    machines.emplace_back(name, machine_in("/tests/machines/", name));
-  }
-  return machines;
-}
-
-StudyFigure figure_of(Study study, const Machine& machine, std::size_t axis = 0) {
-  MachineDocument document(machine);
-  REQUIRE(axis < document.results().size());
-  return study_figure(study,
-                      {document.machine(), axis, document.results()[axis], document.units()});
-}
 
 void press(QWidget& widget, Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
   QTest::keyClick(&widget, key, modifiers);

@@ -1805,29 +1805,12 @@
         <translation>Wurzel der Quadratsumme</translation>
     </message>
     <message>
-        <source>allowed</source>
-        <translation>erlaubt</translation>
-    </message>
-    <message>
-        <source>wanted lost motion</source>
-        <translation>erlaubter Umkehrverlust</translation>
-    </message>
-    <message>
         <source>one step</source>
         <translation>ein Schritt</translation>
     </message>
     <message>
-        <source>open: %1</source>
-        <translation>offen: %1</translation>
-    </message>
-    <message>
         <source>%1: open, past the motor&apos;s pull-out torque</source>
         <translation>%1: offen, über dem Grenzmoment des Motors</translation>
-    </message>
-    <message>
-        <source>missing: %1</source>
-        <comment>a field</comment>
-        <translation>es fehlt: %1</translation>
     </message>
     <message>
         <source>%1: missing %2 (%3)</source>
@@ -2229,6 +2212,41 @@
         <source>%1; no length reaches %2: %3.</source>
         <comment>what governs now, feed, what each limit allows at the most</comment>
         <translation>%1; keine Länge erreicht %2: %3.</translation>
+    </message>
+    <message>
+        <source>allowed on reversal</source>
+        <translation>beim Umkehren zulässig</translation>
+    </message>
+    <message>
+        <source>allowed under cut</source>
+        <translation>beim Schnitt zulässig</translation>
+    </message>
+    <message>
+        <source>allowed as lost motion</source>
+        <translation>als Umkehrverlust zulässig</translation>
+    </message>
+    <message>
+        <source>%1 %2 is open</source>
+        <comment>sign, a part of an error</comment>
+        <translation>%1 %2 ist offen</translation>
+    </message>
+    <message>
+        <source>%1 %2 is missing</source>
+        <comment>sign, a field</comment>
+        <translation>%1 %2 fehlt</translation>
+    </message>
+    <message>
+        <source>upwards</source>
+        <translation>aufwärts</translation>
+    </message>
+    <message>
+        <source>downwards</source>
+        <translation>abwärts</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, unit</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -8101,6 +8119,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>↑ %1</source>
         <comment>a level above the scale</comment>
         <translation>↑ %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number with its unit, what it is</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>

@@ -158,6 +158,7 @@ private:
       }
       curve.present = false;
       curve.dash = dash_of(limit.id);
+      curve.at_edge = true;
       panel().curves.push_back(std::move(curve));
     }
   }

@@ -3,6 +3,7 @@
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
 #include "support/axes.h"
+#include "support/plots.h"
 #include "support/studies.h"
 #include "support/window.h"
 #include "window/style.h"
@@ -22,12 +23,14 @@
 #include <set>
 
 using namespace feedwright;
+using feedwright::testing::check_words_apart;
 using feedwright::testing::figure_of;
 using feedwright::testing::Folder;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::Shown;
+using feedwright::testing::words_of;
 
 namespace {
 
@@ -45,34 +48,6 @@ struct Studied : Shown {
   QCustomPlot& plot() { return canvas().plot(); }
   std::string reading() { return canvas().reading().toStdString(); }
 };
-
-/// Where the words of a plot are painted.
-std::vector<std::pair<QString, QRectF>> words_of(const QCustomPlot& plot) {
-  std::vector<std::pair<QString, QRectF>> words;
-  for (int i = 0; i < plot.itemCount(); ++i) {
-    const auto* text = qobject_cast<QCPItemText*>(plot.item(i));
-    if (text != nullptr && text->visible() && !text->text().isEmpty()) {
-      const QFontMetricsF metrics(text->font());
-      words.emplace_back(text->text(),
-                         QRectF(text->position->pixelPosition(), metrics.size(0, text->text()))
-                             .adjusted(1, 1, -1, -1));
-    }
-  }
-  return words;
-}
-
-void check_words_apart(const QCustomPlot& plot) {
-  const auto words = words_of(plot);
-  const QRectF whole(plot.rect());
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    INFO(words[i].first.toStdString());
-    CHECK(whole.contains(words[i].second));
-    for (std::size_t j = i + 1; j < words.size(); ++j) {
-      INFO(words[j].first.toStdString());
-      CHECK_FALSE(words[i].second.intersects(words[j].second));
-    }
-  }
-}
 
 } // namespace
 

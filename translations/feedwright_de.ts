@@ -1745,14 +1745,6 @@
         <translation>gewünscht %1</translation>
     </message>
     <message>
-        <source>longest at %1: %2</source>
-        <translation>größte Länge bei %1: %2</translation>
-    </message>
-    <message>
-        <source>At %1 between bearings whip allows %2.</source>
-        <translation>Bei %1 Lagerabstand sind %2 zulässig.</translation>
-    </message>
-    <message>
         <source>These end supports do not hold the screw.</source>
         <translation>Diese Endlagerung hält die Spindel nicht.</translation>
     </message>
@@ -1818,29 +1810,12 @@
         <translation>Wurzel der Quadratsumme</translation>
     </message>
     <message>
-        <source>allowed</source>
-        <translation>erlaubt</translation>
-    </message>
-    <message>
-        <source>wanted lost motion</source>
-        <translation>erlaubter Umkehrverlust</translation>
-    </message>
-    <message>
         <source>one step</source>
         <translation>ein Schritt</translation>
     </message>
     <message>
-        <source>open: %1</source>
-        <translation>offen: %1</translation>
-    </message>
-    <message>
         <source>%1: open, past the motor&apos;s pull-out torque</source>
         <translation>%1: offen, über dem Grenzmoment des Motors</translation>
-    </message>
-    <message>
-        <source>missing: %1</source>
-        <comment>a field</comment>
-        <translation>es fehlt: %1</translation>
     </message>
     <message>
         <source>%1: missing %2 (%3)</source>
@@ -2025,14 +2000,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>At %1 between bearings whip allows %2; the longest for %3 is %4.</source>
-        <translation>Bei %1 Lagerabstand sind %2 zulässig; die größte Länge für %3 ist %4.</translation>
-    </message>
-    <message>
-        <source>At %1 between bearings whip allows %2; no length that holds the travel allows %3.</source>
-        <translation>Bei %1 Lagerabstand sind %2 zulässig; keine Länge, in die der Verfahrweg passt, erlaubt %3.</translation>
-    </message>
-    <message>
         <source>travel</source>
         <translation>Verfahrweg</translation>
     </message>
@@ -2187,6 +2154,104 @@
         <source>While %1 the motor is asked %2; the largest share, %3, is %4.</source>
         <comment>what the motor does, torque, torque, where it goes</comment>
         <translation>Beim %1 werden vom Motor %2 verlangt; der größte Anteil, %3: %4.</translation>
+    </message>
+    <message>
+        <source>lowest of all limits</source>
+        <translation>niedrigste aller Grenzen</translation>
+    </message>
+    <message>
+        <source>lowest of the known limits</source>
+        <translation>niedrigste der bekannten Grenzen</translation>
+    </message>
+    <message>
+        <source>whip as it is, %1</source>
+        <comment>supports at the two ends</comment>
+        <translation>Biegeschwingen, wie es ist, %1</translation>
+    </message>
+    <message>
+        <source>%1 wanted %2, reached at no length</source>
+        <comment>sign, feed</comment>
+        <translation>%1 gewünscht %2, bei keiner Länge erreicht</translation>
+    </message>
+    <message>
+        <source>longest at %1: %2, then %3</source>
+        <comment>feed, length, limits that are lower beyond</comment>
+        <translation>längste bei %1: %2, dann %3</translation>
+    </message>
+    <message>
+        <source>%1 stops at %2</source>
+        <comment>name of a limit, feed</comment>
+        <translation>%1 endet bei %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 Not known yet: %2.</source>
+        <comment>sentence, names of limits</comment>
+        <translation>%1 Noch nicht bekannt: %2.</translation>
+    </message>
+    <message>
+        <source>At %1 between bearings %2 is the lowest limit, %3.</source>
+        <comment>length, name of a limit, feed</comment>
+        <translation>Bei %1 Lagerabstand ist %2 mit %3 die niedrigste Grenze.</translation>
+    </message>
+    <message>
+        <source>At %1 between bearings %2 is the lowest limit, %3</source>
+        <comment>length, name of a limit, feed</comment>
+        <translation>Bei %1 Lagerabstand ist %2 mit %3 die niedrigste Grenze</translation>
+    </message>
+    <message>
+        <source>%1; the longest screw for %2 is %3, then %4 stops it.</source>
+        <comment>what governs now, feed, length, names of limits</comment>
+        <translation>%1; die längste Spindel für %2 ist %3, darüber begrenzt %4.</translation>
+    </message>
+    <message>
+        <source>%1; no known limit keeps a longer one from %2.</source>
+        <comment>what governs now, feed</comment>
+        <translation>%1; keine bekannte Grenze hält eine längere Spindel von %2 ab.</translation>
+    </message>
+    <message>
+        <source>%1; no length reaches %2: %3.</source>
+        <comment>what governs now, feed, what each limit allows at the most</comment>
+        <translation>%1; keine Länge erreicht %2: %3.</translation>
+    </message>
+    <message>
+        <source>allowed on reversal</source>
+        <translation>beim Umkehren zulässig</translation>
+    </message>
+    <message>
+        <source>allowed under cut</source>
+        <translation>beim Schnitt zulässig</translation>
+    </message>
+    <message>
+        <source>allowed as lost motion</source>
+        <translation>als Umkehrverlust zulässig</translation>
+    </message>
+    <message>
+        <source>%1 %2 is open</source>
+        <comment>sign, a part of an error</comment>
+        <translation>%1 %2 ist offen</translation>
+    </message>
+    <message>
+        <source>%1 %2 is missing</source>
+        <comment>sign, a field</comment>
+        <translation>%1 %2 fehlt</translation>
+    </message>
+    <message>
+        <source>upwards</source>
+        <translation>aufwärts</translation>
+    </message>
+    <message>
+        <source>downwards</source>
+        <translation>abwärts</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, unit</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -8090,6 +8155,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>↑ %1</source>
         <comment>a level above the scale</comment>
         <translation>↑ %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number with its unit, what it is</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>

@@ -56,12 +56,15 @@ private:
       if (term.size) {
         made.parts.push_back(
             {words::result_name(term.id), in_unit(*term.size, small()), hatching++});
+        if (term.id == ResultId::lost_motion) {
+          hold_lost_motion(made);
+        }
       } else {
         add_note(made, open_term(term));
       }
     }
     if (column.sum) {
-      made.ticks.push_back({tr("sum"), in_unit(*column.sum, small())});
+      made.ticks.push_back({tr("sum"), in_unit(*column.sum, small()), false, column.verdict});
     } else if (column.known > Length()) {
       made.ticks.push_back({tr("known so far"), in_unit(column.known, small())});
     }
@@ -69,33 +72,39 @@ private:
       made.ticks.push_back({tr("root of squares"), in_unit(*column.root, small())});
     }
     if (column.wanted) {
-      made.ticks.push_back({tr("allowed"), in_unit(*column.wanted, small()), true, column.verdict});
+      made.ticks.push_back({allowed_name(column.place), in_unit(*column.wanted, small()), true});
     }
-    if (column.place == ErrorPlace::on_reversal) {
-      add_targets_of_parts(made);
+    if (column.place == ErrorPlace::on_reversal && results_.resolution) {
+      made.ticks.push_back({tr("one step"), in_unit(*results_.resolution, small())});
     }
     return made;
   }
 
-  void add_targets_of_parts(StudyStack& stack) const {
+  static QString allowed_name(ErrorPlace place) {
+    return place == ErrorPlace::on_reversal ? tr("allowed on reversal") : tr("allowed under cut");
+  }
+
+  /// Its target measures that part alone, and its verdict is no other's; nought is left unsaid.
+  void hold_lost_motion(StudyStack& stack) const {
     const auto& wanted = axis_.targets.lost_motion;
-    if (wanted) {
-      stack.ticks.push_back({tr("wanted lost motion"), in_unit(Length(**wanted), small()), true,
-                             results_.limit(LimitId::lost_motion).verdict});
-    }
-    if (results_.resolution) {
-      stack.ticks.push_back({tr("one step"), in_unit(*results_.resolution, small())});
+    StackPart& part = stack.parts.back();
+    if (wanted && part.size > 0.0) {
+      part.verdict = results_.limit(LimitId::lost_motion).verdict;
+      stack.ticks.push_back({tr("allowed as lost motion"), in_unit(Length(**wanted), small()), true,
+                             Verdict::open, stack.parts.size() - 1});
     }
   }
 
   static StackNote open_term(const ErrorTerm& term) {
     const QString name = words::result_name(term.id);
     if (term.missing.member.empty()) {
-      return {tr("open: %1").arg(name), tr("%1: open, past the motor's pull-out torque").arg(name)};
+      return {tr("%1 %2 is open", "sign, a part of an error")
+                  .arg(words::verdict_sign(Verdict::open), name),
+              tr("%1: open, past the motor's pull-out torque").arg(name)};
     }
     const auto slot = static_cast<PartSlot>(term.missing.slot);
     const QString field = words::field_name(slot, term.missing.member);
-    return {tr("missing: %1", "a field").arg(field),
+    return {tr("%1 %2 is missing", "sign, a field").arg(words::verdict_sign(Verdict::open), field),
             tr("%1: missing %2 (%3)", "what is open, the field it wants, the part it belongs to")
                 .arg(name, field, words::part_name(slot))};
   }

@@ -10,6 +10,8 @@ namespace feedwright {
 StudyFigure thrust_figure(const StudySubject& subject);
 StudyFigure acceleration_figure(const StudySubject& subject);
 StudyFigure stretch_figure(const StudySubject& subject);
+/// The same of a belt that hauls.
+StudyFigure belt_stretch_figure(const StudySubject& subject);
 StudyFigure motor_figure(const StudySubject& subject);
 StudyFigure move_figure(const StudySubject& subject);
 StudyFigure errors_figure(const StudySubject& subject);

@@ -6,6 +6,8 @@
 #include <qcustomplot.h>
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
 
 namespace feedwright {
 
@@ -40,10 +42,45 @@ QPolygonF anchors_on(const QPolygonF& pixels, const QRectF& room) {
 /// A point, and places over and under it where others crowd it.
 QPolygonF about(const QPointF& at, double line) {
   QPolygonF anchors{at};
-  for (const double lines : {1.0, 2.0, 3.0}) {
+  for (const double lines : {1.0, 2.0, 3.0, 4.0, 5.0}) {
     anchors << at - QPointF(0.0, lines * line) << at + QPointF(0.0, lines * line);
   }
   return anchors;
+}
+
+/// Of a word on a line only the glyphs are cleared, and the line still shows through.
+class HaloText : public QCPItemText {
+public:
+  explicit HaloText(QCustomPlot* plot) : QCPItemText(plot) {}
+  QColor paper;
+
+protected:
+  void draw(QCPPainter* painter) override {
+    constexpr double wide = 3.0;
+    constexpr int through = 200;
+    QPainterPath glyphs;
+    glyphs.addText(topLeft->pixelPosition() + QPointF(0.0, QFontMetricsF(font()).ascent()), font(),
+                   text());
+    QColor halo = paper;
+    halo.setAlpha(through);
+    painter->save();
+    painter->setAntialiasing(true);
+    painter->strokePath(glyphs, QPen(halo, wide, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->restore();
+    QCPItemText::draw(painter);
+  }
+};
+
+void dress(QCPItemText& item, const QString& text, const QColor& colour, const QFont& font) {
+  item.setText(text);
+  item.setColor(colour);
+  item.setFont(font);
+  item.setPadding(QMargins());
+  item.setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
+  item.position->setType(QCPItemPosition::ptAbsolute);
+  item.setClipToAxisRect(false);
+  // Over every curve and filled region, in whatever order they came.
+  item.setLayer(QStringLiteral("axes"));
 }
 
 } // namespace
@@ -66,15 +103,7 @@ template QCPItemStraightLine* item_on<QCPItemStraightLine>(QCustomPlot&, QCPAxis
 QCPItemText* plain_text(QCustomPlot& plot, QCPAxisRect& rect, const QString& text,
                         const QColor& colour, const QFont& font) {
   auto* item = item_on<QCPItemText>(plot, rect);
-  item->setText(text);
-  item->setColor(colour);
-  item->setFont(font);
-  item->setPadding(QMargins());
-  item->setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
-  item->position->setType(QCPItemPosition::ptAbsolute);
-  item->setClipToAxisRect(false);
-  // Over every curve and filled region, in whatever order they came.
-  item->setLayer(QStringLiteral("axes"));
+  dress(*item, text, colour, font);
   return item;
 }
 
@@ -90,15 +119,35 @@ LabelKeeper::LabelKeeper(QCustomPlot& plot, QCPAxisRect& rect, const QColor& pap
 }
 
 QCPItemText* LabelKeeper::label(const QString& text, const QColor& colour, const QFont& font) {
-  QCPItemText* item = plain_text(plot_, rect_, text, colour, font);
-  // Where a word must lie on a line, the line gives way to it.
-  item->setBrush(paper_);
+  auto* item = item_on<HaloText>(plot_, rect_);
+  dress(*item, text, colour, font);
+  item->paper = paper_;
   return item;
 }
 
-void LabelKeeper::at_top(QCPItemText* item, bool one_of_many) {
+QCPItemLine* LabelKeeper::leader(const QColor& colour) {
+  auto* line = item_on<QCPItemLine>(plot_, rect_);
+  line->setPen(QPen(colour, 0.8));
+  line->setClipToAxisRect(false);
+  line->start->setType(QCPItemPosition::ptAbsolute);
+  line->end->setType(QCPItemPosition::ptAbsolute);
+  line->setVisible(false);
+  return line;
+}
+
+void LabelKeeper::at_top(QCPItemText* item, bool one_of_many, int caption_lines) {
   heading_ = item;
   one_of_many_ = one_of_many;
+  caption_lines_ = caption_lines;
+}
+void LabelKeeper::in_caption(QCPItemText* item, const QPen& pen) {
+  QCPItemLine* sample = leader(pen.color());
+  sample->setPen(pen);
+  captions_.push_back({item, sample});
+}
+void LabelKeeper::at_edge(QCPItemText* item, const StudyCurve& curve) {
+  edges_.push_back({item, leader(item->color()), polygon(curve.x, curve.y)});
+  keep_off(curve);
 }
 void LabelKeeper::along(QCPItemText* item, const StudyCurve& curve) {
   curves_.emplace_back(item, polygon(curve.x, curve.y));
@@ -107,7 +156,7 @@ void LabelKeeper::along(QCPItemText* item, const StudyLine& line) {
   lines_.emplace_back(item, line);
 }
 void LabelKeeper::beside(QCPItemText* item, const QPointF& point) {
-  marks_.emplace_back(item, point);
+  marks_.push_back({item, leader(item->color()), point});
 }
 void LabelKeeper::inside(QCPItemText* item, const StudyBand& band) {
   bands_.push_back({item, polygon(band.x, band.low), polygon(band.x, band.high)});
@@ -194,12 +243,13 @@ struct LabelKeeper::Placing {
 void LabelKeeper::want_all(Placing& placing) const {
   const QRectF& room = placing.room;
   if (heading_ != nullptr) {
-    const double over = size_of(*heading_).height() + 3.0;
+    const double over = caption_lines_ * size_of(*heading_).height() + 3.0;
     heading_->position->setCoords(QPointF(room.left(), room.top() - over));
   }
-  // In a low panel they would lie on the curves; the sentence below the plot says the same.
+  // In a low or narrow panel they would lie on the curves; the sentence below the plot says the
+  // same.
   const bool low = one_of_many_ && room.height() < 5.0 * size_of(*heading_).height();
-  for (const auto& [item, point] : marks_) {
+  for (const auto& [item, leader, point] : marks_) {
     const QPointF at = pixel(point);
     // A word on a mark hides it, which is worse than a word on some curves.
     constexpr std::size_t curves_worth = 40;
@@ -209,7 +259,9 @@ void LabelKeeper::want_all(Placing& placing) const {
     const bool in_view = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1).contains(at);
     const QPointF inside(std::max(room.left(), std::min(at.x(), room.right() - 1.0)),
                          std::max(room.top(), std::min(at.y(), room.bottom() - 1.0)));
-    placing.want(item, in_view && !low ? about(inside, size_of(*item).height()) : QPolygonF());
+    const bool fits = !one_of_many_ || size_of(*item).width() < room.width();
+    placing.want(item,
+                 in_view && fits && !low ? about(inside, size_of(*item).height()) : QPolygonF());
   }
   for (const auto& [item, line] : lines_) {
     placing.take(cover(ends_of(line, room), room));
@@ -241,6 +293,97 @@ void LabelKeeper::arrange() {
       placing.items[i]->position->setCoords(*places[i]);
     }
   }
+  draw_leaders();
+  arrange_caption(placing.room);
+  arrange_edges(placing.room);
+}
+
+/// From a mark to its words, where they stand farther from it than a line is high.
+void LabelKeeper::draw_leaders() {
+  for (const Mark& mark : marks_) {
+    const QRectF words(mark.item->position->coords(), size_of(*mark.item));
+    const QPointF at = pixel(mark.point);
+    const QPointF nearest(std::max(words.left(), std::min(at.x(), words.right())),
+                          std::max(words.top(), std::min(at.y(), words.bottom())));
+    const double far = std::hypot(nearest.x() - at.x(), nearest.y() - at.y());
+    mark.leader->setVisible(mark.item->visible() && far > words.height());
+    constexpr double radius = 6.0; // of the mark
+    mark.leader->start->setCoords(at + (nearest - at) * (radius / std::max(far, radius)));
+    mark.leader->end->setCoords(nearest);
+  }
+}
+
+constexpr double caption_sample = 24.0; // of a line, before its name
+constexpr double before_name = 4.0;
+
+double LabelKeeper::caption_width(const QString& name, const QFont& font) {
+  const QFontMetricsF metrics(font);
+  return caption_sample + before_name + metrics.horizontalAdvance(name) + metrics.height();
+}
+
+/// Beside the heading, or in lines of their own under it: a piece of each line, and its name.
+void LabelKeeper::arrange_caption(const QRectF& room) {
+  if (heading_ == nullptr || captions_.empty()) {
+    return;
+  }
+  const double line = size_of(*heading_).height();
+  double top = room.top() - 3.0 - std::max(1, caption_lines_ - 1) * line;
+  double left = room.left() + (caption_lines_ > 1 ? 0.0 : size_of(*heading_).width() + line);
+  for (const auto& [item, drawn] : captions_) {
+    const double wide = caption_width(item->text(), item->font());
+    if (left > room.left() && left + wide - line > room.right()) {
+      left = room.left();
+      top += line;
+    }
+    drawn->start->setCoords(QPointF(left, top + line / 2.0));
+    drawn->end->setCoords(QPointF(left + caption_sample, top + line / 2.0));
+    drawn->setVisible(true);
+    item->position->setCoords(QPointF(left + caption_sample + before_name, top));
+    left += wide;
+  }
+}
+
+/// At the right of the frame, each as near as can be to where its curve meets it.
+void LabelKeeper::arrange_edges(const QRectF& room) {
+  struct Place {
+    const Edge* edge;
+    double y;
+  };
+  std::vector<Place> places;
+  for (const Edge& edge : edges_) {
+    std::optional<double> y;
+    for (const QPointF& point : pixels(edge.points)) {
+      if (point.x() <= room.right() + 3.0) {
+        y = point.y();
+      }
+    }
+    const bool in_view = y && *y >= room.top() && *y <= room.bottom();
+    edge.item->setVisible(in_view);
+    edge.leader->setVisible(in_view);
+    if (in_view) {
+      places.push_back({&edge, *y});
+    }
+  }
+  std::ranges::stable_sort(places, {}, &Place::y);
+  std::vector<double> middles;
+  std::vector<double> heights;
+  for (const Place& place : places) {
+    middles.push_back(place.y);
+    heights.push_back(size_of(*place.edge->item).height());
+  }
+  const std::vector<double> tops = spread_labels(middles, heights, room.top(), room.bottom());
+  constexpr double away = 12.0;
+  const double edge = room.right() + 2.0;
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    places[i].edge->item->position->setCoords(QPointF(edge + away, tops[i]));
+    places[i].edge->leader->start->setCoords(QPointF(edge, middles[i]));
+    places[i].edge->leader->end->setCoords(QPointF(edge + away - 3.0, tops[i] + heights[i] / 2.0));
+  }
+}
+
+double LabelKeeper::room_at_edge(const QString& name, const QFont& font) {
+  constexpr double away = 16.0;
+  return QFontMetricsF(font).horizontalAdvance(name) + away;
 }
 
 } // namespace feedwright

@@ -8,6 +8,7 @@
 #include <QColor>
 #include <QFont>
 #include <QObject>
+#include <QPen>
 #include <QPolygonF>
 #include <QRectF>
 #include <QSizeF>
@@ -15,6 +16,7 @@
 #include <vector>
 
 class QCPAxisRect;
+class QCPItemLine;
 class QCPItemText;
 class QCustomPlot;
 
@@ -38,7 +40,13 @@ public:
   QCPItemText* label(const QString& text, const QColor& colour, const QFont& font);
 
   /// Over the frame. In a low one of many panels marks go without their words.
-  void at_top(QCPItemText* item, bool one_of_many);
+  void at_top(QCPItemText* item, bool one_of_many, int caption_lines);
+  /// Over the frame too, behind a piece of its line.
+  void in_caption(QCPItemText* item, const QPen& pen);
+  /// At the right of the frame, where the margin has `room_at_edge`.
+  void at_edge(QCPItemText* item, const StudyCurve& curve);
+  static double caption_width(const QString& name, const QFont& font);
+  static double room_at_edge(const QString& name, const QFont& font);
   void along(QCPItemText* item, const StudyCurve& curve);
   void along(QCPItemText* item, const StudyLine& line);
   void beside(QCPItemText* item, const QPointF& point);
@@ -52,7 +60,22 @@ private:
     QCPItemText* item;
     QPolygonF low, high;
   };
+  struct Mark {
+    QCPItemText* item;
+    QCPItemLine* leader;
+    QPointF point;
+  };
+  struct Edge {
+    QCPItemText* item;
+    QCPItemLine* leader;
+    QPolygonF points;
+  };
   struct Placing;
+
+  QCPItemLine* leader(const QColor& colour);
+  void draw_leaders();
+  void arrange_caption(const QRectF& room);
+  void arrange_edges(const QRectF& room);
 
   QPointF pixel(const QPointF& point) const;
   QPolygonF pixels(const QPolygonF& points) const;
@@ -67,9 +90,12 @@ private:
   QColor paper_;
   QCPItemText* heading_ = nullptr;
   bool one_of_many_ = false;
+  int caption_lines_ = 1;
   std::vector<std::pair<QCPItemText*, QPolygonF>> curves_; ///< without an item: only kept off
   std::vector<std::pair<QCPItemText*, StudyLine>> lines_;
-  std::vector<std::pair<QCPItemText*, QPointF>> marks_;
+  std::vector<Mark> marks_;
+  std::vector<Edge> edges_;
+  std::vector<std::pair<QCPItemText*, QCPItemLine*>> captions_;
   std::vector<Band> bands_;
 };
 

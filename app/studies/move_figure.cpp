@@ -77,11 +77,14 @@ private:
     const Unit& in = torque_unit();
     add_panel(tr("motor torque"), move, in, [](const auto& at) { return at.up; });
     StudyPanel& torque = out_.panels.back();
+    torque.chief = true;
     if (move.sloping) {
       torque.curves.front().label = tr("motor torque, upwards");
       torque.curves.push_back(
           curve(tr("motor torque, downwards"), move, in, [](const auto& at) { return at.down; }));
       torque.curves.back().dash = 1;
+      torque.curves.front().caption = tr("upwards");
+      torque.curves.back().caption = tr("downwards");
       torque.curves.front().named = true;
     }
     StudyBand available{tr("available")};

@@ -83,7 +83,8 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
       places.emplace_back();
       continue;
     }
-    taken.push_back(best);
+    // Two in one line need a gap, or they are read as one phrase.
+    taken.push_back(best.adjusted(-label.size.height(), 0.0, label.size.height(), 0.0));
     places.push_back(best.topLeft());
   }
   return places;
@@ -91,15 +92,20 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
 
 std::vector<double> spread_labels(const std::vector<double>& middles, double height, double top,
                                   double bottom) {
+  return spread_labels(middles, std::vector<double>(middles.size(), height), top, bottom);
+}
+
+std::vector<double> spread_labels(const std::vector<double>& middles,
+                                  const std::vector<double>& heights, double top, double bottom) {
   std::vector<double> tops;
   double free_from = top;
-  for (const double middle : middles) {
-    tops.push_back(std::max(free_from, middle - height / 2.0));
-    free_from = tops.back() + height;
+  for (std::size_t i = 0; i < middles.size(); ++i) {
+    tops.push_back(std::max(free_from, middles[i] - heights[i] / 2.0));
+    free_from = tops.back() + heights[i];
   }
   double free_to = bottom;
   for (std::size_t i = tops.size(); i-- > 0;) {
-    tops[i] = std::max(std::min(tops[i], free_to - height), top);
+    tops[i] = std::max(std::min(tops[i], free_to - heights[i]), top);
     free_to = tops[i];
   }
   return tops;

@@ -34,6 +34,9 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
 /// `middles`, which rise. They keep between `top` and `bottom` while they fit.
 std::vector<double> spread_labels(const std::vector<double>& middles, double height, double top,
                                   double bottom);
+/// The same of labels that are not alike in height.
+std::vector<double> spread_labels(const std::vector<double>& middles,
+                                  const std::vector<double>& heights, double top, double bottom);
 
 /// Small rectangles that cover a curve, inside `room`.
 std::vector<QRectF> cover(const QPolygonF& curve, const QRectF& room);

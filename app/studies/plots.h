@@ -27,7 +27,10 @@ void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size
 struct PlotShape {
   int abreast = 1;     ///< panels beside each other: two where it is wide and low
   bool headed = false; ///< what goes up stands over the panel, not along its side
-  QFont font;          ///< smaller than the window's where that would leave no room to the curves
+  int caption = 1;     ///< lines over one of many: its heading, and the names of its lines
+  int numbers = 5;     ///< at most, up a panel
+  int chief_numbers = 5;
+  QFont font; ///< smaller than the window's where that would leave no room to the curves
   bool operator==(const PlotShape&) const = default;
 };
 PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& usual);

@@ -3,7 +3,6 @@
 
 #include "studies/label_keeper.h"
 #include "studies/plot_labels.h"
-#include "studies/plots.h"
 #include "window/letters.h"
 
 #include <qcustomplot.h>
@@ -15,92 +14,28 @@ namespace feedwright {
 
 namespace {
 
-/// Each reads without colour, on screen and on paper.
-QBrush hatching(int number, const Look& look) {
-  constexpr Qt::BrushStyle styles[] = {
-      Qt::SolidPattern, Qt::BDiagPattern,  Qt::Dense6Pattern, Qt::FDiagPattern,     Qt::HorPattern,
-      Qt::CrossPattern, Qt::Dense4Pattern, Qt::VerPattern,    Qt::DiagCrossPattern,
-  };
-  const Qt::BrushStyle style = styles[static_cast<std::size_t>(number) % std::size(styles)];
-  return {style == Qt::SolidPattern ? look.bar : look.faint_ink, style};
-}
-
 void draw(QCPItemLine& line, const QPointF& from, const QPointF& to) {
   line.start->setCoords(from);
   line.end->setCoords(to);
 }
 
+double width_of(const QCPItemText& item, const QString& text) {
+  return QFontMetricsF(item.font()).horizontalAdvance(text);
+}
+
+/// The least that holds a text broken once, where its words leave it.
+double width_in_two_lines(const QString& text, const QFont& font) {
+  const QFontMetricsF metrics(font);
+  double least = metrics.horizontalAdvance(text);
+  for (qsizetype at = text.indexOf(QLatin1Char(' ')); at >= 0;
+       at = text.indexOf(QLatin1Char(' '), at + 1)) {
+    least = std::min(least, std::max(metrics.horizontalAdvance(text.left(at)),
+                                     metrics.horizontalAdvance(text.mid(at + 1))));
+  }
+  return least + 8.0;
+}
+
 } // namespace
-
-StackKeeper::StackKeeper(QCustomPlot& plot, QCPAxisRect& rect, const StudyFigure& figure,
-                         const Look& look, const QFont& font)
-    : QObject(&plot), plot_(plot), rect_(rect), look_(look), font_(font),
-      top_(figure.panels.front().y_end) {
-  setObjectName(QStringLiteral("label_keeper"));
-  for (const StudyStack& stack : figure.stacks) {
-    add(stack, figure.panels.front().y_unit);
-  }
-  connect(&plot, &QCustomPlot::afterLayout, this, qOverload<>(&StackKeeper::arrange));
-}
-
-StackKeeper::Word StackKeeper::word(const QString& text, double at, double weight,
-                                    const QColor& colour, bool strong) {
-  QFont font = font_;
-  font.setBold(strong);
-  auto* leader = item_on<QCPItemLine>(plot_, rect_);
-  leader->setPen(QPen(look_.faint_ink, 0.7));
-  leader->setClipToAxisRect(false);
-  leader->start->setType(QCPItemPosition::ptAbsolute);
-  leader->end->setType(QCPItemPosition::ptAbsolute);
-  QCPItemText* item = plain_text(plot_, rect_, text, colour, font);
-  item->setProperty(full_text_property, text);
-  return {item, leader, at, weight};
-}
-
-/// With an arrow where the level lies above the scale.
-QString StackKeeper::beyond(double at, const QString& text) const {
-  return at > top_ ? tr("↑ %1", "a level above the scale").arg(text) : text;
-}
-
-void StackKeeper::add(const StudyStack& stack, const QString& unit) {
-  Column column{plain_text(plot_, rect_, stack.name, look_.ink, font_), {}, {}, {}, {}};
-  column.name->setProperty(full_text_property, stack.name);
-  double low = 0.0;
-  for (const StackPart& part : stack.parts) {
-    auto* item = item_on<QCPItemRect>(plot_, rect_);
-    item->setPen(QPen(look_.ink, 1.0));
-    item->setBrush(hatching(part.hatching, look_));
-    column.parts.push_back({item, low, low + part.size});
-    column.words.push_back(
-        word(part_text(part, unit), low + part.size / 2.0, part.size, look_.ink, false));
-    low += part.size;
-  }
-  constexpr double always = 1e300;
-  for (const StackTick& tick : stack.ticks) {
-    const QColor colour = tick.verdict == Verdict::over ? look_.over
-                          : tick.target                 ? look_.accent
-                                                        : look_.ink;
-    auto* item = item_on<QCPItemLine>(plot_, rect_);
-    QPen pen(colour, tick.target ? 2.0 : 1.4);
-    if (!tick.target) {
-      pen.setDashPattern({3.0, 2.0});
-    }
-    item->setPen(pen);
-    item->setClipToAxisRect(false);
-    item->start->setType(QCPItemPosition::ptAbsolute);
-    item->end->setType(QCPItemPosition::ptAbsolute);
-    column.levels.push_back({item, tick.at});
-    column.words.push_back(
-        word(beyond(tick.at, tick_text(tick, unit)), tick.at, always, colour, !tick.target));
-  }
-  for (const StackNote& note : stack.notes) {
-    column.notes.push_back(word(note.label, 0.0, always, look_.accent, false));
-    column.notes.back().item->setProperty(hint_property, note.full);
-    column.notes.back().leader->setVisible(false);
-    column.notes.back().item->setTextAlignment(Qt::AlignLeft);
-  }
-  columns_.push_back(std::move(column));
-}
 
 double StackKeeper::height_of(double at) const {
   const QRectF room(rect_.rect());
@@ -108,56 +43,92 @@ double StackKeeper::height_of(double at) const {
   return std::max(room.top(), std::min(wanted, room.bottom())); // a window may leave no room at all
 }
 
+double StackKeeper::letter() const {
+  return QFontMetricsF(font_).averageCharWidth();
+}
+
 double StackKeeper::bar_width(double usual) {
   return std::clamp(usual * 0.11, 12.0, 64.0);
 }
 
-/// From the column's edge: past its bar and what leads to the words.
-double StackKeeper::words_left(double usual) const {
-  return 0.03 * usual + bar_width(usual) + 1.6 * QFontMetricsF(font_).averageCharWidth() + 6.0;
+double StackKeeper::name_width(const Column& column) const {
+  return widest_line(column.name_lines, font_);
+}
+
+double StackKeeper::number_width(const Column& column) const {
+  double widest = 0.0;
+  for (const Word& each : column.words) {
+    widest = std::max(widest, width_of(*each.number, units_ ? each.with_unit : each.without_unit));
+  }
+  return widest;
+}
+
+/// The bar stands over the middle of its name, its numbers in a row beside it, their names last.
+StackKeeper::Across StackKeeper::across(const Column& column, double usual) const {
+  const double bar = bar_width(usual);
+  const double middle = std::max(name_width(column) / 2.0 + 3.0, bar / 2.0 + 5.0);
+  Across made{middle - bar / 2.0, middle + bar / 2.0, 0.0, 0.0};
+  made.numbers = made.bar_end + 1.6 * letter() + 8.0;
+  made.names = made.numbers + number_width(column) + 0.8 * letter();
+  return made;
+}
+
+double StackKeeper::least_width(std::size_t number, double usual) const {
+  const Column& column = columns_[number];
+  return std::max(across(column, usual).names, name_width(column) + 6.0) + 4.0;
 }
 
 double StackKeeper::wanted_width(std::size_t number, double usual) const {
   const Column& column = columns_[number];
   double widest = 0.0;
-  const auto wide = [](const Word& each) {
-    const QString full = each.item->property(full_text_property).toString();
-    return QFontMetricsF(each.item->font()).horizontalAdvance(full);
-  };
   // Over an empty column words go on.
   const std::size_t next = plot_.layoutDirection() == Qt::RightToLeft ? number - 1 : number + 1;
+  const Across at = across(column, usual);
   if (next >= columns_.size() || !columns_[next].words.empty()) {
     for (const Word& each : column.words) {
-      widest = std::max(widest, wide(each));
+      widest = std::max(widest, at.names + width_of(*each.name, each.full));
     }
   }
-  // A long one may take two lines, broken not quite in its middle.
-  constexpr double broken_share = 0.65;
-  for (const Word& each : column.notes) {
-    widest = std::max(widest, broken_share * wide(each));
+  for (const Note& each : column.notes) {
+    widest = std::max(widest, at.numbers + width_in_two_lines(each.full, each.item->font()));
   }
-  const double name =
-      QFontMetricsF(font_).horizontalAdvance(column.name->property(full_text_property).toString());
-  return std::max(words_left(usual) + widest + 6.0, name + 8.0);
+  return std::max(widest + 6.0, least_width(number, usual));
 }
 
-/// Alike while every word has room; else a column with room to spare gives of it to the others.
+double StackKeeper::sum_wanted(double usual) const {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    sum += wanted_width(i, usual);
+  }
+  return sum;
+}
+
+/// Alike while every word has room; else each as it wants, and where even that is too much, first
+/// what its numbers take and of the rest its share.
 std::vector<double> StackKeeper::widths(double room) const {
   const double usual = room / double(std::max<std::size_t>(1, columns_.size()));
   std::vector<double> made(columns_.size(), usual);
-  double spare = 0.0;
-  double lacking = 0.0;
+  std::vector<double> least;
+  std::vector<double> wanted;
+  double all_least = 0.0;
+  double all_wanted = 0.0;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    const double over = usual - wanted_width(i, usual);
-    (over > 0.0 ? spare : lacking) += std::abs(over);
+    least.push_back(least_width(i, usual));
+    wanted.push_back(wanted_width(i, usual));
+    all_least += least.back();
+    all_wanted += wanted.back();
   }
-  if (lacking <= 0.0) {
+  if (std::ranges::all_of(wanted, [&](double each) { return each <= usual; })) {
     return made;
   }
-  const double given = std::min(spare, lacking);
   for (std::size_t i = 0; i < made.size(); ++i) {
-    const double over = usual - wanted_width(i, usual);
-    made[i] -= over > 0.0 ? over * given / std::max(spare, 1e-9) : over * given / lacking;
+    if (all_wanted <= room) {
+      made[i] = wanted[i] + (room - all_wanted) / double(made.size());
+    } else if (all_least <= room) {
+      made[i] = least[i] + (room - all_least) * (wanted[i] - least[i]) / (all_wanted - all_least);
+    } else {
+      made[i] = least[i] * room / all_least;
+    }
   }
   return made;
 }
@@ -171,6 +142,9 @@ std::size_t StackKeeper::column_at(double x) const {
 
 void StackKeeper::arrange() {
   const QRectF room(rect_.rect());
+  const double usual = room.width() / double(std::max<std::size_t>(1, columns_.size()));
+  units_ = true;
+  units_ = sum_wanted(usual) <= room.width();
   const std::vector<double> wide = widths(room.width());
   const bool mirrored = plot_.layoutDirection() == Qt::RightToLeft;
   double left = room.left();
@@ -188,14 +162,11 @@ void StackKeeper::arrange() {
 
 double StackKeeper::free_to(const std::vector<std::size_t>& order, std::size_t place,
                             const QRectF& word) const {
-  const double gap = QFontMetricsF(font_).averageCharWidth();
   for (std::size_t next = place + 1; next < order.size(); ++next) {
     const Column& column = columns_[order[next]];
-    const auto beside = [&](const QRectF& area) {
-      return !area.isNull() && area.top() < word.bottom() && area.bottom() > word.top();
-    };
-    const auto any = [&](const std::vector<Word>& words) {
-      return std::ranges::any_of(words, [&](const Word& each) { return beside(each.area); });
+    const auto beside = [&](const auto& each) {
+      return !each.area.isNull() && each.area.top() < word.bottom() &&
+             each.area.bottom() > word.top();
     };
     double top = rect_.rect().bottom();
     for (const Level& level : column.levels) {
@@ -204,8 +175,9 @@ double StackKeeper::free_to(const std::vector<std::size_t>& order, std::size_t p
     for (const Part& part : column.parts) {
       top = std::min(top, height_of(part.high));
     }
-    if (any(column.words) || any(column.notes) || word.bottom() > top) {
-      return edges_[next] - gap;
+    if (std::ranges::any_of(column.words, beside) || std::ranges::any_of(column.notes, beside) ||
+        word.bottom() > top) {
+      return edges_[next] - letter();
     }
   }
   return rect_.rect().right() - 4.0;
@@ -215,89 +187,129 @@ void StackKeeper::write_words(const std::vector<std::size_t>& order) {
   for (std::size_t place = 0; place < order.size(); ++place) {
     for (Word& each : columns_[order[place]].words) {
       if (!each.area.isNull()) {
-        const QString full = each.item->property(full_text_property).toString();
-        const double right = free_to(order, place, each.area);
-        each.item->setText(QFontMetricsF(each.item->font())
-                               .elidedText(full, Qt::ElideRight, right - each.area.left()));
+        write_name(each, free_to(order, place, each.area));
       }
     }
   }
 }
 
+/// Whole, or broken where it was given lines, or shortened; with less than a few letters, nothing.
+void StackKeeper::write_name(Word& word, double right) const {
+  constexpr double few_letters = 4.0;
+  const QFont& font = word.name->font();
+  const QFontMetricsF metrics(font);
+  const double room = right - word.name->position->coords().x();
+  const auto lines = int(std::round(word.area.height() / QFontMetricsF(font_).height()));
+  word.name->setVisible(room >= few_letters * letter());
+  if (lines > 1 && metrics.horizontalAdvance(word.full) > room) {
+    const QString cut = cut_to_lines(word.full, font, int(room), lines);
+    word.name->setText(broken(cut, font, int(room)).join(QLatin1Char('\n')));
+  } else {
+    word.name->setText(metrics.elidedText(word.full, Qt::ElideRight, room));
+  }
+}
+
 void StackKeeper::arrange(Column& column, double left, double width) {
   const QRectF room(rect_.rect());
-  const QFontMetricsF metrics(font_);
-  const double usual = room.width() / double(columns_.size());
-  const double bar = bar_width(usual);
-  const double start = left + 0.03 * usual;
-  QCPAxis& across = *rect_.axis(QCPAxis::atBottom);
+  const Across at = across(column, room.width() / double(columns_.size()));
+  QCPAxis& scale = *rect_.axis(QCPAxis::atBottom);
   for (const Part& part : column.parts) {
-    part.item->topLeft->setCoords(across.pixelToCoord(start), part.high);
-    part.item->bottomRight->setCoords(across.pixelToCoord(start + bar), part.low);
+    part.item->topLeft->setCoords(scale.pixelToCoord(left + at.bar), part.high);
+    part.item->bottomRight->setCoords(scale.pixelToCoord(left + at.bar_end), part.low);
   }
   for (const Level& level : column.levels) {
     const double y = height_of(level.at);
-    draw(*level.item, {start - 4.0, y}, {start + bar + 6.0, y});
+    if (level.reach != nullptr) {
+      const double beside = left + at.bar_end + 4.0;
+      draw(*level.reach, {beside, height_of(level.foot)}, {beside, y});
+      draw(*level.item, {left + at.bar_end, y}, {beside + 4.0, y});
+    } else {
+      draw(*level.item, {left + at.bar - 4.0, y}, {left + at.bar_end + 6.0, y});
+    }
   }
-  arrange_words(column, start + bar, left + words_left(usual), left + width - 4.0);
-  const QString full = column.name->property(full_text_property).toString();
-  column.name->setText(metrics.elidedText(full, Qt::ElideRight, width - 4.0));
-  column.name->position->setCoords(
-      left + (width - metrics.horizontalAdvance(column.name->text())) / 2.0, room.bottom() + 3.0);
+  arrange_words(column, at, left, left + width - 4.0);
+  column.name->position->setCoords(left + (at.bar + at.bar_end - name_width(column)) / 2.0,
+                                   room.bottom() + 3.0);
 }
 
-/// From the foot up; a long one takes two lines where the column has them.
+/// From the foot up, clear of the axis; a long one takes two lines where the column has them.
 void StackKeeper::arrange_notes(Column& column, double left, double right) {
+  constexpr double over_axis = 3.0;
   const QRectF room(rect_.rect());
   const double height = QFontMetricsF(font_).height();
   const auto free = int(room.height() / height) - int(column.words.size() + column.notes.size());
   int spare = std::max(0, free);
-  double bottom = room.bottom();
+  double bottom = room.bottom() - over_axis;
   for (std::size_t i = column.notes.size(); i-- > 0;) {
-    Word& note = column.notes[i];
-    const QString full = note.item->property(full_text_property).toString();
+    Note& note = column.notes[i];
     const int lines = spare > 0 ? 2 : 1;
-    const QString shown = cut_to_lines(full, note.item->font(), int(right - left), lines);
-    const auto used = int(broken(shown, note.item->font(), int(right - left)).size());
-    spare -= used - 1;
-    note.item->setText(
-        used > 1 ? broken(shown, note.item->font(), int(right - left)).join(QLatin1Char('\n'))
-                 : shown);
-    bottom -= used * height;
+    const QString shown = cut_to_lines(note.full, note.item->font(), int(right - left), lines);
+    const QStringList used = broken(shown, note.item->font(), int(right - left));
+    const double high = double(used.size()) * height;
+    spare -= int(used.size()) - 1;
+    note.item->setText(used.size() > 1 ? used.join(QLatin1Char('\n')) : shown);
+    bottom -= high;
     note.item->position->setCoords(left, bottom);
-    note.area = QRectF(left, bottom, right - left, used * height);
+    note.area = QRectF(left, bottom, right - left, high);
   }
 }
 
-void StackKeeper::arrange_words(Column& column, double bar_end, double left, double right) {
-  const QRectF room(rect_.rect());
-  const double height = QFontMetricsF(font_).height();
-  arrange_notes(column, left, right);
-  const double notes_top = column.notes.empty() ? room.bottom() : column.notes.front().area.top();
+/// The smallest parts go without a word where there is no room; table and read-out have them.
+std::vector<StackKeeper::Word*> StackKeeper::words_with_room(Column& column, double height) {
   std::vector<Word*> shown;
   for (Word& each : column.words) {
     each.area = QRectF();
     shown.push_back(&each);
   }
-  // The smallest parts go without a word where there is no room; table and read-out have them.
   std::ranges::stable_sort(shown, std::ranges::greater(), &Word::weight);
-  const auto fitting = static_cast<std::size_t>(std::max(0.0, (notes_top - room.top()) / height));
+  const auto fitting =
+      static_cast<std::size_t>(std::max(0.0, height / QFontMetricsF(font_).height()));
   for (std::size_t i = 0; i < shown.size(); ++i) {
-    shown[i]->item->setVisible(i < fitting);
+    shown[i]->number->setVisible(i < fitting);
+    shown[i]->name->setVisible(i < fitting);
     shown[i]->leader->setVisible(i < fitting);
   }
   shown.resize(std::min(shown.size(), fitting));
   std::ranges::stable_sort(shown, std::ranges::greater(), &Word::at);
+  return shown;
+}
+
+/// A second line to names that are too long for one, while the column has lines to spare.
+void StackKeeper::break_names(const std::vector<Word*>& words, double room, double height) {
+  const double line = QFontMetricsF(font_).height();
+  int spare = int(height / line) - int(words.size());
+  for (Word* each : words) {
+    const bool long_one = width_of(*each->name, each->full) > room &&
+                          broken(each->full, each->name->font(), int(room)).size() > 1;
+    const bool two = long_one && spare > 0;
+    spare -= two ? 1 : 0;
+    each->area.setHeight(two ? 2.0 * line : line);
+  }
+}
+
+void StackKeeper::arrange_words(Column& column, const Across& at, double left, double right) {
+  const QRectF room(rect_.rect());
+  arrange_notes(column, left + at.numbers, right);
+  const double bottom = column.notes.empty() ? room.bottom() : column.notes.front().area.top();
+  const std::vector<Word*> shown = words_with_room(column, bottom - room.top());
+  break_names(shown, right - left - at.names, bottom - room.top());
   std::vector<double> middles;
-  middles.reserve(shown.size());
+  std::vector<double> heights;
   for (const Word* each : shown) {
     middles.push_back(height_of(each->at));
+    heights.push_back(each->area.height());
   }
-  const std::vector<double> tops = spread_labels(middles, height, room.top(), notes_top);
+  const std::vector<double> tops = spread_labels(middles, heights, room.top(), bottom);
+  const double line = QFontMetricsF(font_).height();
   for (std::size_t i = 0; i < shown.size(); ++i) {
-    shown[i]->area = QRectF(left, tops[i], right - left, height);
-    shown[i]->item->position->setCoords(left, tops[i]);
-    draw(*shown[i]->leader, {bar_end, middles[i]}, {left - 3.0, tops[i] + height / 2.0});
+    Word& each = *shown[i];
+    each.number->setText(units_ ? each.with_unit : each.without_unit);
+    const double number =
+        left + at.names - 0.8 * letter() - width_of(*each.number, each.number->text());
+    each.area = QRectF(left + at.numbers, tops[i], right - left - at.numbers, heights[i]);
+    each.number->position->setCoords(number, tops[i]);
+    each.name->position->setCoords(left + at.names, tops[i]);
+    draw(*each.leader, {left + at.bar_end, middles[i]}, {number - 3.0, tops[i] + line / 2.0});
   }
 }
 

@@ -9,6 +9,8 @@
 #include <QFont>
 #include <QObject>
 #include <QRectF>
+#include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -30,12 +32,27 @@ public:
   /// The column that stands at that place of the plot, by its number.
   std::size_t column_at(double x) const;
 
+  /// What the figure's columns want: across, so that every number is whole and most names are; and
+  /// in lines of text, so that every part and level has its word.
+  static double wanted_width(const StudyFigure& figure, const QFont& font);
+  static int wanted_lines(const StudyFigure& figure);
+  /// Lines that the columns' names take below the axis.
+  static int name_lines(const StudyFigure& figure, const QFont& font);
+
 private:
+  /// A number, never cut, and what it is of, which may be broken or shortened.
   struct Word {
-    QCPItemText* item;
+    QCPItemText* number;
+    QCPItemText* name;
     QCPItemLine* leader;
+    QString with_unit, without_unit, full;
     double at;     ///< on the scale
     double weight; ///< the least goes first where there is no room
+    QRectF area = {};
+  };
+  struct Note {
+    QCPItemText* item;
+    QString full;
     QRectF area = {};
   };
   struct Part {
@@ -45,29 +62,48 @@ private:
   struct Level {
     QCPItemLine* item;
     double at;
+    QCPItemLine* reach = nullptr; ///< from the foot of the one part it measures
+    double foot = 0.0;
   };
   struct Column {
     QCPItemText* name;
+    QStringList name_lines;
     std::vector<Part> parts;
     std::vector<Level> levels;
     std::vector<Word> words;
-    std::vector<Word> notes;
+    std::vector<Note> notes;
+  };
+  /// Where a column's things stand, from its edge.
+  struct Across {
+    double bar, bar_end, numbers, names;
   };
 
   void add(const StudyStack& stack, const QString& unit);
-  Word word(const QString& text, double at, double weight, const QColor& colour, bool strong);
+  void add_parts(Column& column, const StudyStack& stack, const QString& unit);
+  void add_levels(Column& column, const StudyStack& stack, const QString& unit);
+  Word word(const QString& with_unit, const QString& without_unit, const QString& full,
+            const QColor& colour, bool strong);
   QString beyond(double at, const QString& text) const;
   void arrange();
-  /// What the column wants so that no word of it is cut.
+  double letter() const;
+  Across across(const Column& column, double usual) const;
+  double name_width(const Column& column) const;
+  double number_width(const Column& column) const;
+  /// What the column wants so that no number of it is cut, and no word.
+  double least_width(std::size_t number, double usual) const;
   double wanted_width(std::size_t number, double usual) const;
+  double sum_wanted(double usual) const;
   std::vector<double> widths(double room) const;
   static double bar_width(double usual);
-  double words_left(double usual) const;
+  static double widest_line(const QStringList& lines, const QFont& font);
   void arrange(Column& column, double left, double width);
-  void arrange_words(Column& column, double bar_end, double left, double right);
+  void arrange_words(Column& column, const Across& at, double left, double right);
+  std::vector<Word*> words_with_room(Column& column, double height);
   void arrange_notes(Column& column, double left, double right);
-  /// As much of each as has room up to what stands beside it.
+  void break_names(const std::vector<Word*>& words, double room, double height);
+  /// As much of each name as has room up to what stands beside it.
   void write_words(const std::vector<std::size_t>& order);
+  void write_name(Word& word, double right) const;
   double free_to(const std::vector<std::size_t>& order, std::size_t place,
                  const QRectF& word) const;
   double height_of(double at) const;
@@ -78,6 +114,7 @@ private:
   QFont font_;
   double top_; ///< of the scale as the figure gives it
   std::vector<Column> columns_;
+  bool units_ = true;         ///< beside each number, where that leaves room to the names
   std::vector<double> edges_; ///< where columns begin, in the order they stand in
 };
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-// What length does: every limit of feed over the length of a screw, the give of a hauling belt over
-// the travel.
+// What length does to a screw: every limit of feed over it, and the lowest of them all.
 
 #include "sizing/envelopes.h"
 #include "sizing/longer_axis.h"
@@ -17,62 +16,106 @@ namespace {
 
 struct Pair {
   EndSupport a, b;
+  int dash; ///< its own, whatever the axis has
 };
+
+constexpr Pair pairs[] = {{EndSupport::fixed, EndSupport::free, 1},
+                          {EndSupport::supported, EndSupport::supported, 2},
+                          {EndSupport::fixed, EndSupport::supported, 3},
+                          {EndSupport::fixed, EndSupport::fixed, 4}};
+
+/// Each limit its own, after those of the supports.
+int dash_of(LimitId id) {
+  int dash = int(std::size(pairs));
+  for (const LimitDescriptor& about : limit_descriptors()) {
+    dash += about.scale == LimitScale::feed && about.id != LimitId::whip ? 1 : 0;
+    if (about.id == id) {
+      break;
+    }
+  }
+  return dash;
+}
 
 class StretchMaker : FigureMaker {
   Q_DECLARE_TR_FUNCTIONS(Studies)
 
 public:
-  using FigureMaker::FigureMaker;
+  StretchMaker(const StudySubject& subject, const Screw& screw)
+      : FigureMaker(subject), screw_(screw) {
+    if (axis_.targets.feed) {
+      longest_ = longest_screw_at(subject_.machine, axis_, **axis_.targets.feed);
+    }
+  }
 
   StudyFigure make() {
-    screw_ != nullptr ? make_screw() : make_belt();
+    set_x(tr("length between bearings"), length_unit());
+    set_y(tr("allowed feed"), feed_unit());
+    const auto [from, to] = range();
+    out_.x_start = in_unit(from, length_unit());
+    out_.x_end = in_unit(to, length_unit());
+    panel().y_end = top();
+    const FeedsOverSpan feeds = feed_limits_over_span(subject_.machine, axis_, from, to, points);
+    add_lowest(feeds.lowest);
+    if (turns()) {
+      add_whip_curves(from, to);
+    }
+    add_other_curves(feeds.limits);
+    add_lines();
+    out_.summary = summary();
     return std::move(out_);
   }
 
 private:
-  void make_screw() {
-    set_x(tr("length between bearings"), length_unit());
-    set_y(tr("allowed feed"), feed_unit());
-    const bool whips = screw_->driven == DrivenMember::screw;
-    const auto& feed = axis_.targets.feed;
-    const auto longest = whips && feed ? longest_span_at(axis_, **feed) : std::nullopt;
-    const auto [from, to] = range(longest);
-    out_.x_start = in_unit(from, length_unit());
-    out_.x_end = in_unit(to, length_unit());
-    panel().y_end = top();
-    if (whips) {
-      add_whip_curves(from, to);
-    }
-    add_other_curves(from, to);
-    add_lines(longest);
-    out_.summary = whips ? whip_summary(longest)
-                         : tr("The screw stands still and does not whip; the other limits hardly "
-                              "change with its length.");
-  }
+  bool turns() const { return screw_.driven == DrivenMember::screw; }
 
   struct Range {
     Length from, to;
   };
-  Range range(const std::optional<Length>& longest) const {
-    const Length span = *screw_->span;
+  Range range() const {
+    const Length span = *screw_.span;
     Range made{span * 0.45, span * 1.6};
-    if (longest && *longest > span && *longest < span * 4.0) {
-      made.to = std::max(made.to, Length(*longest * 1.15));
+    if (!longest_ || !longest_->span) {
+      return made;
     }
-    if (longest && *longest < span) {
-      made.from = std::min(made.from, Length(*longest * 0.8));
+    const Length longest = *longest_->span;
+    if (longest > span && longest < span * 4.0) {
+      made.to = std::max(made.to, Length(longest * 1.15));
+    }
+    if (longest < span) {
+      made.from = std::min(made.from, Length(longest * 0.8));
     }
     return made;
   }
 
+  /// Holds what governs and what is wanted, and whip while it is not far above.
   double top() const {
-    const auto& reached = results_.whip_feed ? results_.whip_feed : results_.governing_feed;
-    double most = reached ? in_unit(*reached, feed_unit()) * 1.3 : 0.0;
+    constexpr double far_above = 2.5;
+    const auto& governing = results_.governing_feed;
+    double most = governing ? in_unit(*governing, feed_unit()) * 1.6 : 0.0;
+    if (results_.whip_feed && (!governing || *results_.whip_feed < *governing * far_above)) {
+      most = std::max(most, in_unit(*results_.whip_feed, feed_unit()) * 1.3);
+    }
     if (axis_.targets.feed) {
       most = std::max(most, in_unit(Velocity(**axis_.targets.feed), feed_unit()) * 1.8);
     }
     return most > 0.0 ? most : 1.0;
+  }
+
+  template <class Point>
+  void take(StudyCurve& curve, const std::vector<Point>& over) const {
+    for (const Point& point : over) {
+      curve.x.push_back(in_unit(point.span, length_unit()));
+      curve.y.push_back(in_unit(point.feed, feed_unit()));
+    }
+  }
+
+  void add_lowest(const std::vector<SpanFeed>& lowest) {
+    if (!lowest.empty()) {
+      StudyCurve curve{open_limits().isEmpty() ? tr("lowest of all limits")
+                                               : tr("lowest of the known limits")};
+      take(curve, lowest);
+      panel().curves.push_back(std::move(curve));
+    }
   }
 
   static QString pair_name(const Pair& pair) {
@@ -84,43 +127,38 @@ private:
   }
 
   void add_whip_curves(Length from, Length to) {
-    using enum EndSupport;
-    constexpr Pair pairs[] = {
-        {fixed, free}, {supported, supported}, {fixed, supported}, {fixed, fixed}};
-    const Pair own{screw_->motor_end, screw_->far_end};
-    int dash = 1;
     for (const Pair& pair : pairs) {
-      const bool turned = own.a == pair.b && own.b == pair.a;
-      const bool present = turned || (own.a == pair.a && own.b == pair.b);
-      const Pair drawn = present ? own : pair;
-      StudyCurve curve{tr("whip, %1", "supports at the two ends").arg(pair_name(drawn))};
-      curve.present = present;
-      curve.dash = present ? 0 : dash++;
-      for (const WhipPoint& point : whip_over_span(axis_, drawn.a, drawn.b, from, to, points)) {
-        curve.x.push_back(in_unit(point.span, length_unit()));
-        curve.y.push_back(in_unit(point.feed, feed_unit()));
+      Pair drawn = pair;
+      const bool turned = screw_.motor_end == pair.b && screw_.far_end == pair.a;
+      const bool own = turned || (screw_.motor_end == pair.a && screw_.far_end == pair.b);
+      if (turned) {
+        std::swap(drawn.a, drawn.b);
       }
+      StudyCurve curve{(own ? tr("whip as it is, %1", "supports at the two ends")
+                            : tr("whip, %1", "supports at the two ends"))
+                           .arg(pair_name(drawn))};
+      curve.present = false;
+      curve.dash = pair.dash;
+      take(curve, whip_over_span(axis_, drawn.a, drawn.b, from, to, points));
       panel().curves.push_back(std::move(curve));
     }
   }
 
   /// Limits that run together are drawn once, under both names; those above the scale not at all.
-  void add_other_curves(Length from, Length to) {
-    constexpr int coarse = (points - 1) / 4 + 1; // every fourth of the whip curves' points
-    int dash = 4;
+  void add_other_curves(const std::vector<FeedOverSpan>& limits) {
     const std::size_t first = panel().curves.size();
-    for (const FeedOverSpan& limit :
-         feed_limits_over_span(subject_.machine, axis_, from, to, coarse)) {
-      StudyCurve curve{words::limit_name(limit.id)};
-      for (const SpanFeed& point : limit.points) {
-        curve.x.push_back(in_unit(point.span, length_unit()));
-        curve.y.push_back(in_unit(point.feed, feed_unit()));
+    for (const FeedOverSpan& limit : limits) {
+      if (limit.id == LimitId::whip) {
+        continue;
       }
+      StudyCurve curve{words::limit_name(limit.id)};
+      take(curve, limit.points);
       if (*std::ranges::min_element(curve.y) > panel().y_end || joins(first, curve)) {
         continue;
       }
       curve.present = false;
-      curve.dash = dash++;
+      curve.dash = dash_of(limit.id);
+      curve.at_edge = true;
       panel().curves.push_back(std::move(curve));
     }
   }
@@ -143,97 +181,110 @@ private:
 
   QString span_text(Length span) const { return text(span, length_unit(), 4); }
 
-  void add_lines(const std::optional<Length>& longest) {
-    panel().lines.push_back({tr("as it is, %1").arg(span_text(*screw_->span)),
-                             in_unit(Length(*screw_->span), length_unit()), true, false});
+  void add_lines() {
+    panel().lines.push_back({tr("as it is, %1").arg(span_text(*screw_.span)),
+                             in_unit(Length(*screw_.span), length_unit()), true, false});
     if (!axis_.targets.feed) {
       return;
     }
     const Velocity feed = **axis_.targets.feed;
-    panel().lines.push_back(
-        {tr("wanted %1").arg(text(feed, feed_unit())), in_unit(feed, feed_unit()), false, true});
-    if (longest) {
+    const QString wanted = text(feed, feed_unit());
+    const bool never = longest_ && !longest_->span && !longest_->stops.empty();
+    panel().lines.push_back({never ? tr("%1 wanted %2, reached at no length", "sign, feed")
+                                         .arg(words::verdict_sign(Verdict::over), wanted)
+                                   : tr("wanted %1").arg(wanted),
+                             in_unit(feed, feed_unit()), false, true});
+    if (longest_ && longest_->span) {
       panel().marks.push_back(
-          {tr("longest at %1: %2").arg(text(feed, feed_unit()), span_text(*longest)),
-           in_unit(*longest, length_unit()), in_unit(feed, feed_unit()),
-           results_.limit(LimitId::whip).verdict, false});
+          {tr("longest at %1: %2, then %3", "feed, length, limits that are lower beyond")
+               .arg(wanted, span_text(*longest_->span), names_of_stops()),
+           in_unit(*longest_->span, length_unit()), in_unit(feed, feed_unit()), Verdict::open,
+           false});
     }
   }
 
-  QString whip_summary(const std::optional<Length>& longest) const {
-    if (!results_.whip_feed) {
+  QString names_of_stops() const {
+    QStringList names;
+    for (const FeedStop& stop : longest_->stops) {
+      names << words::limit_name(stop.id);
+    }
+    return names.join(QStringLiteral(", "));
+  }
+
+  QString where_it_stops() const {
+    QStringList said;
+    for (const FeedStop& stop : longest_->stops) {
+      said << tr("%1 stops at %2", "name of a limit, feed")
+                  .arg(words::limit_name(stop.id), text(stop.feed, feed_unit()));
+    }
+    return said.join(QStringLiteral(", "));
+  }
+
+  /// Limits of feed that may be lower than those drawn.
+  QString open_limits() const {
+    QStringList names;
+    for (const LimitDescriptor& about : limit_descriptors()) {
+      const Limit& limit = results_.limit(about.id);
+      if (about.scale == LimitScale::feed && limit.applies && !limit.reached) {
+        names << words::limit_name(about.id);
+      }
+    }
+    return names.join(QStringLiteral(", "));
+  }
+
+  QString summary() const {
+    if (turns() && !results_.whip_feed) {
       return tr("These end supports do not hold the screw.");
     }
-    const QString span = span_text(*screw_->span);
-    const QString allowed = text(*results_.whip_feed, feed_unit());
-    if (!axis_.targets.feed) {
-      return tr("At %1 between bearings whip allows %2.").arg(span, allowed);
+    QString said = results_.governing ? said_of_lowest() : QString();
+    if (!turns()) {
+      said = tr("%1 %2", "two sentences")
+                 .arg(tr("The screw stands still and does not whip; the other limits hardly "
+                         "change with its length."),
+                      said)
+                 .trimmed();
     }
+    const QString open = open_limits();
+    return open.isEmpty()
+               ? said
+               : tr("%1 Not known yet: %2.", "sentence, names of limits").arg(said, open);
+  }
+
+  QString said_of_lowest() const {
+    const QString span = span_text(*screw_.span);
+    const QString limit = words::limit_name(*results_.governing);
+    const QString allowed = text(*results_.governing_feed, feed_unit());
+    if (!longest_) {
+      return tr("At %1 between bearings %2 is the lowest limit, %3.",
+                "length, name of a limit, feed")
+          .arg(span, limit, allowed);
+    }
+    const QString now =
+        tr("At %1 between bearings %2 is the lowest limit, %3", "length, name of a limit, feed")
+            .arg(span, limit, allowed);
     const QString feed = text(**axis_.targets.feed, feed_unit());
-    return longest ? tr("At %1 between bearings whip allows %2; the longest for %3 is %4.")
-                         .arg(span, allowed, feed, span_text(*longest))
-                   : tr("At %1 between bearings whip allows %2; no length that holds the travel "
-                        "allows %3.")
-                         .arg(span, allowed, feed);
+    if (longest_->span) {
+      return tr("%1; the longest screw for %2 is %3, then %4 stops it.",
+                "what governs now, feed, length, names of limits")
+          .arg(now, feed, span_text(*longest_->span), names_of_stops());
+    }
+    return longest_->stops.empty()
+               ? tr("%1; no known limit keeps a longer one from %2.", "what governs now, feed")
+                     .arg(now, feed)
+               : tr("%1; no length reaches %2: %3.",
+                    "what governs now, feed, what each limit allows at the most")
+                     .arg(now, feed, where_it_stops());
   }
 
-  void make_belt() {
-    const Unit& small = unit(Kind::length, "µm");
-    set_x(tr("travel"), length_unit());
-    set_y(tr("give of the drive"), small);
-    const Length travel = *axis_.basics.travel;
-    StudyCurve reversal{tr("on reversal, from friction")};
-    StudyCurve cut{tr("under the wanted cut")};
-    reversal.dash = 1;
-    for (const GiveOverTravel& point :
-         give_over_travel(subject_.machine, axis_, travel * 0.4, travel * 2.0, points / 2)) {
-      const auto add = [&](StudyCurve& curve, const std::optional<Length>& give) {
-        if (give) {
-          curve.x.push_back(in_unit(point.travel, length_unit()));
-          curve.y.push_back(in_unit(*give, small));
-        }
-      };
-      add(reversal, point.on_reversal);
-      add(cut, point.under_cut);
-    }
-    panel().curves = {std::move(reversal), std::move(cut)};
-    fit();
-    out_.x_start = in_unit(Length(travel * 0.4), length_unit());
-    out_.x_end = in_unit(Length(travel * 2.0), length_unit());
-    panel().lines.push_back(
-        {tr("as it is, %1").arg(span_text(travel)), in_unit(travel, length_unit()), true, false});
-    if (axis_.targets.cutting_error) {
-      const Length allowed = **axis_.targets.cutting_error;
-      panel().lines.push_back({tr("allowed under cut %1").arg(text(allowed, small)),
-                               in_unit(allowed, small), false, true});
-      panel().y_end = std::max(panel().y_end, in_unit(allowed, small) * 1.3);
-    }
-    out_.summary = belt_summary(small);
-  }
-
-  QString belt_summary(const Unit& small) const {
-    if (results_.cutting_deflection) {
-      return tr("A belt that hauls the carriage does not whip; it gives: %1 under the wanted cut "
-                "at this travel, and more the longer it is.")
-          .arg(text(*results_.cutting_deflection, small));
-    }
-    if (results_.windup_error) {
-      return tr("A belt that hauls the carriage does not whip; it gives: %1 on reversal at this "
-                "travel, and more the longer it is.")
-          .arg(text(*results_.windup_error, small));
-    }
-    return tr("A belt that hauls the carriage does not whip; it gives, and more the longer it is. "
-              "How much is open without the specific stiffness of each belt or the stiffness of "
-              "the coupling.");
-  }
-
-  const Screw* screw_ = std::get_if<Screw>(&axis_.drive);
+  const Screw& screw_;
+  std::optional<LongestScrew> longest_; ///< at the wanted feed
 };
 
 } // namespace
 
 StudyFigure stretch_figure(const StudySubject& subject) {
-  return StretchMaker(subject).make();
+  const auto* screw = std::get_if<Screw>(&subject.machine.axes.at(subject.axis).drive);
+  return screw != nullptr ? StretchMaker(subject, *screw).make() : belt_stretch_figure(subject);
 }
 
 } // namespace feedwright

@@ -154,7 +154,7 @@ void StudyCanvas::show_figure(Study study, StudyFigure figure) {
   if (study_ != study) {
     set_zoomed(false);
     cursor_.reset();
-    read_out_->setMinimumHeight(0);
+    pointed_ = false;
   }
   study_ = study;
   figure_ = std::move(figure);
@@ -265,11 +265,21 @@ void StudyCanvas::say(const QString& text) {
   show_said();
 }
 
-/// A low pane leaves the plot its height: what has no room below it is in the tool tip.
-void StudyCanvas::show_said() {
+/// As many as the sentence takes, and two for what is read off, so that the plot stands still while
+/// one points at it; but a low pane leaves the plot its height.
+int StudyCanvas::lines_to_read() const {
   constexpr int lines_to_one = 5;
+  constexpr int to_read_off = 2;
   const int line = std::max(1, read_out_->fontMetrics().lineSpacing());
-  const int lines = std::max(1, height() / (lines_to_one * line));
+  const auto sentence =
+      int(broken(figure_.summary, read_out_->font(), std::max(1, read_out_->width())).size());
+  return std::clamp(height() / (lines_to_one * line), 1, std::max(to_read_off, sentence));
+}
+
+/// What has no room below the plot is in the tool tip.
+void StudyCanvas::show_said() {
+  const int lines = lines_to_read();
+  read_out_->setFixedHeight(lines * read_out_->fontMetrics().lineSpacing() + 2);
   const QString shown = cut_to_lines(said_, read_out_->font(), read_out_->width(), lines);
   if (read_out_->text() != shown) {
     read_out_->setText(shown);
@@ -286,18 +296,21 @@ void StudyCanvas::show_said() {
                             : QStringLiteral("<p>%1</p>").arg(tip.join(QStringLiteral("</p><p>"))));
 }
 
-/// The line below grows for a long text and does not shrink again, lest the plot jumps about while
-/// it is read.
-void StudyCanvas::keep_room_for_reading() {
-  const int needed = read_out_->heightForWidth(read_out_->width());
-  if (read_out_->isVisible() && needed > read_out_->minimumHeight()) {
-    read_out_->setMinimumHeight(needed);
+void StudyCanvas::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (!figure_.is_empty()) {
+    show_said();
   }
 }
 
-void StudyCanvas::resizeEvent(QResizeEvent* event) {
-  read_out_->setMinimumHeight(0);
-  QWidget::resizeEvent(event);
+void StudyCanvas::forget_cursor() {
+  cursor_.reset();
+  pointed_ = false;
+  for (auto* line : plot_->findChildren<QCPItemStraightLine*>(QStringLiteral("cursor_line"))) {
+    plot_->removeItem(line);
+  }
+  say(figure_.summary);
+  plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
 void StudyCanvas::read_off(double x) {
@@ -305,7 +318,6 @@ void StudyCanvas::read_off(double x) {
   const bool stacks = !figure_.stacks.empty();
   cursor_ = std::clamp(x, shown.lower, shown.upper);
   say(read_out(figure_, *cursor_));
-  keep_room_for_reading();
   if (!stacks) {
     draw_cursor();
   }
@@ -380,6 +392,7 @@ void StudyCanvas::pan(double across, double up) {
 
 /// From the middle, or on from where it is; in columns, from one to the next.
 void StudyCanvas::start_cursor(int steps) {
+  pointed_ = false;
   const QCPRange range = panel_rects(*plot_).front()->axis(QCPAxis::atBottom)->range();
   if (!figure_.stacks.empty()) {
     const double last = double(figure_.stacks.size()) - 0.5;
@@ -401,8 +414,11 @@ bool StudyCanvas::take_key(int key, bool shift) {
       pan(0.0, key == Qt::Key_Up ? pan_step : -pan_step);
     }
     return shift;
-  case Qt::Key_Home: read_off(range.lower); return true;
-  case Qt::Key_End: read_off(range.upper); return true;
+  case Qt::Key_Home:
+  case Qt::Key_End:
+    pointed_ = false;
+    read_off(key == Qt::Key_Home ? range.lower : range.upper);
+    return true;
   case Qt::Key_Plus: zoom(0.8); return true;
   case Qt::Key_Minus: zoom(1.25); return true;
   case Qt::Key_0: reset_zoom(); return true;
@@ -472,9 +488,15 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
     QCPAxisRect* rect = plot_->axisRectAt(mouse.position());
     if (rect != nullptr) {
       read_off(x_at(*rect, mouse.position().x()));
+      pointed_ = true;
     }
     return false;
   }
+  case QEvent::Leave:
+    if (pointed_) {
+      forget_cursor();
+    }
+    return false;
   case QEvent::KeyPress: {
     const auto& key = static_cast<QKeyEvent&>(event);
     return take_key(key.key(), key.modifiers().testFlag(Qt::ShiftModifier));

@@ -63,7 +63,8 @@ private:
   void draw_cursor();
   void say(const QString& text);
   void show_said();
-  void keep_room_for_reading();
+  void forget_cursor();
+  int lines_to_read() const;
   void show_full_text(const QPoint& at, const QPoint& on_screen) const;
   void reset_zoom();
   void zoom(double factor);
@@ -79,7 +80,8 @@ private:
   std::optional<Study> study_;
   StudyFigure figure_;
   std::optional<double> cursor_;
-  QString said_; ///< in full; the line below shows as much as has room
+  bool pointed_ = false; ///< the cursor is the pointer's, and goes with it
+  QString said_;         ///< in full; the line below shows as much as has room
   PlotShape shape_;
   bool zoomed_ = false;
 };

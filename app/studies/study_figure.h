@@ -36,6 +36,8 @@ struct StudyCurve {
   bool present = true;                ///< as the machine is, not as it might be
   int dash = 0;                       ///< 0 solid; others by number, so that no two look alike
   bool named = true;                  ///< on the plot; in tables and read-outs always
+  bool at_edge = false;               ///< named beside the plot, where it leaves it
+  QString caption = {};               ///< in few words, over one of many panels
 };
 
 /// A region between two curves over the same x, told apart by its hatching and its word.
@@ -70,13 +72,15 @@ struct StudyPanel {
   std::vector<StudyBand> bands = {};
   std::vector<StudyLine> lines = {};
   std::vector<StudyMark> marks = {};
+  bool chief = false;     ///< of many, the one that decides: it gets the most room
   QString over_word = {}; ///< for what lies above the first curve; empty for no word
 };
 
 struct StackPart {
   QString label;
   double size = 0.0;
-  int hatching = 0; ///< the same for the same thing in every column
+  int hatching = 0;                ///< the same for the same thing in every column
+  Verdict verdict = Verdict::open; ///< where it alone is held against something
 };
 
 /// A level that a column is held against.
@@ -85,6 +89,7 @@ struct StackTick {
   double at = 0.0;
   bool target = false;
   Verdict verdict = Verdict::open;
+  std::optional<std::size_t> part = std::nullopt; ///< measures that one alone, from its foot
 };
 
 /// What is not in a column: in few words for the plot, and whole.
@@ -131,6 +136,9 @@ QString y_axis_label(const StudyPanel& panel);
 QString mark_text(const StudyMark& mark);
 QString tick_text(const StackTick& tick, const QString& unit);
 QString part_text(const StackPart& part, const QString& unit);
+/// "▲ 87.1 µm" and, without a unit, "▲ 87.1"
+QString tick_number(const StackTick& tick, const QString& unit);
+QString part_number(const StackPart& part, const QString& unit);
 
 /// A figure as a table: a row for each point, for each thing marked, for each part of a stack.
 struct StudyTable {

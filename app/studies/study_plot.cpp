@@ -3,6 +3,7 @@
 
 #include "limits/number_text.h"
 #include "studies/label_keeper.h"
+#include "studies/panel_layout.h"
 #include "studies/stack_keeper.h"
 #include "window/letters.h"
 
@@ -10,12 +11,11 @@
 #include <qcustomplot.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
 namespace {
-
-constexpr char panel_property[] = "panel";
 
 /// Strokes and gaps, in line widths; each number its own.
 QList<qreal> dash_pattern(int number) {
@@ -23,10 +23,14 @@ QList<qreal> dash_pattern(int number) {
   case 1: return {6.0, 3.0};
   case 2: return {2.0, 2.5};
   case 3: return {8.0, 3.0, 2.0, 3.0};
-  case 4: return {12.0, 4.0};
-  case 5: return {12.0, 3.0, 2.0, 3.0, 2.0, 3.0};
+  case 4: return {12.0, 3.0, 2.0, 3.0, 2.0, 3.0};
+  case 5: return {12.0, 4.0};
   case 6: return {4.0, 6.0};
-  default: return {16.0, 3.0, 4.0, 3.0};
+  case 7: return {16.0, 3.0, 4.0, 3.0};
+  case 8: return {2.0, 6.0};
+  case 9: return {20.0, 5.0};
+  case 10: return {6.0, 3.0, 6.0, 8.0};
+  default: return {20.0, 3.0, 2.0, 3.0, 2.0, 3.0, 2.0, 3.0};
   }
 }
 
@@ -36,63 +40,24 @@ protected:
   QString getTickLabel(double tick, const QLocale&, QChar, int) override {
     return number_text(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
   }
-};
-
-/// Of the words that stand at a curve or a point.
-double widest_word(const StudyFigure& figure, QFont font) {
-  font.setBold(true);
-  const QFontMetricsF metrics(font);
-  double widest = 0.0;
-  for (const StudyPanel& panel : figure.panels) {
-    for (const StudyMark& mark : panel.marks) {
-      widest = std::max(widest, metrics.horizontalAdvance(mark_text(mark)));
+  /// No finer than was asked: the count is what has room.
+  double getTickStep(const QCPRange& range) override {
+    const double exact = range.size() / std::max(1, tickCount());
+    if (!(exact > 0.0)) {
+      return QCPAxisTicker::getTickStep(range);
     }
-    for (const StudyCurve& curve : panel.curves) {
-      widest = std::max(widest, curve.named ? metrics.horizontalAdvance(curve.label) : 0.0);
+    const double decade = std::pow(10.0, std::floor(std::log10(exact)));
+    for (const double step : {1.0, 2.0, 2.5, 5.0}) {
+      if (exact <= step * decade * (1.0 + 1e-9)) {
+        return step * decade;
+      }
     }
+    return 10.0 * decade;
   }
-  return widest;
-}
+};
 
 QList<double> list(const std::vector<double>& values) {
   return {values.begin(), values.end()};
-}
-
-/// Rectangles of axes, one for each panel, in the order of the panels. One that is already there
-/// alone stays.
-QList<QCPAxisRect*> make_rects(QCustomPlot& plot, int panels, int abreast) {
-  QList<QCPAxisRect*> there = plot.axisRects();
-  if (panels == 1 && there.size() == 1) {
-    there.front()->setProperty(panel_property, 0);
-    return there;
-  }
-  qDeleteAll(plot.findChildren<QCPMarginGroup*>(QString(), Qt::FindDirectChildrenOnly));
-  plot.plotLayout()->clear();
-  plot.plotLayout()->setRowSpacing(6);
-  QList<QCPAxisRect*> rects;
-  QList<QCPMarginGroup*> groups;
-  for (int i = 0; i < abreast; ++i) {
-    groups << new QCPMarginGroup(&plot);
-  }
-  const int rows = (panels + abreast - 1) / abreast;
-  for (int i = 0; i < panels; ++i) {
-    auto* rect = new QCPAxisRect(&plot);
-    rect->setProperty(panel_property, i);
-    plot.plotLayout()->addElement(i % rows, i / rows, rect);
-    for (QCPAxis* axis : rect->axes()) {
-      axis->setLayer(QStringLiteral("axes"));
-      axis->grid()->setLayer(QStringLiteral("grid"));
-    }
-    if (panels > 1) {
-      rect->setMarginGroup(QCP::msLeft | QCP::msRight, groups[i / rows]);
-    }
-    rects << rect;
-  }
-  plot.xAxis = rects.front()->axis(QCPAxis::atBottom);
-  plot.yAxis = rects.front()->axis(QCPAxis::atLeft);
-  plot.xAxis2 = rects.front()->axis(QCPAxis::atTop);
-  plot.yAxis2 = rects.front()->axis(QCPAxis::atRight);
-  return rects;
 }
 
 class PlotFiller {
@@ -106,13 +71,9 @@ public:
     qDeleteAll(
         plot_.findChildren<QObject*>(QStringLiteral("label_keeper"), Qt::FindDirectChildrenOnly));
     plot_.setBackground(QBrush(look_.paper));
-    const int panels = int(figure_.panels.size());
-    const int abreast = shape_.abreast;
-    const QList<QCPAxisRect*> rects = make_rects(plot_, panels, abreast);
-    const int rows = (panels + abreast - 1) / abreast;
-    for (int i = 0; i < panels; ++i) {
-      const bool lowest = i % rows == rows - 1 || i == panels - 1;
-      fill_panel(*rects[i], figure_.panels[static_cast<std::size_t>(i)], lowest);
+    const QList<QCPAxisRect*> rects = make_rects(plot_, figure_, shape_.abreast);
+    for (std::size_t i = 0; i < figure_.panels.size(); ++i) {
+      fill_panel(*rects[qsizetype(i)], figure_.panels[i], is_lowest(figure_, i, shape_.abreast));
     }
     tie_together(rects);
     reset_scales(plot_, figure_);
@@ -129,6 +90,7 @@ private:
 
   void fill_panel(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) {
     rect_ = &rect;
+    edge_room_ = room_at_edge(panel);
     set_scales(panel, lowest);
     if (!figure_.stacks.empty()) {
       fill_stacks();
@@ -136,7 +98,8 @@ private:
     }
     keeper_ = new LabelKeeper(plot_, rect, look_.paper);
     if (shape_.headed) {
-      keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_), many());
+      keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_), many(),
+                      many() && panel.chief ? shape_.caption : 1);
     }
     if (figure_.is_empty()) {
       say_why();
@@ -166,14 +129,14 @@ private:
   void set_scales(const StudyPanel& panel, bool lowest) {
     QCPAxis& across = *rect_->axis(QCPAxis::atBottom);
     QCPAxis& up = *rect_->axis(QCPAxis::atLeft);
-    set_axis(across, lowest ? both_axes_label(figure_) : QString());
+    // Beside the chief panel the others have its scale, and need their height.
+    const bool named = lowest && (panel.chief || shape_.abreast == 1);
+    set_axis(across, named ? both_axes_label(figure_) : QString());
     set_axis(up, shape_.headed ? QString() : y_axis_label(panel));
     across.setTickLabels(lowest && figure_.stacks.empty());
-    across.setTicks(figure_.stacks.empty());
+    across.setTicks(lowest && figure_.stacks.empty());
     across.grid()->setVisible(figure_.stacks.empty());
-    if (many()) {
-      up.ticker()->setTickCount(3);
-    }
+    up.ticker()->setTickCount(panel.chief ? shape_.chief_numbers : shape_.numbers);
     // Room for each number with a gap of its own width.
     const double number = QFontMetricsF(font_).horizontalAdvance(QStringLiteral("0.25"));
     const double room = double(plot_.width()) / shape_.abreast - 4.0 * number;
@@ -186,11 +149,28 @@ private:
     QCPAxis& right = *rect_->axis(QCPAxis::atRight);
     right.setTicks(false);
     right.setTickLabels(false);
-    const int below = figure_.stacks.empty() ? 0 : QFontMetrics(font_).height() + 6;
+    const int below =
+        figure_.stacks.empty()
+            ? 0
+            : StackKeeper::name_lines(figure_, font_) * QFontMetrics(font_).height() + 6;
     // The heading of one of many stands over its frame, where it covers no curve.
-    const int heading = QFontMetrics(font_).height() + 3;
-    rect_->setMinimumMargins(shape_.headed ? QMargins(0, heading, 1, many() ? 1 : below)
-                                           : QMargins(0, 0, 1, below));
+    const int lines = many() && panel.chief ? shape_.caption : 1;
+    const int heading = lines * QFontMetrics(font_).height() + 3;
+    const auto right_of_it = int(std::ceil(edge_room_));
+    rect_->setMinimumMargins(shape_.headed ? QMargins(0, heading, right_of_it, many() ? 1 : below)
+                                           : QMargins(0, 0, right_of_it, below));
+  }
+
+  /// For names beside the frame; none where they would take too much of a narrow plot.
+  double room_at_edge(const StudyPanel& panel) const {
+    constexpr double most = 0.28;
+    double wanted = 1.0;
+    for (const StudyCurve& curve : panel.curves) {
+      if (curve.at_edge) {
+        wanted = std::max(wanted, LabelKeeper::room_at_edge(curve.label, font_));
+      }
+    }
+    return wanted > most * plot_.width() ? 1.0 : wanted;
   }
 
   void set_top(QCPAxis& top) {
@@ -286,7 +266,12 @@ private:
     high->setChannelFillGraph(low);
     high->setAntialiasedFill(false); // its edges are lines, which are
     keeper_->keep_off({QString(), band.x, band.high});
-    keeper_->inside(keeper_->label(band.label, look_.faint_ink, font_), band);
+    QCPItemText* name = keeper_->label(band.label, look_.faint_ink, font_);
+    if (many()) {
+      keeper_->in_caption(name, QPen(look_.faint_ink, 0.7));
+    } else {
+      keeper_->inside(name, band);
+    }
   }
 
   void add_curve(const StudyCurve& curve) {
@@ -300,10 +285,19 @@ private:
     if (curve.x.empty()) {
       return;
     }
-    if (curve.named) {
-      keeper_->along(keeper_->label(curve.label, colour, curve.present ? bold() : font_), curve);
-    } else {
+    if (!curve.named) {
       keeper_->keep_off(curve);
+      return;
+    }
+    const QString& name = many() && !curve.caption.isEmpty() ? curve.caption : curve.label;
+    QCPItemText* words = keeper_->label(name, colour, curve.present ? bold() : font_);
+    if (many()) {
+      keeper_->keep_off(curve);
+      keeper_->in_caption(words, pen);
+    } else if (curve.at_edge && edge_room_ > 1.0) {
+      keeper_->at_edge(words, curve);
+    } else {
+      keeper_->along(words, curve);
     }
   }
 
@@ -339,43 +333,10 @@ private:
   QFont font_;
   QCPAxisRect* rect_ = nullptr;
   LabelKeeper* keeper_ = nullptr;
+  double edge_room_ = 1.0;
 };
 
 } // namespace
-
-PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& usual) {
-  constexpr int lowest = 80; // a panel below that cannot be read
-  const auto panels = int(figure.panels.size());
-  const bool many = panels > 1;
-  PlotShape made;
-  made.abreast =
-      many && size.height() < lowest * panels && size.width() > 2 * size.height() ? 2 : 1;
-  // In lines of text: the scales and their names, then each panel with its heading.
-  constexpr double scales = 2.5;
-  constexpr double one = 6.0;
-  constexpr double of_many = 4.0;
-  const int rows = (panels + made.abreast - 1) / made.abreast;
-  const double beyond = scales + (figure.top ? 1.0 : 0.0);
-  const double wanted = beyond + (many ? rows * of_many : one);
-  const double line = QFontMetricsF(usual).height();
-  made.font = fitted(usual, std::min(size.height() / (wanted * line),
-                                     (double(size.width()) / made.abreast - 4.5 * line) /
-                                         std::max(1.0, widest_word(figure, usual))));
-  const QFontMetricsF metrics(made.font);
-  const double side = size.height() - beyond * metrics.height();
-  // A second scale stands where the heading would, and columns have short names.
-  const bool may_be = !figure.top && figure.stacks.empty();
-  made.headed =
-      many || (may_be && metrics.horizontalAdvance(y_axis_label(figure.panels.front())) > side);
-  return made;
-}
-
-QList<QCPAxisRect*> panel_rects(const QCustomPlot& plot) {
-  QList<QCPAxisRect*> rects = plot.axisRects();
-  std::ranges::sort(rects, {},
-                    [](const QCPAxisRect* rect) { return rect->property(panel_property).toInt(); });
-  return rects;
-}
 
 void reset_scales(QCustomPlot& plot, const StudyFigure& figure) {
   const QList<QCPAxisRect*> rects = panel_rects(plot);

@@ -47,6 +47,12 @@ public:
     return tr("%1 %2 %3", "number, unit, what it is").arg(number_text(value, 3), unit, name);
   }
 
+  static QString number(Verdict verdict, double value, const QString& unit) {
+    const QString said = number_text(value, 3);
+    return signed_text(verdict,
+                       unit.isEmpty() ? said : tr("%1 %2", "number, unit").arg(said, unit));
+  }
+
   static QString up_to(const QString& name, double value, const QString& unit) {
     return tr("%1 up to %2 %3", "region, number, unit").arg(name, number_text(value, 3), unit);
   }
@@ -123,7 +129,15 @@ QString tick_text(const StackTick& tick, const QString& unit) {
 }
 
 QString part_text(const StackPart& part, const QString& unit) {
-  return Words::value_first(part.label, part.size, unit);
+  return Words::signed_text(part.verdict, Words::value_first(part.label, part.size, unit));
+}
+
+QString tick_number(const StackTick& tick, const QString& unit) {
+  return Words::number(tick.verdict, tick.at, unit);
+}
+
+QString part_number(const StackPart& part, const QString& unit) {
+  return Words::number(part.verdict, part.size, unit);
 }
 
 std::optional<double> value_at(const std::vector<double>& x, const std::vector<double>& y,

@@ -67,16 +67,16 @@ private:
                      .arg(motor_state_name(need.state), text(need.feed, feed_unit()));
   }
 
-  /// Holds what is asked whole; what is usable stands at the top where it is far beyond.
+  /// Holds what is asked whole, and with it every level that is not far beyond; the others stand at
+  /// the top.
   void scale(double most) {
-    constexpr double far_beyond = 2.0;
-    double has = 0.0;
+    constexpr double far_beyond = 3.0;
+    double top = most;
     for (const StudyStack& each : out_.stacks) {
       for (const StackTick& tick : each.ticks) {
-        has = std::max(has, tick.at);
+        top = tick.at <= most * far_beyond ? std::max(top, tick.at) : top;
       }
     }
-    const double top = std::max(most, std::min(has, most * far_beyond));
     panel().y_end = top > 0.0 ? top * 1.1 : 1.0;
   }
 

@@ -3,8 +3,6 @@
 
 #include "sizing/prepared_axis.h"
 
-#include <boost/math/tools/toms748_solve.hpp>
-
 #include <algorithm>
 
 namespace feedwright {
@@ -124,27 +122,6 @@ std::vector<WhipPoint> whip_over_span(const Axis& axis, EndSupport motor_end, En
     }
   }
   return points;
-}
-
-std::optional<Length> longest_span_at(const Axis& axis, Velocity feed) {
-  auto screw = turning_screw(axis);
-  if (!screw) {
-    return std::nullopt;
-  }
-  const auto excess = [&](double span) {
-    const auto allowed = allowed_whip_feed(axis.basics, *screw, from_si<Length>(span));
-    return si_value(allowed.value_or(Velocity())) - si_value(feed);
-  };
-  // The nut's whole travel must fit between the bearings.
-  const double shortest = si_value(*axis.basics.travel);
-  constexpr double longest = 1000.0; // m, beyond any screw
-  if (excess(shortest) < 0.0 || excess(longest) > 0.0) {
-    return std::nullopt;
-  }
-  std::uintmax_t rounds = 100;
-  const auto bracket = boost::math::tools::toms748_solve(
-      excess, shortest, longest, boost::math::tools::eps_tolerance<double>(48), rounds);
-  return from_si<Length>(bracket.first);
 }
 
 } // namespace feedwright

@@ -43,8 +43,5 @@ std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine&, const Axis
 /// Allowed whip feed over the span between bearings, for given end supports, all else as it is.
 std::vector<WhipPoint> whip_over_span(const Axis&, EndSupport motor_end, EndSupport far_end,
                                       Length from, Length to, int count);
-/// The longest span between bearings that whip allows at the feed, with the axis' own supports;
-/// nothing if the travel alone is too long for it.
-std::optional<Length> longest_span_at(const Axis&, Velocity feed);
 
 } // namespace feedwright

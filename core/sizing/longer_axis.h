@@ -20,10 +20,28 @@ struct FeedOverSpan {
   LimitId id;
   std::vector<SpanFeed> points;
 };
-/// Every limit of feed but whip over the length between a screw's bearings; the shaft beyond them
-/// stays as long as it is. Empty without a screw.
-std::vector<FeedOverSpan> feed_limits_over_span(const Machine&, const Axis&, Length from, Length to,
-                                                int count);
+struct FeedsOverSpan {
+  std::vector<FeedOverSpan> limits; ///< each that is known somewhere
+  std::vector<SpanFeed> lowest;     ///< of all that are known at that length
+};
+/// Every limit of feed over the length between a screw's bearings; the shaft beyond them stays as
+/// long as it is. One that is only known to lie at a feed or above is left out: it stops nothing.
+/// Empty without a screw.
+FeedsOverSpan feed_limits_over_span(const Machine&, const Axis&, Length from, Length to, int count);
+
+struct FeedStop {
+  LimitId id;
+  Velocity feed;
+};
+struct LongestScrew {
+  std::optional<Length> span; ///< between bearings; nothing where no length is the last
+  /// What is below the feed from there on, the lowest first: without a span at every length that
+  /// holds the travel, or, if empty, at none.
+  std::vector<FeedStop> stops;
+};
+/// The longest screw that every known limit allows the feed, all else as it is; nothing without a
+/// screw.
+std::optional<LongestScrew> longest_screw_at(const Machine&, const Axis&, Velocity feed);
 
 struct GiveOverTravel {
   Length travel;

@@ -3,6 +3,8 @@
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
 #include "support/axes.h"
+#include "support/plots.h"
+#include "support/studies.h"
 #include "support/window.h"
 #include "window/style.h"
 
@@ -21,38 +23,16 @@
 #include <set>
 
 using namespace feedwright;
+using feedwright::testing::check_words_apart;
+using feedwright::testing::figure_of;
 using feedwright::testing::Folder;
+using feedwright::testing::machine_in;
+using feedwright::testing::many_machines;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::Shown;
+using feedwright::testing::words_of;
 
 namespace {
-
-Machine machine_in(const std::string& folder, const char* name) {
-  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR + folder + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
-
-std::vector<std::pair<std::string, Machine>> many_machines() {
-  std::vector<std::pair<std::string, Machine>> machines;
-  for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
-    machines.emplace_back(name, machine_in("/sample-machines/", name));
-  }
-  for (const char* name :
-       {"belt-hauled", "looped-screws", "motors", "preloaded-pairs", "upright", "slaved-gantry"}) {
-    machines.emplace_back(name, machine_in("/tests/machines/", name));
-  }
-  return machines;
-}
-
-StudyFigure figure_of(Study study, const Machine& machine, std::size_t axis = 0) {
-  MachineDocument document(machine);
-  REQUIRE(axis < document.results().size());
-  return study_figure(study,
-                      {document.machine(), axis, document.results()[axis], document.units()});
-}
 
 void press(QWidget& widget, Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
   QTest::keyClick(&widget, key, modifiers);
@@ -68,34 +48,6 @@ struct Studied : Shown {
   QCustomPlot& plot() { return canvas().plot(); }
   std::string reading() { return canvas().reading().toStdString(); }
 };
-
-/// Where the words of a plot are painted.
-std::vector<std::pair<QString, QRectF>> words_of(const QCustomPlot& plot) {
-  std::vector<std::pair<QString, QRectF>> words;
-  for (int i = 0; i < plot.itemCount(); ++i) {
-    const auto* text = qobject_cast<QCPItemText*>(plot.item(i));
-    if (text != nullptr && text->visible() && !text->text().isEmpty()) {
-      const QFontMetricsF metrics(text->font());
-      words.emplace_back(text->text(),
-                         QRectF(text->position->pixelPosition(), metrics.size(0, text->text()))
-                             .adjusted(1, 1, -1, -1));
-    }
-  }
-  return words;
-}
-
-void check_words_apart(const QCustomPlot& plot) {
-  const auto words = words_of(plot);
-  const QRectF whole(plot.rect());
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    INFO(words[i].first.toStdString());
-    CHECK(whole.contains(words[i].second));
-    for (std::size_t j = i + 1; j < words.size(); ++j) {
-      INFO(words[j].first.toStdString());
-      CHECK_FALSE(words[i].second.intersects(words[j].second));
-    }
-  }
-}
 
 } // namespace
 

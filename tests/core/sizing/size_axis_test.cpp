@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sizing/envelopes.h"
+#include "sizing/longer_axis.h"
 #include "sizing/size_axis.h"
 #include "support/axes.h"
 #include "support/near.h"
@@ -226,15 +227,18 @@ TEST_CASE("the nut counted as support never allows less than the whole span") {
   CHECK(*sized(machine).whip_feed_nut_to_bearing > *sized(machine).whip_feed_between_bearings);
 }
 
-TEST_CASE("the longest span at a feed allows just that feed") {
+TEST_CASE("the longest screw at a feed allows just that feed") {
   for (const WhipSpan reading : {WhipSpan::between_bearings, WhipSpan::nut_to_bearing}) {
     Machine machine = ordinary_router();
     Axis& axis = machine.axes[0];
     testing::screw_of(axis).whip_span = reading;
-    const auto span = longest_span_at(axis, 6_m_per_min);
-    REQUIRE(span);
-    testing::screw_of(axis).span = Positive<Length>::of(*span);
-    CHECK(near(*sized(machine).whip_feed, 6_m_per_min, 1e-9));
+    const auto longest = longest_screw_at(machine, axis, 6_m_per_min);
+    REQUIRE(longest);
+    REQUIRE(longest->span);
+    REQUIRE(longest->stops.size() == 1);
+    CHECK(longest->stops.front().id == LimitId::whip);
+    testing::screw_of(axis).span = Positive<Length>::of(*longest->span);
+    CHECK(near(*sized(machine).whip_feed, 6_m_per_min, 1e-8));
   }
 }
 

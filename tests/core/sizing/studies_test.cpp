@@ -252,17 +252,68 @@ TEST_CASE("limits over the length pass through the results, and a longer screw i
   want(machine.axes[0], 3_m_per_min, 4_m_per_s2, 100_N); // so that torque meets need on the curve
   const AxisResults results = sized(machine);
   const auto curves = feed_limits_over_span(machine, machine.axes[0], 800_mm, 1000_mm, 3);
-  REQUIRE(curves.size() >= 3);
-  for (const FeedOverSpan& curve : curves) {
+  REQUIRE(curves.limits.size() >= 4);
+  for (const FeedOverSpan& curve : curves.limits) {
     INFO(int(curve.id));
     REQUIRE(curve.points.size() == 3);
     CHECK(near(curve.points[1].feed, typed<Velocity>(*results.limit(curve.id).reached), 1e-12));
     CHECK(curve.points[2].feed <= curve.points[0].feed);
-    CHECK(curve.id != LimitId::whip);
   }
-  const auto torque = std::ranges::find(curves, LimitId::motor_torque, &FeedOverSpan::id);
-  REQUIRE(torque != curves.end());
+  const auto torque = std::ranges::find(curves.limits, LimitId::motor_torque, &FeedOverSpan::id);
+  REQUIRE(torque != curves.limits.end());
   CHECK(torque->points[2].feed < torque->points[0].feed);
+}
+
+TEST_CASE("the lowest over the length is what governs a screw of that length") {
+  Dice dice(23);
+  for (int i = 0; i < trains; ++i) {
+    const Machine machine = wanting_train(dice);
+    const auto* screw = std::get_if<Screw>(&machine.axes[0].drive);
+    if (screw == nullptr) {
+      continue;
+    }
+    const AxisResults results = sized(machine);
+    const Length span = *screw->span;
+    const auto lowest = feed_limits_over_span(machine, machine.axes[0], span, span, 2).lowest;
+    REQUIRE(lowest.empty() != results.governing_feed.has_value());
+    CHECK((lowest.empty() || near(lowest.front().feed, *results.governing_feed, 1e-12)));
+  }
+}
+
+// Pulses a second over pulses a turn are turns a second, each a lead long: kinematics alone.
+TEST_CASE("no length makes a screw quicker than its pulses, and what stops it is named") {
+  Machine machine = ordinary_router();
+  Axis& axis = machine.axes[0];
+  want(axis, 3_m_per_min, 1_m_per_s2, 50_N);
+  const AxisResults before = sized(machine);
+  const Velocity pulses = typed<Velocity>(*before.limit(LimitId::step_rate).reached);
+  const double slower = 2.0 / 60.0 / si_value(pulses);
+  machine.controller.step_rate_limit =
+      Positive<Frequency>::of(Frequency(**machine.controller.step_rate_limit * slower));
+  const auto longest = longest_screw_at(machine, axis, 3_m_per_min);
+  REQUIRE(longest);
+  CHECK_FALSE(longest->span);
+  REQUIRE(longest->stops.size() == 1);
+  CHECK(longest->stops.front().id == LimitId::step_rate);
+  CHECK(near(longest->stops.front().feed, 2_m_per_min, 1e-12));
+  // At what the pulses give to the digit the length counts again.
+  CHECK(longest_screw_at(machine, axis, longest->stops.front().feed)->span);
+}
+
+TEST_CASE("a motor's curve that ends above the need stops no length") {
+  Machine machine = ordinary_router();
+  Axis& axis = machine.axes[0];
+  want(axis, 3_m_per_min, 1_m_per_s2, 10_N);
+  const AxisResults results = sized(machine);
+  REQUIRE(results.limit(LimitId::motor_torque).at_least);
+  const Velocity end = typed<Velocity>(*results.limit(LimitId::motor_torque).reached);
+  const auto curves = feed_limits_over_span(machine, axis, 300_mm, 320_mm, 2);
+  CHECK(std::ranges::find(curves.limits, LimitId::motor_torque, &FeedOverSpan::id) ==
+        curves.limits.end());
+  const auto longest = longest_screw_at(machine, axis, 3_m_per_min);
+  REQUIRE(longest->span);
+  CHECK(longest->stops.front().id == LimitId::whip);
+  CHECK(longest->stops.front().feed < end);
 }
 
 TEST_CASE("a longer hauling belt gives more, as the springs of its two ways say") {

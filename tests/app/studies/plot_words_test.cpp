@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Words beside the curves of a plot, the panels they stand in, and what is read off under a
+// pointer.
+
+#include "studies/plots.h"
+#include "studies/study_canvas.h"
+#include "support/plots.h"
+#include "support/studies.h"
+#include "support/window.h"
+
+#include <algorithm>
+
+using namespace feedwright;
+using feedwright::testing::figure_of;
+using feedwright::testing::machine_in;
+using feedwright::testing::many_machines;
+using feedwright::testing::words_of;
+
+namespace {
+
+struct Drawn {
+  Drawn(Study study, const StudyFigure& figure, QSize size = {665, 280}) {
+    canvas.resize(size);
+    canvas.show();
+    canvas.show_figure(study, figure);
+    QCoreApplication::processEvents();
+    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
+  }
+  QCustomPlot& plot() { return canvas.plot(); }
+  StudyCanvas canvas;
+};
+
+std::vector<double> numbers_up(QCPAxisRect& rect) {
+  QCPAxis& up = *rect.axis(QCPAxis::atLeft);
+  QVector<double> ticks;
+  up.ticker()->generate(up.range(), QLocale::c(), QLatin1Char('g'), 4, ticks, nullptr, nullptr);
+  std::vector<double> shown;
+  for (const double tick : ticks) {
+    if (up.range().contains(tick)) {
+      shown.push_back(up.coordToPixel(tick));
+    }
+  }
+  return shown;
+}
+
+} // namespace
+
+TEST_CASE("the torque of a move has the most room, no word on its curves, and numbers apart") {
+  for (const auto& [name, axis] : {std::pair("clock-mill", 1), std::pair("plank-router", 0)}) {
+    const StudyFigure figure =
+        figure_of(Study::move, machine_in("/sample-machines/", name), std::size_t(axis));
+    for (const QSize size : {QSize(665, 230), QSize(1000, 420), QSize(420, 520)}) {
+      INFO(name << " " << size.width() << " x " << size.height());
+      Drawn drawn(Study::move, figure, size);
+      const auto rects = panel_rects(drawn.plot());
+      REQUIRE(rects.size() == 4);
+      for (qsizetype i = 0; i < 3; ++i) {
+        CHECK(rects.back()->height() > 1.8 * rects[i]->height());
+      }
+      CHECK(rects.back()->height() >= 100);
+      for (const auto& [text, place] : words_of(drawn.plot())) {
+        INFO(text.toStdString());
+        const bool named =
+            text.contains(QStringLiteral("wards")) || text == QStringLiteral("available");
+        CHECK((!named || place.bottom() <= rects.back()->top()));
+      }
+      for (QCPAxisRect* rect : rects) {
+        const std::vector<double> at = numbers_up(*rect);
+        const double line = QFontMetricsF(rect->axis(QCPAxis::atLeft)->tickLabelFont()).height();
+        for (std::size_t i = 1; i < at.size(); ++i) {
+          CHECK(std::abs(at[i] - at[i - 1]) >= 0.9 * line);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("words of a plot are not boxes that wipe its curves out") {
+  const Machine machine = machine_in("/sample-machines/", "plank-router");
+  for (const Study study : {Study::thrust, Study::stretch, Study::motor, Study::acceleration}) {
+    Drawn drawn(study, figure_of(study, machine));
+    int words = 0;
+    for (int i = 0; i < drawn.plot().itemCount(); ++i) {
+      if (const auto* text = qobject_cast<QCPItemText*>(drawn.plot().item(i))) {
+        CHECK(text->brush().style() == Qt::NoBrush);
+        ++words;
+      }
+    }
+    CHECK(words > 0);
+  }
+}
+
+TEST_CASE("limits that hardly change with the length are named beside the frame") {
+  Drawn drawn(Study::stretch,
+              figure_of(Study::stretch, machine_in("/sample-machines/", "sign-engraver")));
+  const auto rect = panel_rects(drawn.plot()).front();
+  int beside = 0;
+  for (const auto& [text, place] : words_of(drawn.plot())) {
+    if (text == QStringLiteral("step rate") || text == QStringLiteral("screw speed")) {
+      CHECK(place.left() > rect->right());
+      ++beside;
+    }
+  }
+  CHECK(beside == 2);
+}
+
+TEST_CASE("two words in one line of a plot have a gap that no phrase has") {
+  for (const auto& [name, machine] : many_machines()) {
+    Drawn drawn(Study::motor, figure_of(Study::motor, machine));
+    const auto words = words_of(drawn.plot());
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      for (std::size_t j = i + 1; j < words.size(); ++j) {
+        const QRectF& a = words[i].second;
+        const QRectF& b = words[j].second;
+        if (a.top() < b.bottom() && b.top() < a.bottom()) {
+          INFO(name << ": " << words[i].first.toStdString() << " | "
+                    << words[j].first.toStdString());
+          CHECK(std::max(a.left() - b.right(), b.left() - a.right()) > 0.8 * a.height());
+        }
+      }
+    }
+  }
+}

@@ -3,7 +3,8 @@
 
 #include "limits/number_text.h"
 
-#include <QFontMetricsF>
+#include "window/text_measure.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -18,7 +19,7 @@ public:
   LadderPainter(QPainter& painter, const Ladder& ladder, const QRectF& rect, const LadderPlan& plan,
                 const Look& look, const LadderOptions& options)
       : p_(painter), ladder_(ladder), rect_(rect), plan_(plan), look_(look), options_(options),
-        metrics_(options.font, painter.device()) {}
+        metrics_(options.font, painter.device()), bold_(bold(options.font), painter.device()) {}
 
   void paint() {
     p_.save();
@@ -97,23 +98,22 @@ private:
 
   /// Title, what is wanted over its line, unit: the title gives way.
   void paint_title() {
-    const double unit = metrics_.horizontalAdvance(ladder_.unit);
+    const double unit = metrics_.width(ladder_.unit);
     double room = plan_.title.width() - unit - u(8);
     const bool line = ladder_.wanted && bars() > 0;
     if (line || rows_have_their_own_wanted()) {
       const QString label =
           line ? ladder_.wanted_label : QStringLiteral("│ ") + ladder_.wanted_label;
-      const double width = metrics_.horizontalAdvance(label) + u(2);
+      const double width = metrics_.width(label) + u(2);
       const double most = plan_.title.right() - unit - u(10) - width;
-      const double title = metrics_.horizontalAdvance(ladder_.title) + u(10);
+      const double title = metrics_.width(ladder_.title) + u(10);
       const double beside = line ? x_of(*ladder_.wanted) + u(3) : most;
       const double left = std::min(std::max(beside, plan_.title.left() + title), most);
       room = left - plan_.title.left() - u(8);
       write(turned(QRectF(left, plan_.title.top(), width, plan_.title.height())), start(), label,
             look_.accent);
     }
-    write(turned(plan_.title), start(),
-          metrics_.elidedText(ladder_.title, Qt::ElideMiddle, std::max(room, 0.0)),
+    write(turned(plan_.title), start(), metrics_.elided(ladder_.title, std::max(room, 0.0)),
           look_.faint_ink);
     write(turned(plan_.title), end(), ladder_.unit, look_.faint_ink);
   }
@@ -122,7 +122,7 @@ private:
   int labelled_every(int ticks) const {
     double widest = 0.0;
     for (int tick = 0; tick <= ticks; ++tick) {
-      widest = std::max(widest, metrics_.horizontalAdvance(number_text(tick * ladder_.tick, 3)));
+      widest = std::max(widest, metrics_.width(number_text(tick * ladder_.tick, 3)));
     }
     const double apart = x_of(ladder_.tick) - x_of(0.0);
     for (const int every : {1, 2, 5}) {
@@ -192,33 +192,41 @@ private:
     QFont font = options_.font;
     p_.setFont(font);
     const QString sign = row.sign + QLatin1Char(' ');
-    const double width = metrics_.horizontalAdvance(sign);
+    const double width = metrics_.width(sign);
     const QRectF inner = area.adjusted(u(3), 0, -u(3), 0);
     write(inner, start(), sign, look_.faint_ink);
     font.setUnderline(true);
     p_.setFont(font);
     const QRectF name =
         options_.mirrored ? inner.adjusted(0, 0, -width, 0) : inner.adjusted(width, 0, 0, 0);
-    write(name, start(), metrics_.elidedText(row.name, Qt::ElideMiddle, name.width() + u(3)),
-          look_.accent);
+    write(name, start(), metrics_.elided(row.name, name.width() + u(3)), look_.accent);
   }
 
   void paint_bar_row(const LadderRow& row, const QRectF& area) {
     write(turned(QRectF(rect_.left() + u(9), area.top(), u(17), area.height())), Qt::AlignHCenter,
           row.sign, colour_of(row.verdict));
     p_.setFont(font_of(row));
-    const QFontMetricsF metrics(font_of(row), p_.device());
     const double room = plan_.scale_left - plan_.name_left - u(4);
     write(turned(QRectF(plan_.name_left, area.top(), room, area.height())), start(),
-          metrics.elidedText(row.name, Qt::ElideMiddle, room + u(1)), look_.ink);
+          measure_of(row).elided(row.name, room + u(1)), look_.ink);
     paint_bar(row, area);
   }
 
-  QFont font_of(const LadderRow& row) const {
-    const bool trouble = row.verdict == Verdict::over || row.verdict == Verdict::close;
-    QFont font = options_.font;
-    font.setBold(row.governs || trouble);
+  static QFont bold(QFont font) {
+    font.setBold(true);
     return font;
+  }
+
+  static bool is_bold(const LadderRow& row) {
+    return row.governs || row.verdict == Verdict::over || row.verdict == Verdict::close;
+  }
+
+  QFont font_of(const LadderRow& row) const {
+    return is_bold(row) ? bold(options_.font) : options_.font;
+  }
+
+  const TextMeasure& measure_of(const LadderRow& row) const {
+    return is_bold(row) ? bold_ : metrics_;
   }
 
   QRectF bar_of(const LadderRow& row, const QRectF& area) const {
@@ -266,14 +274,13 @@ private:
   /// nothing goes beyond it is written over at its end: a short one would be gone.
   void paint_value(const LadderRow& row, const QRectF& area) {
     const QRectF bar = bar_of(row, area);
-    const QFontMetricsF metrics(font_of(row), p_.device());
     p_.setFont(font_of(row));
     QStringList texts{row.value};
     if (row.governs) {
       texts.prepend(row.value + QStringLiteral("  ") + ladder_.governs_label);
     }
     for (const QString& text : texts) {
-      const double width = metrics.horizontalAdvance(text);
+      const double width = measure_of(row).width(text);
       // Rather across the wanted line than across the bar.
       for (const double left : {beyond(bar, row, width), bar.right() + u(6)}) {
         if (left <= rect_.right() - width - u(3)) {
@@ -283,7 +290,7 @@ private:
         }
       }
     }
-    const double width = metrics.horizontalAdvance(row.value);
+    const double width = measure_of(row).width(row.value);
     const double most = rect_.right() - width - u(3);
     const QRectF patch =
         turned(QRectF(most - u(4), area.top() + u(2), width + u(6), area.height() - u(4)));
@@ -336,7 +343,8 @@ private:
   const LadderPlan& plan_;
   const Look& look_;
   const LadderOptions& options_;
-  QFontMetricsF metrics_;
+  TextMeasure metrics_;
+  TextMeasure bold_;
 };
 
 } // namespace

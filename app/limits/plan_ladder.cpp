@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/paint_ladder.h"
 
-#include <QFontMetricsF>
+#include "window/text_measure.h"
 
 #include <algorithm>
 
@@ -13,11 +13,11 @@ class Planner {
 public:
   Planner(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
           QPaintDevice* device)
-      : ladder_(ladder), rect_(rect), options_(options), metrics_(options.font, device),
+      : ladder_(ladder), rect_(rect), options_(options), measure_(options.font, device),
         bold_(bold(options.font), device) {}
 
   LadderPlan made() {
-    plan_.line = metrics_.height();
+    plan_.line = measure_.height();
     plan_.unit = plan_.line / 15.0;
     plan_.row_height = plan_.line + u(3);
     plan_.title = QRectF(rect_.left(), rect_.top(), rect_.width(), plan_.line + u(3));
@@ -55,8 +55,8 @@ private:
     double values = 0.0;
     for (const LadderRow& row : ladder_.rows) {
       if (row.length) {
-        names = std::max(names, bold_.horizontalAdvance(row.name));
-        values = std::max(values, bold_.horizontalAdvance(row.value));
+        names = std::max(names, bold_.width(row.name));
+        values = std::max(values, bold_.width(row.value));
       }
     }
     plan_.name_left = rect_.left() + u(28);
@@ -74,7 +74,7 @@ private:
       return y;
     }
     const QRectF room(rect_.left() + u(6), y, rect_.width() - u(6), 1e4);
-    const QRectF needed = metrics_.boundingRect(room, Qt::TextWordWrap, ladder_.tie);
+    const QRectF needed = measure_.metrics().boundingRect(room, Qt::TextWordWrap, ladder_.tie);
     plan_.tie = QRectF(room.left(), y, room.width(), needed.height());
     return plan_.tie.bottom() + u(2);
   }
@@ -90,12 +90,12 @@ private:
       }
       if (!any) {
         any = true;
-        const double width = metrics_.horizontalAdvance(ladder_.open_label);
+        const double width = measure_.width(ladder_.open_label);
         plan_.open_label = QRectF(x, y, width, plan_.row_height);
         x += width + u(6);
       }
       const QString text = open_text(row);
-      const double width = std::min(bold_.horizontalAdvance(text) + u(6), rect_.right() - start);
+      const double width = std::min(bold_.width(text) + u(6), rect_.right() - start);
       if (x + width > rect_.right() && x > start) {
         x = start;
         y += plan_.row_height;
@@ -120,8 +120,8 @@ private:
   const Ladder& ladder_;
   const QRectF& rect_;
   const LadderOptions& options_;
-  QFontMetricsF metrics_;
-  QFontMetricsF bold_;
+  TextMeasure measure_;
+  TextMeasure bold_;
   LadderPlan plan_;
 };
 

@@ -3,6 +3,7 @@
 
 #include "studies/plot_labels.h"
 
+#include <QStaticText>
 #include <qcustomplot.h>
 
 #include <algorithm>
@@ -56,19 +57,32 @@ public:
 
 protected:
   void draw(QCPPainter* painter) override {
-    constexpr double wide = 3.0;
-    constexpr int through = 200;
-    QPainterPath glyphs;
-    glyphs.addText(topLeft->pixelPosition() + QPointF(0.0, QFontMetricsF(font()).ascent()), font(),
-                   text());
+    // The word itself in the paper's colour, a hair beside its place all round: an outline of the
+    // glyphs stroked anew took longer than all the rest of the plot.
+    constexpr int through = 150;
+    if (glyphs_.text() != text() || of_font_ != font()) {
+      of_font_ = font();
+      glyphs_.setText(text());
+      glyphs_.setTextFormat(Qt::PlainText);
+      glyphs_.prepare({}, of_font_);
+    }
     QColor halo = paper;
     halo.setAlpha(through);
     painter->save();
-    painter->setAntialiasing(true);
-    painter->strokePath(glyphs, QPen(halo, wide, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->setFont(of_font_);
+    painter->setPen(halo);
+    const QPointF at = topLeft->pixelPosition();
+    for (const QPointF& beside : {QPointF(-1, -1), QPointF(0, -1), QPointF(1, -1), QPointF(-1, 0),
+                                  QPointF(1, 0), QPointF(-1, 1), QPointF(0, 1), QPointF(1, 1)}) {
+      painter->drawStaticText(at + beside, glyphs_);
+    }
     painter->restore();
     QCPItemText::draw(painter);
   }
+
+private:
+  QStaticText glyphs_;
+  QFont of_font_;
 };
 
 void dress(QCPItemText& item, const QString& text, const QColor& colour, const QFont& font) {

@@ -98,6 +98,8 @@ void StudyCanvas::make_plot() {
   // Painted with the rest of the window, once, not at once by itself.
   plot_->setPlottingHint(QCP::phImmediateRefresh, false);
   plot_->setPlottingHint(QCP::phFastPolylines, true);
+  // One picture for all layers, not one each to be cleared and laid over the others.
+  plot_->layer(QStringLiteral("overlay"))->setMode(QCPLayer::lmLogical);
   plot_->addLayer(QString::fromLatin1(cursor_layer), nullptr, QCustomPlot::limAbove);
   plot_->setContextMenuPolicy(Qt::ActionsContextMenu);
   plot_->installEventFilter(this);

@@ -28,7 +28,7 @@ const PlannedLabel* label_of(const TrainPlan& plan, const FigureText& text) {
 
 class FigureFinder {
 public:
-  FigureFinder(const PlannedLabel& label, const QFontMetricsF& metrics)
+  FigureFinder(const PlannedLabel& label, const TextMeasure& metrics)
       : label_(label), metrics_(metrics), lines_(label.text.split(QLatin1Char('\n'))) {}
 
   /// The next figure of that text in the label; figures are asked for in the text's order.
@@ -50,19 +50,19 @@ private:
     const double height = metrics_.height();
     const double all = height * double(lines_.size());
     const double top = label_.area.center().y() - all / 2.0 + double(line) * height;
-    const double width = metrics_.horizontalAdvance(lines_[line]);
+    const double width = metrics_.width(lines_[line]);
     double left = label_.area.left();
     if (label_.alignment.testFlag(Qt::AlignHCenter)) {
       left = label_.area.center().x() - width / 2.0;
     } else if (label_.alignment.testFlag(Qt::AlignRight)) {
       left = label_.area.right() - width;
     }
-    left += metrics_.horizontalAdvance(lines_[line].left(column));
-    return {left, top, metrics_.horizontalAdvance(shown), height};
+    left += metrics_.width(lines_[line].left(column));
+    return {left, top, metrics_.width(shown), height};
   }
 
   const PlannedLabel& label_;
-  const QFontMetricsF& metrics_;
+  const TextMeasure& metrics_;
   QStringList lines_;
   qsizetype line_ = 0;
   qsizetype column_ = 0;
@@ -75,7 +75,7 @@ std::ptrdiff_t visited_at(PartSlot slot) {
 
 } // namespace
 
-void place_figures(TrainPlan& plan, const TrainGeometry& train, const QFontMetricsF& metrics) {
+void place_figures(TrainPlan& plan, const TrainGeometry& train, const TextMeasure& metrics) {
   for (const FigureText& text : train.figures) {
     const PlannedLabel* label = label_of(plan, text);
     std::optional<FigureFinder> finder;

@@ -206,10 +206,11 @@ std::optional<std::size_t> TrainPlan::pulley_at(const QPointF& point,
 
 TrainPlan plan_train(const TrainGeometry& train, const QRectF& rect, const TrainOptions& options,
                      QPaintDevice* device) {
-  const QFontMetricsF metrics(options.font, device);
+  const TextMeasure measure(options.font, device);
+  const QFontMetricsF& metrics = measure.metrics();
   TrainPlan plan = Planner(train, rect, options, metrics).planned();
   label_train(plan, train, rect, options, metrics);
-  place_figures(plan, train, metrics);
+  place_figures(plan, train, measure);
   return plan;
 }
 

@@ -6,6 +6,7 @@
 #include "help/help_topics.h"
 #include "studies/studies_view.h"
 #include "support/clipping.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 #include "text/pseudo_language.h"
 #include "text/text_of.h"
@@ -27,6 +28,7 @@
 using namespace feedwright;
 using feedwright::testing::check_not_clipped;
 using feedwright::testing::InLanguage;
+using feedwright::testing::sample;
 using feedwright::testing::Shown;
 
 namespace {
@@ -34,15 +36,6 @@ namespace {
 constexpr PartSlot every_slot[] = {
     PartSlot::supply, PartSlot::axis, PartSlot::targets, PartSlot::carriage,     PartSlot::guides,
     PartSlot::sides,  PartSlot::duty, PartSlot::motor,   PartSlot::transmission, PartSlot::drive};
-
-Machine sample(const std::string& name) {
-  const auto text =
-      read_file(FEEDWRIGHT_SOURCE_DIR "/sample-machines/" + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
 
 /// What stands outside of all brackets.
 QString outside_brackets(const QString& text) {

@@ -4,6 +4,7 @@
 
 #include "studies/studies_view.h"
 #include "support/clipping.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 
 #include <QAbstractButton>
@@ -22,18 +23,10 @@
 using namespace feedwright;
 using feedwright::testing::check_not_clipped;
 using feedwright::testing::InLanguage;
+using feedwright::testing::sample;
 using feedwright::testing::Shown;
 
 namespace {
-
-Machine sample(const std::string& name) {
-  const auto text =
-      read_file(FEEDWRIGHT_SOURCE_DIR "/sample-machines/" + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
 
 bool takes_focus(const QWidget& widget) {
   const bool inside = widget.inherits("QComboBoxPrivateContainer") ||

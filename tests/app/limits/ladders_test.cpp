@@ -10,6 +10,7 @@
 #include "sizing/size_axis.h"
 #include "studies/studies_view.h"
 #include "studies/working_view.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 
 #include <QImage>
@@ -26,18 +27,10 @@
 using namespace feedwright;
 using feedwright::testing::InLanguage;
 using feedwright::testing::ordinary_router;
+using feedwright::testing::sample;
 using feedwright::testing::Shown;
 
 namespace {
-
-Machine sample(const char* name) {
-  const auto text = read_file(
-      std::string(FEEDWRIGHT_SOURCE_DIR) + "/sample-machines/" + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
 
 LadderWidget& ladder(Shown& shown, const char* name) {
   return shown.find<LadderWidget>(name);

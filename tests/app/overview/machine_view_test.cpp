@@ -2,6 +2,7 @@
 #include "limits/grave_cautions.h"
 #include "overview/figure_table.h"
 #include "support/axes.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 #include "text/words.h"
 
@@ -18,21 +19,12 @@
 #include <QTabBar>
 
 using namespace feedwright;
+using feedwright::testing::sample;
 using namespace feedwright::literals;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::Shown;
 
 namespace {
-
-Machine sample(const char* name) {
-  const auto text =
-      read_file(std::string(FEEDWRIGHT_SOURCE_DIR "/sample-machines/") + name + ".feedwright",
-                std::size_t{1} << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
 
 /// Three axes with a supply that is enough for each of them, and not for all.
 Machine three_axes() {

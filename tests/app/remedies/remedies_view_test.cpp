@@ -6,6 +6,7 @@
 
 #include "limits/ladder_widget.h"
 #include "remedies/remedy_row.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 
 #include <QComboBox>
@@ -22,12 +23,7 @@ using feedwright::testing::Shown;
 namespace {
 
 Machine plank_router() {
-  const auto text =
-      read_file(FEEDWRIGHT_SOURCE_DIR "/sample-machines/plank-router.feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
+  return testing::sample("plank-router");
 }
 
 /// The rows are made anew after the edit has been painted.
@@ -329,10 +325,7 @@ TEST_CASE("figures are told in the units the machine is typed in") {
 }
 
 TEST_CASE("a change that moves what is wanted says against what it then stands") {
-  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR "/sample-machines/clock-mill.feedwright",
-                              std::size_t{1} << 20U);
-  REQUIRE(text);
-  Shown shown(*read_machine(*text));
+  Shown shown(testing::sample("clock-mill"));
   shown.window->show_axis(1);
   settle(shown);
   view(shown).choose(LimitId::motor_thrust);

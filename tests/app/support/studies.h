@@ -4,9 +4,8 @@
 // Studies of machines as they stand in files.
 
 #include "document/machine_document.h"
-#include "files/read_file.h"
-#include "machine/machine_file.h"
 #include "studies/study_figure.h"
+#include "support/machine_files.h"
 
 #include <catch2/catch.hpp>
 
@@ -15,14 +14,6 @@
 #include <vector>
 
 namespace feedwright::testing {
-
-inline Machine machine_in(const std::string& folder, const char* name) {
-  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR + folder + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
 
 inline std::vector<std::pair<std::string, Machine>> many_machines() {
   std::vector<std::pair<std::string, Machine>> machines;

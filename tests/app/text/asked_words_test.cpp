@@ -8,6 +8,7 @@
 #include "help/help_topics.h"
 #include "help/pictures.h"
 #include "studies/studies_view.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 
 #include <QApplication>
@@ -20,6 +21,7 @@
 
 using namespace feedwright;
 using feedwright::testing::InLanguage;
+using feedwright::testing::sample;
 using feedwright::testing::Shown;
 
 namespace {
@@ -44,15 +46,6 @@ bool is_of_the_library(const std::string& context) {
   return context.size() > 1 && context[0] == 'Q' && context[1] >= 'A' && context[1] <= 'Z';
 }
 
-Machine sample(const char* name) {
-  const auto text = read_file(std::string(FEEDWRIGHT_SOURCE_DIR "/sample-machines/") + name,
-                              std::size_t{1} << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
-
 void look_at_everything(const char* name) {
   const Machine machine = sample(name);
   Shown shown(machine);
@@ -74,8 +67,7 @@ TEST_CASE("every text that is asked for while the program runs is in the German 
   REQUIRE(catalogue.load(QStringLiteral("feedwright_de"), QStringLiteral(":/translations")));
   Listener listener;
   REQUIRE(QCoreApplication::installTranslator(&listener));
-  for (const char* name :
-       {"plank-router.feedwright", "clock-mill.feedwright", "sign-engraver.feedwright"}) {
+  for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
     look_at_everything(name);
   }
   for (const QString& diagram : diagram_names()) {

@@ -11,6 +11,7 @@
 #include "remedies/remedies_view.h"
 #include "remedies/remedy_row.h"
 #include "sizing/size_axis.h"
+#include "support/machine_files.h"
 #include "support/whole_workbench.h"
 #include "train/train_plan.h"
 #include "window/axis_card.h"
@@ -32,6 +33,7 @@ using namespace feedwright;
 using feedwright::testing::Folder;
 using feedwright::testing::OwnFolders;
 using feedwright::testing::Running;
+using feedwright::testing::sample;
 using feedwright::testing::screw_of;
 using feedwright::testing::Shown;
 
@@ -41,16 +43,6 @@ void settle() {
   for (int i = 0; i < 20; ++i) {
     QCoreApplication::processEvents();
   }
-}
-
-Machine sample(const char* name) {
-  const auto text =
-      read_file(std::string(FEEDWRIGHT_SOURCE_DIR "/sample-machines/") + name + ".feedwright",
-                std::size_t{1} << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
 }
 
 /// With the keys of somebody sitting there: the window in front.

@@ -2,6 +2,7 @@
 #include "studies/studies_view.h"
 #include "support/axes.h"
 #include "support/clipping.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 
 #include <QAbstractButton>
@@ -17,6 +18,7 @@
 using namespace feedwright;
 using feedwright::testing::check_not_clipped;
 using feedwright::testing::InLanguage;
+using feedwright::testing::sample;
 using feedwright::testing::Shown;
 
 namespace {
@@ -52,21 +54,9 @@ void check_names(Shown& shown) {
   }
 }
 
-Machine machine_in(const std::string& folder, const char* name) {
-  const auto text = read_file(FEEDWRIGHT_SOURCE_DIR + folder + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
-
-Machine sample(const char* name) {
-  return machine_in("/sample-machines/", name);
-}
-
 /// A machine of each kind of train, from the tests' own.
 Machine machine_of_kind(const char* name) {
-  return machine_in("/tests/machines/", name);
+  return testing::machine_in("/tests/machines/", name);
 }
 
 } // namespace

@@ -9,6 +9,7 @@
 #include "studies/study_canvas.h"
 #include "support/axes.h"
 #include "support/clipping.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 #include "text/field_guide.h"
 
@@ -23,20 +24,12 @@
 using namespace feedwright;
 using feedwright::testing::check_not_clipped;
 using feedwright::testing::InLanguage;
+using feedwright::testing::sample;
 using feedwright::testing::Shown;
 
 namespace {
 
 constexpr QSize small_window(1280, 800);
-
-Machine sample(const char* name) {
-  const auto text = read_file(
-      std::string(FEEDWRIGHT_SOURCE_DIR) + "/sample-machines/" + name + ".feedwright", 1U << 20U);
-  REQUIRE(text);
-  const auto machine = read_machine(*text);
-  REQUIRE(machine);
-  return *machine;
-}
 
 /// For the length of a test.
 struct WithLetters {

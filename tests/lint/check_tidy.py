@@ -2,7 +2,7 @@
 """clang-tidy has nothing to say about core and app. Most of its time goes into headers, so files of
 one folder are looked at together, joined into one source; those whose names meet are looked at
 apart. A join is looked at again only when a file of it, a project header one of them was built with
-or the rules have changed. A file that was not built yet counts every project header of its layer."""
+or the rules (this script among them) have changed. A file that was not built yet counts every project header of its layer."""
 import concurrent.futures
 import glob
 import hashlib
@@ -70,6 +70,7 @@ headers = sorted(f for layer in ("core", "app") for ending in ("h", "def")
                  for f in glob.glob(f"{root}/{layer}/**/*.{ending}", recursive=True))
 core_headers = [h for h in headers if layer_of(h) == "core"]
 rules = sorted(glob.glob(f"{root}/.clang-tidy") + glob.glob(f"{root}/*/.clang-tidy"))
+rules.append(os.path.abspath(__file__))
 files = sorted(f for layer in ("core", "app")
                for f in glob.glob(f"{root}/{layer}/**/*.cpp", recursive=True))
 known = built_with()
@@ -150,8 +151,11 @@ def run_on(paths):
             file.writelines(f'#include "{p}"\n' for p in paths)
         arguments = [f"--config-file={layer_rules[layer_of(paths[0])]}",
                      "--checks=-bugprone-suspicious-include", r"--header-filter=/(core|app)/.*",
-                     # What one file shadows of another it does not shadow by itself; the build warns.
-                     name, "--", *compiled[paths[0]][1:], "-Wno-shadow"]
+                     # What one file shadows of another it does not shadow by itself; the build
+                     # warns. To the path-sensitive checks, where a layer has them, what is joined
+                     # is a header.
+                     name, "--", *compiled[paths[0]][1:], "-Wno-shadow",
+                     "-Xclang", "-analyzer-opt-analyze-headers"]
     run = subprocess.run(["clang-tidy", "--quiet", *arguments], capture_output=True, text=True,
                          check=False)
     return run, "clang-diagnostic" not in run.stdout

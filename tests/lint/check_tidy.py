@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """clang-tidy has nothing to say about core and app. Most of its time goes into headers, so files of
 one folder are looked at together, joined into one source; those whose names meet are looked at
-apart. A join is looked at again only when a file of it, a project header one of them was built with
-or the rules (this script among them) have changed. A file that was not built yet counts every project header of its layer."""
+apart. A join is looked at again only when a file of it, a project header one of them was built
+with, the rules or this script have changed. A file that was not built yet counts every project
+header of its layer."""
 import concurrent.futures
 import glob
 import hashlib

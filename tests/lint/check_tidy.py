@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""clang-tidy has nothing to say about core and app. Most of its time goes into headers, so files of
-one folder are looked at together, joined into one source; those whose names meet are looked at
-apart. A join is looked at again only when a file of it, a project header one of them was built
+"""clang-tidy has nothing to say about core and app. In app most of its time goes into headers, so
+files of one folder are looked at together, joined into one source; those whose names meet are
+looked at apart. A join is looked at again only when a file of it, a project header one of them was built
 with, the rules or this script have changed. A file that was not built yet counts every project
 header of its layer."""
 import concurrent.futures
@@ -96,7 +96,8 @@ def own_names(path):
 
 
 def fits(path, group):
-    return (group["same"] == compiled.get(path) and len(group["paths"]) < MOST_JOINED
+    """The path-sensitive checks, which core has, take what is joined for a header and pass it by."""
+    return (layer_of(path) != "core" and group["same"] == compiled.get(path) and len(group["paths"]) < MOST_JOINED
             and not own_names(path) & group["names"])
 
 
@@ -152,11 +153,8 @@ def run_on(paths):
             file.writelines(f'#include "{p}"\n' for p in paths)
         arguments = [f"--config-file={layer_rules[layer_of(paths[0])]}",
                      "--checks=-bugprone-suspicious-include", r"--header-filter=/(core|app)/.*",
-                     # What one file shadows of another it does not shadow by itself; the build
-                     # warns. To the path-sensitive checks, where a layer has them, what is joined
-                     # is a header.
-                     name, "--", *compiled[paths[0]][1:], "-Wno-shadow",
-                     "-Xclang", "-analyzer-opt-analyze-headers"]
+                     # What one file shadows of another it does not shadow by itself; the build warns.
+                     name, "--", *compiled[paths[0]][1:], "-Wno-shadow"]
     run = subprocess.run(["clang-tidy", "--quiet", *arguments], capture_output=True, text=True,
                          check=False)
     return run, "clang-diagnostic" not in run.stdout

@@ -227,10 +227,14 @@ void RemediesView::show_limit(const std::vector<LimitId>& troubled, const AxisRe
   const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
                               document_.units()};
   const QString heading = limit_heading(context, !remedies_.empty());
-  const bool danger = std::ranges::any_of(results.findings, is_grave, &Finding::code);
-  const bool of_this = *shown_ == LimitId::whip; // whose danger is the limit's own
+  const bool danger = std::ranges::any_of(results.findings, [this](const Finding& finding) {
+    const bool whips =
+        finding.code == FindingCode::whip_beyond_critical || finding.code == FindingCode::near_whip;
+    // What whip threatens is what its own remedies take away.
+    return is_grave(finding.code) && !(whips && *shown_ == LimitId::whip);
+  });
   sentence_->setText(
-      danger && !of_this
+      danger
           ? tr("See to the danger among the cautions first. %1", "sentence on a limit").arg(heading)
           : heading);
   fill_rows(results);

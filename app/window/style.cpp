@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/style.h"
 
+#include "window/kept_palette_style.h"
+
 #include <QApplication>
-#include <QStyle>
 #include <QStyleFactory>
 
 namespace feedwright {
@@ -75,9 +76,8 @@ QPalette palette_of(const Look& look) {
 
 void apply_theme(Theme theme) {
   static const QPalette given = QApplication::palette();
-  if (QApplication::style()->objectName().compare(QLatin1String("fusion"), Qt::CaseInsensitive) !=
-      0) {
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  if (qobject_cast<KeptPaletteStyle*>(QApplication::style()) == nullptr) {
+    QApplication::setStyle(new KeptPaletteStyle(QStyleFactory::create(QStringLiteral("Fusion"))));
   }
   const Look look = theme == Theme::light  ? Look::light_look()
                     : theme == Theme::dark ? Look::dark_look()

@@ -56,7 +56,6 @@ WorkingView::WorkingView(MachineDocument& document, QWidget* parent)
 
 void WorkingView::connect_parts() {
   movers_later_.setSingleShot(true);
-  movers_later_.setInterval(0);
   connect(&movers_later_, &QTimer::timeout, this, &WorkingView::show_movers);
   connect(trail_, &WorkingTrail::moved, this, [this] {
     if (isVisible()) {
@@ -197,6 +196,7 @@ void WorkingView::refresh() {
 
 void WorkingView::show_nothing(const QString& why) {
   movers_later_.stop();
+  movers_of_.reset();
   movers_->show_rows({});
   meaning_->setText(why);
   formula_->clear();
@@ -256,7 +256,9 @@ void WorkingView::show_step(const WrittenStep& step) {
   TermsTable::align(*terms_, *movers_);
   show_shares(step);
   shown_terms_ = step.terms;
-  movers_later_.start();
+  // Sized anew for every input: at once for another result, while somebody edits in their pauses.
+  constexpr int pause = 60;
+  movers_later_.start(movers_of_ == step.result ? pause : 0);
   show_notes(step.result);
 }
 
@@ -291,6 +293,7 @@ void WorkingView::show_movers() {
   if (document_.current() == nullptr) {
     return;
   }
+  movers_of_ = chosen();
   std::vector<TermRow> rows;
   for (const Sensitivity& one :
        sensitivities(document_.machine(), document_.selection().axis, chosen())) {

@@ -7,6 +7,8 @@
 #include <QTimer>
 #include <QWidget>
 
+#include <optional>
+
 class QLabel;
 class QScrollArea;
 class QToolButton;
@@ -58,6 +60,7 @@ private:
   MachineDocument& document_;
   /// The axis is sized anew for every figure: after all else has been shown.
   QTimer movers_later_;
+  std::optional<ResultId> movers_of_; ///< the result whose movers are shown
   std::vector<WrittenTerm> shown_terms_;
   WorkingTrail* trail_ = nullptr;
   ResultPicker* results_ = nullptr;

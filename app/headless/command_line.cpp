@@ -150,6 +150,7 @@ private:
     made->add_flag("--dark", command_.dark, text(tr("Light on dark.")));
     made->add_option("--axis", axis_, text(tr("Number of the axis to show, from 1.")))
         ->type_name("N");
+    made->add_flag("--machine", command_.machine, text(tr("Show the page of the whole machine.")));
     made->add_option("--study", study_, text(tr("Number of the study to show, from 1.")))
         ->type_name("N");
     made->add_option("--font-size", font_size_, text(tr("Size of the letters, in points.")))

@@ -26,6 +26,7 @@ struct Command {
   std::optional<std::size_t> axis;  ///< from 0
   std::optional<std::size_t> study; ///< from 0
   std::optional<double> font_size;  ///< points
+  bool machine = false;             ///< the page of the whole machine, not of an axis
   std::string page;                 ///< of help, in the window's stead
 };
 

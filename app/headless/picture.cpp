@@ -51,10 +51,14 @@ std::optional<QByteArray> window_picture(const Machine& machine, const SheetIden
   auto document = std::make_unique<MachineDocument>(machine);
   document->set_file(QString::fromStdString(command.file.string()),
                      QString::fromStdString(identity.fingerprint));
+  MachineDocument& shown = *document;
   MainWindow window(std::move(document));
   window.resize(command.size);
   if (command.axis) {
     window.show_axis(*command.axis);
+  }
+  if (command.machine) {
+    shown.select({.slot = PartSlot::supply, .member = {}, .machine = true});
   }
   if (command.study) {
     window.show_study(static_cast<int>(*command.study));

@@ -13,6 +13,7 @@
 #include <QScrollBar>
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
@@ -20,8 +21,6 @@ namespace {
 
 constexpr int side_padding = 6;
 constexpr int upright_padding = 2;
-/// Where a pair of figures is parted, as a share of the width.
-constexpr double parting = 0.56;
 /// Of the narrowest column.
 constexpr int least_characters = 8;
 
@@ -33,6 +32,11 @@ bool has_doors(const FigureContent& content, int column) {
 /// Of a verdict's sign with the gap after it.
 int sign_width(const QFontMetrics& metrics) {
   return metrics.horizontalAdvance(QStringLiteral("▲ ")) + 2;
+}
+
+QFont font_of(const FigureCell& cell, QFont font) {
+  font.setBold(cell.bold || cell.verdict == Verdict::over);
+  return font;
 }
 
 /// Tabulators and line ends part cells and rows.
@@ -117,8 +121,8 @@ namespace {
 class CellPainter {
 public:
   CellPainter(QPainter& painter, const QStyleOptionViewItem& option, const FigureCell& cell,
-              bool paired)
-      : painter_(painter), option_(option), cell_(cell), paired_(paired),
+              std::optional<double> parting)
+      : painter_(painter), option_(option), cell_(cell), parting_(parting),
         look_(Look::of(option.palette)),
         area_(
             option.rect.adjusted(side_padding, upright_padding, -side_padding, -upright_padding)) {}
@@ -130,9 +134,7 @@ public:
       painter_.setPen(QPen(look_.accent, 1.0));
       painter_.drawRect(option_.rect.adjusted(0, 0, -1, -1));
     }
-    QFont font = option_.font;
-    font.setBold(cell_.bold || cell_.verdict == Verdict::over);
-    painter_.setFont(font);
+    painter_.setFont(font_of(cell_, option_.font));
     int start = 0;
     if (cell_.verdict) {
       start = sign_width(option_.fontMetrics);
@@ -162,7 +164,7 @@ private:
   /// Numbers stand as they do in every language, reached before wanted.
   void figures(int start) {
     const QRect room = placed(start, area_.width() - start);
-    const int middle = paired_ ? area_.left() + int(area_.width() * parting) : room.right() + 1;
+    const int middle = parting_ ? area_.left() + int(area_.width() * *parting_) : room.right() + 1;
     write(QRect(room.left(), room.top(), middle - room.left(), room.height()), cell_.text,
           Qt::AlignRight, colour());
     if (!cell_.against.isEmpty()) {
@@ -189,7 +191,7 @@ private:
   QPainter& painter_;
   const QStyleOptionViewItem& option_;
   const FigureCell& cell_;
-  bool paired_;
+  std::optional<double> parting_;
   Look look_;
   QRect area_;
 };
@@ -204,15 +206,13 @@ void FigureDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
                            const QModelIndex& index) const {
   painter->save();
   const FigureModel& model = model_of(index);
-  CellPainter(*painter, option, model.cell(index), model.content().paired).paint();
+  CellPainter(*painter, option, model.cell(index), model.parting()).paint();
   painter->restore();
 }
 
 QSize FigureDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const FigureCell& cell = model_of(index).cell(index);
-  QFont font = option.font;
-  font.setBold(cell.bold || cell.verdict == Verdict::over);
-  const QFontMetrics metrics(font);
+  const QFontMetrics metrics(font_of(cell, option.font));
   const int sign = cell.verdict ? sign_width(metrics) : 0;
   const int room = std::max(option.rect.width() - 2 * side_padding - sign, 1);
   const int height =
@@ -248,7 +248,8 @@ FigureTable::FigureTable(const QString& object_name, const QString& spoken_name,
   verticalHeader()->setHighlightSections(false);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  verticalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+  verticalHeader()->setDefaultAlignment(Qt::Alignment(Qt::AlignLeading | Qt::AlignVCenter) |
+                                        Qt::Alignment(Qt::TextWordWrap));
   verticalHeader()->setMinimumSectionSize(1);
   auto* copy_action = new QAction(tr("Copy the table"), this);
   copy_action->setObjectName(object_name + QStringLiteral("_copy"));
@@ -288,31 +289,49 @@ void FigureTable::keyPressEvent(QKeyEvent* event) {
   QTableView::keyPressEvent(event);
 }
 
+/// The width of a figure with its sign, and of what it is held against.
+std::pair<int, int> FigureTable::pair_widths(const FigureCell& cell) const {
+  const QFontMetrics metrics(font_of(cell, font()));
+  const int sign = cell.verdict ? sign_width(metrics) : 0;
+  const int against =
+      cell.against.isEmpty() ? 0 : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
+  return {sign + metrics.horizontalAdvance(cell.text), against + (isRightToLeft() ? sign : 0)};
+}
+
+/// Where the pairs of all columns are parted, as a share of the width: their slashes stand in line.
+double FigureTable::parting_of_pairs() const {
+  int figure = 1;
+  int against = 1;
+  for (const auto& row : content().rows) {
+    for (const FigureCell& cell : row) {
+      if (cell.figure) {
+        const auto [own, other] = pair_widths(cell);
+        figure = std::max(figure, own);
+        against = std::max(against, other);
+      }
+    }
+  }
+  return double(figure) / (figure + against);
+}
+
 int FigureTable::figures_width(int column) const {
-  QFont font = this->font();
-  font.setBold(true);
-  const QFontMetrics metrics(font);
+  const std::optional<double> parting = model_.parting();
   int width = 0;
   for (const auto& row : content().rows) {
     const FigureCell& cell = row[static_cast<std::size_t>(column)];
     if (!cell.figure) {
       // Words wrap, but none is cut.
+      const QFontMetrics metrics(font_of(cell, font()));
       for (const QString& word : cell.text.split(QLatin1Char(' '))) {
         const int mark = cell.verdict ? sign_width(metrics) : 0;
         width = std::max(width, mark + metrics.horizontalAdvance(word));
       }
       continue;
     }
-    const int sign = cell.verdict ? sign_width(metrics) : 0;
-    const int figure = sign + metrics.horizontalAdvance(cell.text);
-    const int against = cell.against.isEmpty()
-                            ? 0
-                            : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
-    width = std::max(width,
-                     content().paired
-                         ? std::max(int(figure / parting),
-                                    int((against + (isRightToLeft() ? sign : 0)) / (1.0 - parting)))
-                         : figure + against);
+    const auto [figure, against] = pair_widths(cell);
+    width = std::max(width, parting ? std::max(int(std::ceil(figure / *parting)),
+                                               int(std::ceil(against / (1.0 - *parting))))
+                                    : figure + against);
   }
   return width + 2 * side_padding + 3;
 }
@@ -328,11 +347,49 @@ int FigureTable::words_width(int column) const {
   return width;
 }
 
+/// Names wrap where the columns need their room, between words. Returns what the columns have.
+int FigureTable::fit_names(int needed) {
+  const QFontMetrics metrics(verticalHeader()->font());
+  int word = 0;
+  int longest = 0;
+  for (const QString& name : content().names) {
+    longest = std::max(longest, metrics.horizontalAdvance(name));
+    for (const QString& part : name.split(QLatin1Char(' '))) {
+      word = std::max(word, metrics.horizontalAdvance(part));
+    }
+  }
+  const int natural = verticalHeader()->sizeHint().width();
+  const int around = std::max(natural - longest, 0);
+  const int bar = verticalScrollBar()->isVisible() ? verticalScrollBar()->width() : 0;
+  const int total = contentsRect().width() - bar;
+  const int least = std::min(word + around, natural);
+  verticalHeader()->setMaximumWidth(std::clamp(total - needed, least, natural));
+  updateGeometries();
+  return viewport()->width();
+}
+
+void FigureTable::make_room_for_names() {
+  const QFontMetrics metrics(verticalHeader()->font());
+  const int natural = verticalHeader()->sizeHint().width();
+  if (verticalHeader()->maximumWidth() >= natural) {
+    return;
+  }
+  constexpr int any_height = 10'000;
+  const int edge = 2 * style()->pixelMetric(QStyle::PM_HeaderMargin, nullptr, verticalHeader());
+  const QRect room(0, 0, verticalHeader()->maximumWidth() - edge, any_height);
+  for (int row = 0; row < model_.rowCount(); ++row) {
+    const QString& name = content().names[row];
+    const int height = metrics.boundingRect(room, Qt::TextWordWrap, name).height() + edge;
+    setRowHeight(row, std::max(rowHeight(row), height));
+  }
+}
+
 void FigureTable::lay_out() {
   const int columns = model_.columnCount();
   if (columns == 0) {
     return;
   }
+  model_.set_parting(content().paired ? std::optional(parting_of_pairs()) : std::nullopt);
   // Columns of figures take what they need; words wrap in what is left.
   const int least = fontMetrics().averageCharWidth() * least_characters;
   int needed = 0;
@@ -344,8 +401,7 @@ void FigureTable::lay_out() {
     needed += widths.back();
     worded += words_width(column);
   }
-  verticalHeader()->updateGeometry();
-  const int room = viewport()->width();
+  const int room = fit_names(needed);
   const int spare = std::max(room - needed, 0);
   for (int column = 0; column < columns; ++column) {
     // In pairs every axis has the same room; else words share by their length.
@@ -355,6 +411,7 @@ void FigureTable::lay_out() {
     setColumnWidth(column, widths[static_cast<std::size_t>(column)] + int(share));
   }
   resizeRowsToContents();
+  make_room_for_names();
   if (whole_) {
     const bool scrolls = needed > room;
     const int bar = scrolls ? horizontalScrollBar()->sizeHint().height() : 0;

@@ -49,6 +49,9 @@ public:
   void put(FigureContent content);
   const FigureContent& content() const { return content_; }
   const FigureCell& cell(const QModelIndex& index) const;
+  /// Where pairs are parted, as a share of the width; nothing where figures do not stand in pairs.
+  std::optional<double> parting() const { return parting_; }
+  void set_parting(std::optional<double> share) { parting_ = share; }
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -58,6 +61,7 @@ public:
 private:
   QString spoken(const QModelIndex& index) const;
   FigureContent content_;
+  std::optional<double> parting_;
 };
 
 class FigureDelegate : public QStyledItemDelegate {
@@ -92,6 +96,10 @@ protected:
 private:
   void lay_out();
   /// What a column's figures need, and what its longest words would on one line.
+  std::pair<int, int> pair_widths(const FigureCell& cell) const;
+  double parting_of_pairs() const;
+  int fit_names(int needed);
+  void make_room_for_names();
   int figures_width(int column) const;
   int words_width(int column) const;
   void choose(const QModelIndex& index);

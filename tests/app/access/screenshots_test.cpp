@@ -3,6 +3,7 @@
 // Pictures of the window at every size, colour, language and scale, to be looked at: in the build
 // directory's `screenshots`, with a page that shows them all.
 
+#include "headless/picture.h"
 #include "headless/program.h"
 
 #include <QDir>
@@ -20,19 +21,19 @@ struct Shot {
   bool dark;
   QString language;
   int scale;
-  double font_size; ///< 0: as it comes
-  QString page;     ///< of help; empty for the window
+  double font_size;  ///< 0: as it comes
+  QStringList shows; ///< arguments that choose what is shown; empty for the window as it opens
 
   QString name() const {
+    QString shown = shows.join(QLatin1Char('-')).remove(QStringLiteral("--"));
+    shown.replace(QLatin1Char('/'), QLatin1Char('-'));
     return QStringLiteral("%1x%2-%3-%4-x%5%6%7.png")
         .arg(size.width())
         .arg(size.height())
         .arg(dark ? QStringLiteral("dark") : QStringLiteral("light"), language)
         .arg(scale)
         .arg(font_size > 0.0 ? QStringLiteral("-%1pt").arg(font_size) : QString(),
-             page.isEmpty()
-                 ? QString()
-                 : QLatin1Char('-') + QString(page).replace(QLatin1Char('/'), QLatin1Char('-')));
+             shown.isEmpty() ? shown : QLatin1Char('-') + shown);
   }
 };
 
@@ -50,9 +51,29 @@ std::vector<Shot> all_shots() {
   for (const bool dark : {false, true}) {
     for (const char* language : {"en", "de"}) {
       shots.push_back({{1920, 1080}, dark, QString::fromLatin1(language), 1, 18.0, {}});
-      shots.push_back(
-          {{1100, 900}, dark, QString::fromLatin1(language), 1, 0.0, QStringLiteral("limit/whip")});
+      shots.push_back({{1100, 900},
+                       dark,
+                       QString::fromLatin1(language),
+                       1,
+                       0.0,
+                       {QStringLiteral("--page"), QStringLiteral("limit/whip")}});
     }
+    for (const char* language : {"en", "de", "x-pseudo"}) {
+      shots.push_back({{1280, 800},
+                       dark,
+                       QString::fromLatin1(language),
+                       1,
+                       0.0,
+                       {QStringLiteral("--machine")}});
+    }
+  }
+  for (std::size_t study = 2; study <= feedwright::headless::study_count(); ++study) {
+    shots.push_back({{1280, 800},
+                     false,
+                     QStringLiteral("de"),
+                     1,
+                     0.0,
+                     {QStringLiteral("--study"), QString::number(study)}});
   }
   return shots;
 }
@@ -73,9 +94,7 @@ QImage taken(const Shot& shot, const QString& path) {
   if (shot.font_size > 0.0) {
     arguments << QStringLiteral("--font-size") << QString::number(shot.font_size);
   }
-  if (!shot.page.isEmpty()) {
-    arguments << QStringLiteral("--page") << shot.page;
-  }
+  arguments << shot.shows;
   const Outcome outcome =
       run(arguments, {{QStringLiteral("QT_SCALE_FACTOR"), QString::number(shot.scale)}});
   INFO(shot.name().toStdString() << outcome.err.toStdString());

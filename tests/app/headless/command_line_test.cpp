@@ -57,13 +57,14 @@ TEST_CASE("a command word, an option or two files do not open the window") {
 
 TEST_CASE("a command line is read as written") {
   Line line({"picture", "a.json", "--output", "b.png", "--size", "1920x1080", "--dark", "--axis",
-             "2", "--study", "3"});
+             "2", "--study", "3", "--machine"});
   const CommandLine read = read_command_line(line.count(), line.words());
   REQUIRE(read.command);
   CHECK(read.command->task == Task::picture);
   CHECK(read.command->file == "a.json");
   CHECK(read.command->output == "b.png");
   CHECK(read.command->size == QSize(1920, 1080));
+  CHECK(read.command->machine);
   CHECK(read.command->dark);
   CHECK(read.command->axis == std::size_t{1});
   CHECK(read.command->study == std::size_t{2});

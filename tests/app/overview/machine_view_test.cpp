@@ -133,6 +133,27 @@ TEST_CASE("three axes stand side by side with what they reach and want, without 
   CHECK(table.rowViewportPosition(table.model()->rowCount() - 1) < table.viewport()->height());
 }
 
+TEST_CASE("three axes and the supply stand in sight in German too, names wrapped where they must") {
+  const feedwright::testing::InLanguage german("de");
+  Shown shown(feedwright::testing::machine_in("/tests/machines/", "upright"));
+  shown.window->resize(1280, 800);
+  choose_machine(shown);
+  for (const char* name : {"axes_compared", "machine_limits"}) {
+    const auto& table = shown.find<FigureTable>(name);
+    CAPTURE(name);
+    CHECK(table.content().names.size() >= 2);
+    CHECK(table.horizontalScrollBar()->maximum() == 0);
+    const QHeaderView& names = *table.verticalHeader();
+    const QFontMetrics metrics(names.font());
+    for (int row = 0; row < names.count(); ++row) {
+      const QRect room(0, 0, names.width() - 2, 1000);
+      const int needed =
+          metrics.boundingRect(room, Qt::TextWordWrap, table.content().names[row]).height();
+      CHECK(names.sectionSize(row) >= needed);
+    }
+  }
+}
+
 TEST_CASE("a click on a figure goes to its limit, on a head to its axis, and Enter does the same") {
   Shown shown(three_axes());
   choose_machine(shown);

@@ -46,7 +46,6 @@ RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QW
   make_heading(*layout);
   sentence_ = plain_label({}, this);
   sentence_->setObjectName(QStringLiteral("remedies_sentence"));
-  layout->addWidget(sentence_);
   take_back_ = new QPushButton(this);
   take_back_->setObjectName(QStringLiteral("remedies_take_back"));
   take_back_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -273,7 +272,7 @@ RemedyRow& RemediesView::row(std::size_t index) {
         go_to(static_cast<std::size_t>(wanted));
       }
     });
-    list_->insertWidget(static_cast<int>(at), made);
+    list_->insertWidget(list_->count() - 1, made); // before the stretch
     rows_.push_back(made);
   }
   return *rows_[index];
@@ -353,7 +352,19 @@ int RemediesView::usual_height() const {
   return std::max(lines * fontMetrics().lineSpacing(), window()->height() / 3);
 }
 
+/// Above the rows it scrolls with them, so that large letters leave them room; quiet it stands
+/// alone.
+void RemediesView::place_sentence(bool quiet) {
+  auto& own = *static_cast<QVBoxLayout*>(layout());
+  QVBoxLayout& place = quiet ? own : *list_;
+  if (place.indexOf(sentence_) < 0) {
+    place.insertWidget(0, sentence_);
+    sentence_->show();
+  }
+}
+
 void RemediesView::set_quiet(bool quiet) {
+  place_sentence(quiet);
   heading_->setVisible(!quiet);
   scroll_->setVisible(!quiet);
   // Quiet, one line and what was tried; else as much as the window gives, but never too little.

@@ -66,6 +66,7 @@ private:
   bool just_tried() const;
   void take_back();
   void show_take_back();
+  void place_sentence(bool quiet);
   void set_quiet(bool quiet);
   void fit_to_width();
   int usual_height() const;

@@ -47,6 +47,7 @@ AxesPanel::AxesPanel(MachineDocument& document, QWidget* parent)
   list_->setAccessibleName(tr("Machine and axes"));
   list_->setFrameShape(QFrame::NoFrame);
   list_->setItemDelegate(new AxisCardDelegate(list_));
+  list_->setResizeMode(QListView::Adjust);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   list_->viewport()->setBackgroundRole(QPalette::Window);
   list_->viewport()->setAutoFillBackground(true);
@@ -94,7 +95,7 @@ void AxesPanel::refresh() {
     const bool typed_waits =
         document_.pending().any_on(row == 0 ? std::nullopt : std::optional(axis));
     if (typed_waits) {
-      card.governs = tr("✎ typed text waits");
+      card.waiting = tr("✎ typed text waits");
     }
     QListWidgetItem* item = list_->item(row);
     if (item->data(Qt::UserRole).value<AxisCard>() == card) {

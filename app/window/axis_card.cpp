@@ -5,12 +5,15 @@
 #include "limits/number_text.h"
 #include "sizing/finding_weight.h"
 #include "text/words.h"
+#include "window/letters.h"
 #include "window/style.h"
 
+#include <QAbstractItemView>
 #include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
+#include <vector>
 
 namespace feedwright {
 
@@ -102,8 +105,8 @@ void set_shares(AxisCard& card, double reached, const std::optional<double>& wan
 
 QString AxisCard::spoken() const {
   QStringList parts{letter.isEmpty() ? name : Words::axis(letter)};
-  for (const QString& part : {letter.isEmpty() ? QString() : name, trouble, governs, reached,
-                              wanted, words::verdict_word(verdict)}) {
+  for (const QString& part : {letter.isEmpty() ? QString() : name, trouble, governs, waiting,
+                              reached, wanted, words::verdict_word(verdict)}) {
     if (!part.isEmpty()) {
       parts << part;
     }
@@ -162,6 +165,95 @@ AxisCard axis_card(const Axis& axis, const AxisResults* results) {
 
 namespace {
 
+struct CardText {
+  QString text;
+  bool bold = false;
+  int most_lines = 1;
+  std::optional<Verdict> verdict; ///< whose colour it has
+};
+
+/// What a card says in words, from the top down.
+std::vector<CardText> texts_of(const AxisCard& card) {
+  constexpr int wrapped = 3;
+  std::vector<CardText> texts{{.text = card.name, .bold = card.letter.isEmpty(), .verdict = {}}};
+  if (!card.trouble.isEmpty()) {
+    texts.push_back({card.trouble, true, wrapped, card.trouble_verdict});
+  }
+  const bool signed_line = !card.sign.isEmpty();
+  texts.push_back({signed_line ? card.sign + QChar::Nbsp + card.governs : card.governs, false,
+                   card.letter.isEmpty() ? 1 : wrapped, card.verdict});
+  if (!card.waiting.isEmpty()) {
+    texts.push_back({card.waiting, true, wrapped, Verdict::close});
+  }
+  return texts;
+}
+
+/// The words of a card in lines: wrapped, and smaller only where a word alone is too long.
+class CardLines {
+public:
+  CardLines(const AxisCard& card, const QFont& font, qreal width) {
+    for (const CardText& text : texts_of(card)) {
+      QFont used = fitted_to_words(text, font, width);
+      const QString lines = cut_to_lines(text.text, used, int(width), text.most_lines);
+      for (const QString& line : broken(lines, used, int(width))) {
+        lines_.push_back({line, used, text.verdict});
+      }
+    }
+  }
+
+  struct Line {
+    QString text;
+    QFont font;
+    std::optional<Verdict> verdict;
+  };
+  const std::vector<Line>& lines() const { return lines_; }
+
+private:
+  static QFont fitted_to_words(const CardText& text, QFont font, qreal width) {
+    font.setBold(text.bold);
+    if (text.most_lines == 1) {
+      return font;
+    }
+    const auto fits = [&](const QFont& tried) {
+      const QFontMetricsF metrics(tried);
+      return std::ranges::all_of(text.text.split(QLatin1Char(' ')), [&](const QString& word) {
+        return metrics.horizontalAdvance(word) < width;
+      });
+    };
+    constexpr double step = 0.04;
+    QFont used = font;
+    for (double share = 1.0; !fits(used) && share > least_share(font); share -= step) {
+      used = fitted(font, share);
+    }
+    return used;
+  }
+
+  std::vector<Line> lines_;
+};
+
+QFont letter_font(QFont font) {
+  font.setPointSizeF(font.pointSizeF() * 2.0);
+  font.setBold(true);
+  return font;
+}
+
+constexpr qreal widest_letter = 60.0;
+
+/// The room an axis' letter takes beside the words; none for the machine, which has no letter.
+qreal letter_room(const AxisCard& card, const QFont& font) {
+  if (card.letter.isEmpty()) {
+    return 0.0;
+  }
+  const QFontMetricsF metrics(letter_font(font));
+  const qreal wide = std::max(metrics.horizontalAdvance(QStringLiteral("X")),
+                              metrics.horizontalAdvance(card.letter));
+  return std::min(wide, widest_letter) + 10.0;
+}
+
+qreal line_height(const QFontMetrics& metrics) {
+  return metrics.lineSpacing() + 2.0;
+}
+
 /// Paints one card from the top down.
 class CardPainter {
 public:
@@ -173,21 +265,19 @@ public:
     frame();
     QRectF text = area_.adjusted(padding, padding - 2.0, -padding, -padding);
     if (!card_.letter.isEmpty()) {
-      text.setLeft(text.left() + letter(text));
+      letter(text);
+      text.setLeft(text.left() + letter_room(card_, option_.font));
     }
-    const qreal line = option_.fontMetrics.lineSpacing() + 2.0;
-    write(QRectF(text.left(), text.top(), text.width(), line), card_.name, card_.letter.isEmpty());
-    if (!card_.trouble.isEmpty()) {
-      text.setTop(text.top() + line);
-      trouble(QRectF(text.left(), text.top(), text.width(), line));
+    const qreal height = line_height(option_.fontMetrics);
+    qreal top = text.top();
+    const CardLines words(card_, option_.font, text.width());
+    for (const CardLines::Line& line : words.lines()) {
+      write(QRectF(text.left(), top, text.width(), height), line);
+      top += height;
     }
-    const QString governs =
-        card_.sign.isEmpty() ? card_.governs : card_.sign + QLatin1Char(' ') + card_.governs;
-    write(QRectF(text.left(), text.top() + line, text.width(), line), governs, false,
-          card_.verdict == Verdict::over ? look_.over : look_.ink);
     if (!card_.letter.isEmpty()) {
-      bar(area_.left() + padding, area_.right() - padding, text.top() + 2.0 * line + 6.0);
-      feeds(text.top() + 2.0 * line + 6.0 + bar_height + 3.0, line);
+      bar(area_.left() + padding, area_.right() - padding, top + 6.0);
+      feeds(top + 6.0 + bar_height + 3.0, height);
     }
   }
 
@@ -206,49 +296,24 @@ private:
     }
   }
 
-  /// The axis' letter; gives the room it took.
-  qreal letter(const QRectF& text) {
-    QFont large = option_.font;
-    large.setPointSizeF(large.pointSizeF() * 2.0);
-    large.setBold(true);
+  void letter(const QRectF& text) {
+    const QFont large = letter_font(option_.font);
     painter_.setFont(large);
     painter_.setPen(look_.ink);
-    const QFontMetricsF metrics(large);
-    const QString shown = metrics.elidedText(card_.letter, Qt::ElideRight, 60.0);
-    const qreal width =
-        std::max(metrics.horizontalAdvance(QStringLiteral("X")), metrics.horizontalAdvance(shown));
     painter_.drawText(
-        QRectF(text.left(), text.top(), width, 2.0 * (option_.fontMetrics.lineSpacing() + 2.0)),
-        Qt::AlignLeft | Qt::AlignVCenter, shown);
-    return width + 10.0;
+        QRectF(text.left(), text.top(), widest_letter, 2.0 * line_height(option_.fontMetrics)),
+        Qt::AlignLeft | Qt::AlignVCenter,
+        QFontMetricsF(large).elidedText(card_.letter, Qt::ElideRight, widest_letter));
   }
 
-  void write(const QRectF& rect, const QString& text, bool bold, const QColor& colour) {
-    QFont font = option_.font;
-    font.setBold(bold);
-    painter_.setFont(font);
-    painter_.setPen(colour);
-    painter_.drawText(rect, Qt::AlignLeft | Qt::AlignVCenter,
-                      QFontMetricsF(font).elidedText(text, Qt::ElideRight, rect.width()));
-  }
-  void write(const QRectF& rect, const QString& text, bool bold) {
-    write(rect, text, bold, look_.ink);
-  }
-
-  /// In smaller letters rather than cut.
-  void trouble(const QRectF& rect) {
-    constexpr qreal least = 0.7;
-    QFont font = option_.font;
-    font.setBold(true);
-    const qreal needed = QFontMetricsF(font).horizontalAdvance(card_.trouble);
-    if (needed > rect.width() && font.pointSizeF() > 0.0) {
-      font.setPointSizeF(font.pointSizeF() * std::max(least, rect.width() / needed));
-    }
-    painter_.setFont(font);
-    painter_.setPen(card_.trouble_verdict == Verdict::over ? look_.over : look_.ink);
+  void write(const QRectF& rect, const CardLines::Line& line) {
+    painter_.setFont(line.font);
+    painter_.setPen(line.verdict == Verdict::over    ? look_.over
+                    : line.verdict == Verdict::close ? look_.close
+                                                     : look_.ink);
     painter_.drawText(
         rect, Qt::AlignLeft | Qt::AlignVCenter,
-        QFontMetricsF(font).elidedText(card_.trouble, Qt::ElideRight, rect.width() + 1.0));
+        QFontMetricsF(line.font).elidedText(line.text, Qt::ElideRight, rect.width() + 1.0));
   }
 
   void bar(qreal left, qreal right, qreal top) {
@@ -306,12 +371,17 @@ void AxisCardDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
 
 QSize AxisCardDelegate::sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
+  constexpr int least_width = 160;
   const auto card = index.data(Qt::UserRole).value<AxisCard>();
-  const bool machine = card.letter.isEmpty();
-  const qreal line = option.fontMetrics.lineSpacing() + 2.0;
-  const qreal lines = card.trouble.isEmpty() ? 3.0 : 4.0;
-  const qreal text = machine ? 2.0 * line : lines * line + bar_height + 9.0;
-  return {160, int(text + 2.0 * padding + margin)};
+  const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+  const int width = std::max(view != nullptr ? view->viewport()->width() : 0, least_width);
+  const qreal room = width - 2.0 * (margin + padding) - letter_room(card, option.font);
+  const auto lines = double(CardLines(card, option.font, room).lines().size());
+  const qreal height = line_height(option.fontMetrics);
+  const qreal text = card.letter.isEmpty()
+                         ? lines * height
+                         : (std::max(lines, 2.0) + 1.0) * height + bar_height + 9.0;
+  return {least_width, int(text + 2.0 * padding + margin)};
 }
 
 } // namespace feedwright

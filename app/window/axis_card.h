@@ -17,6 +17,7 @@ struct AxisCard {
   QString trouble;    ///< the worst besides what governs: "▲ inertia match over and 2 more"
   QString sign;       ///< of the governing limit's verdict
   QString governs;    ///< "whip governs"
+  QString waiting;    ///< that a text typed in a field is not taken
   QString reached;    ///< "4.5 m/min"
   QString wanted;     ///< "wanted 6"
   double share = 0.0; ///< of the bar that is reached

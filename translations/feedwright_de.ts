@@ -463,10 +463,6 @@
         <translation>Schritte</translation>
     </message>
     <message>
-        <source>top feed</source>
-        <translation>höchster Vorschub</translation>
-    </message>
-    <message>
         <source>acceleration, as wanted</source>
         <translation>Beschleunigung, wie gewünscht</translation>
     </message>
@@ -505,6 +501,14 @@
     <message>
         <source>All axes at once</source>
         <translation>Alle Achsen zugleich</translation>
+    </message>
+    <message>
+        <source>Show the page of the whole machine.</source>
+        <translation>Die Seite der ganzen Maschine zeigen.</translation>
+    </message>
+    <message>
+        <source>top feed, limits clear</source>
+        <translation>größter Vorschub, alle Grenzen klar</translation>
     </message>
 </context>
 <context>
@@ -699,11 +703,6 @@
         <translation>%1, höchstens %2</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <comment>value, wanted with unit</comment>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
         <source>%1 and %2</source>
         <comment>list of limits, the last</comment>
         <translation>%1 und %2</translation>
@@ -723,6 +722,11 @@
     <message>
         <source>wanted</source>
         <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>%1, wanted %2</source>
+        <comment>value, wanted with unit</comment>
+        <translation>%1, gewünscht %2</translation>
     </message>
 </context>
 <context>
@@ -837,10 +841,6 @@
         <translation>Ausgänge</translation>
     </message>
     <message>
-        <source>Top feed</source>
-        <translation>Höchster Vorschub</translation>
-    </message>
-    <message>
         <source>All</source>
         <translation>Alle</translation>
     </message>
@@ -886,16 +886,20 @@
         <translation>Schrittfrequenz</translation>
     </message>
     <message>
-        <source>Reads</source>
-        <translation>Befund</translation>
-    </message>
-    <message>
         <source>Supply power</source>
         <translation>Netzteilleistung</translation>
     </message>
     <message>
         <source>Bus voltage, all braking</source>
         <translation>Zwischenkreisspannung, alle bremsen</translation>
+    </message>
+    <message>
+        <source>Top feed, limits clear</source>
+        <translation>Größter Vorschub, alle Grenzen klar</translation>
+    </message>
+    <message>
+        <source>Step rate reads</source>
+        <translation>Schrittfrequenz ist</translation>
     </message>
 </context>
 <context>
@@ -1257,6 +1261,16 @@
         <comment>value reached, value wanted</comment>
         <translation>%1, wo %2 gewünscht sind</translation>
     </message>
+    <message>
+        <source>%1 %2 (now %3)</source>
+        <comment>limit, value afterwards, value at present</comment>
+        <translation>%1 %2 (jetzt %3)</translation>
+    </message>
+    <message>
+        <source>Further over than before: %1.</source>
+        <comment>limits, with their values</comment>
+        <translation>Weiter über der Grenze als vorher: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Sheet</name>
@@ -1267,10 +1281,6 @@
     <message>
         <source>Steps</source>
         <translation>Schritte</translation>
-    </message>
-    <message>
-        <source>Top feed</source>
-        <translation>Höchster Vorschub</translation>
     </message>
     <message>
         <source>Acceleration, as wanted</source>
@@ -1621,10 +1631,6 @@
         <translation>%1, mehr gibt die Arbeitsspindel nicht</translation>
     </message>
     <message>
-        <source>axial force on a screw</source>
-        <translation>Axialkraft je Spindel</translation>
-    </message>
-    <message>
         <source>torque at the motor</source>
         <translation>Moment am Motor</translation>
     </message>
@@ -1644,6 +1650,23 @@
         <source>changed from %1</source>
         <comment>name of a part in a list</comment>
         <translation>geändert gegenüber %1</translation>
+    </message>
+    <message>
+        <source>Top feed, limits clear</source>
+        <translation>Größter Vorschub, alle Grenzen klar</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>sign and verdict, how many limits</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Dangers</source>
+        <translation>Gefahren</translation>
+    </message>
+    <message>
+        <source>axial force on one drive</source>
+        <translation>Axialkraft auf einen Antrieb</translation>
     </message>
 </context>
 <context>
@@ -5184,10 +5207,6 @@
         <translation>Der kleinere Wert dessen, was eingreifende Zähne und Zugstränge tragen, soweit bekannt.</translation>
     </message>
     <message>
-        <source>belt tension needed</source>
-        <translation>nötige Riemenvorspannung</translation>
-    </message>
-    <message>
         <source>Least pull at rest that keeps the slack side from going limp at the largest pull.</source>
         <translation>Kleinster Zug im Stillstand, bei dem das Leertrum unter dem größten Zug nicht erschlafft.</translation>
     </message>
@@ -5218,10 +5237,6 @@
     <message>
         <source>allowed hauling pull</source>
         <translation>zulässiger Zug Zugriemen</translation>
-    </message>
-    <message>
-        <source>hauling tension needed</source>
-        <translation>nötige Vorspannung Zugriemen</translation>
     </message>
     <message>
         <source>Least pull at rest that keeps the slack side from going limp, the carriage at its worst place.</source>
@@ -6256,10 +6271,6 @@
         <translation>Üblich: 24 V bis 48 V für kleine Schrittmotoren. Auf dem Typenschild des Netzteils ablesen.</translation>
     </message>
     <message>
-        <source>Read it in the manual of the controller, for all axes at once.</source>
-        <translation>Im Handbuch der Steuerung nachlesen, für alle Achsen zugleich.</translation>
-    </message>
-    <message>
         <source>Usual: 2 m/min to 10 m/min on a router, 1 m/min to 4 m/min on a small mill.</source>
         <translation>Üblich: 2 m/min bis 10 m/min bei einer Portalfräse, 1 m/min bis 4 m/min bei einer kleinen Fräsmaschine.</translation>
     </message>
@@ -6504,10 +6515,6 @@
     <message>
         <source>For a new, clean, true belt at room temperature with even load; shocks want a margin.</source>
         <translation>Für einen neuen, sauberen, fluchtenden Riemen bei Raumtemperatur und gleichmäßiger Last; Stöße verlangen eine Reserve.</translation>
-    </message>
-    <message>
-        <source>Shaft centres stand still and the belt is elastic. Left out: the belt&apos;s own mass at speed.</source>
-        <translation>Die Wellenabstände sind fest, und der Riemen ist elastisch. Nicht berücksichtigt: die Eigenmasse des Riemens bei hoher Geschwindigkeit.</translation>
     </message>
     <message>
         <source>The span as a string. Short, stiff spans sound higher, and their pull is then less than it sounds.</source>
@@ -6893,6 +6900,26 @@
     <message>
         <source>f: nothing, for at that feed the motor&apos;s torque is not known or none is left</source>
         <translation>f: nichts, denn bei diesem Vorschub ist das Moment des Motors nicht bekannt oder keines übrig</translation>
+    </message>
+    <message>
+        <source>Read it in the manual of the controller, for one axis; a figure for all is divided by the axes that move at once.</source>
+        <translation>Steht im Handbuch der Steuerung, für eine Achse; ein Wert für alle wird durch die Zahl der Achsen geteilt, die zugleich fahren.</translation>
+    </message>
+    <message>
+        <source>A holding brake is fitted, its strength is not judged here: at the motor&apos;s shaft it has to hold %1, worn and greasy too, and what stands between it and the carriage must not fail. Take it from its maker&apos;s data, keep to your local rules.</source>
+        <translation>Eine Haltebremse ist eingebaut, ihre Stärke wird hier nicht beurteilt: An der Motorwelle muss sie %1 halten, auch abgenutzt und verölt, und was zwischen ihr und dem Schlitten liegt, darf nicht versagen. Nach den Angaben ihres Herstellers wählen, die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>The least, for the wanted load: a motor that runs into a stop pulls harder, and a belt maker&apos;s own figure goes before it. Shaft centres stand still and the belt is elastic. Left out: the belt&apos;s own mass at speed.</source>
+        <translation>Das Mindeste, für die gewünschte Last: Ein Motor, der auf einen Anschlag fährt, zieht stärker, und ein Wert des Riemenherstellers geht vor. Der Wellenabstand ist fest und der Riemen elastisch. Weggelassen: die Masse des laufenden Riemens.</translation>
+    </message>
+    <message>
+        <source>least belt tension</source>
+        <translation>kleinste Riemenvorspannung</translation>
+    </message>
+    <message>
+        <source>least hauling tension</source>
+        <translation>kleinste Vorspannung Zugriemen</translation>
     </message>
 </context>
 <context>
@@ -7317,9 +7344,9 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Kein Feld dieser Achse oder der Maschine heißt so.</translation>
     </message>
     <message>
-        <source>None in this part. Elsewhere: %1</source>
+        <source>None in this part. Elsewhere: %1. Enter goes to the first.</source>
         <comment>fields with their parts</comment>
-        <translation>In diesem Teil keines. Anderswo: %1</translation>
+        <translation>In diesem Teil keines. Anderswo: %1. Die Eingabetaste führt zum ersten.</translation>
     </message>
 </context>
 <context>
@@ -8136,6 +8163,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>See to the danger among the cautions first. %1</source>
         <comment>sentence on a limit</comment>
         <translation>Zuerst die Gefahr unter den Hinweisen beheben. %1</translation>
+    </message>
+    <message>
+        <source>On no axis is a limit over or close, but there is a danger: read the cautions.</source>
+        <translation>Auf keiner Achse ist eine Grenze „über“ oder „knapp“, aber es besteht eine Gefahr: die Hinweise lesen.</translation>
     </message>
 </context>
 <context>

@@ -26,6 +26,28 @@ namespace {
 
 constexpr std::size_t no_axis = std::numeric_limits<std::size_t>::max();
 
+/// Fields of other parts whose names have the text in them.
+template <class Slots>
+std::vector<Selection> found_elsewhere(const MachineDocument& document, const Slots& shown,
+                                       const QString& text) {
+  std::vector<Selection> found;
+  const Selection& at = document.selection();
+  for (std::size_t i = 0; i < slot_count; ++i) {
+    const auto slot = static_cast<PartSlot>(i);
+    if (std::ranges::find(shown, slot) != shown.end() ||
+        (!of_machine(slot) && document.current_axis() == nullptr)) {
+      continue;
+    }
+    for (const FieldView& field : fields_of(document.machine(), at.axis, slot)) {
+      if (words::field_name(slot, field.info.member).contains(text, Qt::CaseInsensitive)) {
+        found.push_back(
+            {at.axis, slot, text_of(field.info.member), at.machine && of_machine(slot)});
+      }
+    }
+  }
+  return found;
+}
+
 } // namespace
 
 FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
@@ -104,32 +126,23 @@ void FieldsPanel::make_filter() {
 /// Where the part has no such field, the parts that have are named.
 void FieldsPanel::say_where_found() {
   const QString text = filter_->text().trimmed();
-  const auto shown = shown_slots();
   const bool here = text.isEmpty() || form_->finds(text);
   not_found_->setVisible(!here);
   if (here) {
     return;
   }
-  QStringList elsewhere;
-  const std::size_t axis = document_.selection().axis;
-  for (std::size_t i = 0; i < slot_count; ++i) {
-    const auto slot = static_cast<PartSlot>(i);
-    if (std::ranges::find(shown, slot) != shown.end() ||
-        (!of_machine(slot) && document_.current_axis() == nullptr)) {
-      continue;
-    }
-    for (const FieldView& field : fields_of(document_.machine(), axis, slot)) {
-      if (words::field_name(slot, field.info.member).contains(text, Qt::CaseInsensitive)) {
-        elsewhere << tr("%1 (%2)", "field, its part")
-                         .arg(words::field_name(slot, field.info.member), words::part_name(slot));
-      }
-    }
-  }
   constexpr qsizetype most = 4;
-  not_found_->setText(elsewhere.isEmpty()
+  QStringList names;
+  for (const Selection& place : found_elsewhere(document_, shown_slots(), text)) {
+    names << tr("%1 (%2)", "field, its part")
+                 .arg(words::field_name(place.slot, place.member.toStdString()),
+                      words::part_name(place.slot));
+  }
+  not_found_->setText(names.isEmpty()
                           ? tr("No field of this axis or of the machine is called so.")
-                          : tr("None in this part. Elsewhere: %1", "fields with their parts")
-                                .arg(elsewhere.mid(0, most).join(QStringLiteral(", "))));
+                          : tr("None in this part. Elsewhere: %1. Enter goes to the first.",
+                               "fields with their parts")
+                                .arg(names.mid(0, most).join(QStringLiteral(", "))));
 }
 
 /// The field with the keyboard stays where it can be seen, whatever grows beside the form or in it.
@@ -150,6 +163,14 @@ bool FieldsPanel::eventFilter(QObject* watched, QEvent* event) {
 
 /// To the first field found.
 void FieldsPanel::leave_filter() {
+  if (const QString text = filter_->text().trimmed(); !text.isEmpty() && !form_->finds(text)) {
+    const auto found = found_elsewhere(document_, shown_slots(), text);
+    if (!found.empty()) {
+      filter_->clear();
+      document_.select(found.front());
+    }
+    return;
+  }
   if (FieldRow* row = form_->first_shown()) {
     row->take_focus();
     scroll_->ensureWidgetVisible(row->editor());

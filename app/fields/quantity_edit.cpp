@@ -10,6 +10,7 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QPainter>
+#include <QPixmapCache>
 #include <QRegularExpression>
 
 namespace feedwright {
@@ -18,16 +19,28 @@ namespace {
 
 constexpr int longest_quantity = 256;
 
-/// A small wedge that points down.
-QPixmap wedge(const QColor& colour, qreal ratio) {
-  constexpr int size = 16;
-  QPixmap pixmap(QSize(size, size) * ratio);
+constexpr int wedge_size = 16;
+
+QPixmap drawn_wedge(const QColor& colour, qreal ratio) {
+  QPixmap pixmap(QSize(wedge_size, wedge_size) * ratio);
   pixmap.setDevicePixelRatio(ratio);
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(colour, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   painter.drawPolyline(QPolygonF({{4.5, 6.5}, {8.0, 10.0}, {11.5, 6.5}}));
+  return pixmap;
+}
+
+/// A small wedge that points down, one for all fields: Qt keeps a name for every picture an icon
+/// was ever drawn with.
+QPixmap wedge(const QColor& colour, qreal ratio) {
+  const QString name = QStringLiteral("feedwright_wedge_%1_%2").arg(colour.name()).arg(ratio);
+  QPixmap pixmap;
+  if (!QPixmapCache::find(name, &pixmap)) {
+    pixmap = drawn_wedge(colour, ratio);
+    QPixmapCache::insert(name, pixmap);
+  }
   return pixmap;
 }
 

@@ -160,7 +160,7 @@ private:
       add(words::field_name(PartSlot::motor, figures.steps->info.member),
           words::field_text(*figures.steps));
     }
-    add(tr("top feed"), value_or_open(content_.units, figures.top_feed, "m/min"));
+    add(tr("top feed, limits clear"), value_or_open(content_.units, figures.top_feed, "m/min"));
     add(figures.acceleration_as_wanted ? tr("acceleration, as wanted")
                                        : tr("acceleration at the wanted feed"),
         value_or_open(content_.units, figures.acceleration, "m/s²"));

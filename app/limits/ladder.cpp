@@ -9,6 +9,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cfloat>
 #include <cmath>
 
 namespace feedwright {
@@ -35,11 +36,7 @@ public:
         ladder_.rows.push_back(row_of(limit, about));
       }
     }
-    std::stable_sort(ladder_.rows.begin(), ladder_.rows.end(), [](const auto& a, const auto& b) {
-      const double length_a = a.length.value_or(HUGE_VAL);
-      const double length_b = b.length.value_or(HUGE_VAL);
-      return length_a != length_b ? length_a < length_b : a.governs && !b.governs;
-    });
+    sort_rows();
     tell_ties();
     take_common_wanted();
     choose_scale();
@@ -47,6 +44,27 @@ public:
   }
 
 private:
+  /// The lowest bar on top; where each has its own wanted value, the one with the least to spare.
+  void sort_rows() {
+    std::optional<double> common;
+    bool alike = true;
+    for (const LadderRow& row : ladder_.rows) {
+      if (row.length && row.wanted) {
+        alike = alike && (!common || *common == *row.wanted);
+        common = row.wanted;
+      }
+    }
+    const auto key = [alike](const LadderRow& row) {
+      if (!row.length) {
+        return HUGE_VAL;
+      }
+      return alike ? *row.length : row.wanted ? *row.length / *row.wanted : DBL_MAX;
+    };
+    std::stable_sort(ladder_.rows.begin(), ladder_.rows.end(), [&](const auto& a, const auto& b) {
+      return key(a) != key(b) ? key(a) < key(b) : a.governs && !b.governs;
+    });
+  }
+
   bool by_margin() const { return ladder_.scale == LimitScale::other; }
 
   QString title() const {
@@ -116,7 +134,7 @@ private:
     const QString wanted = words::quantity(*limit.wanted, unit, 3);
     const QString bare = bound_sign(limit) + number_text(number_in(*limit.reached, unit), 3);
     row.value = about.at_most ? tr("%1, at most %2", "value, wanted with unit").arg(bare, wanted)
-                              : tr("%1 of %2", "value, wanted with unit").arg(bare, wanted);
+                              : tr("%1, wanted %2", "value, wanted with unit").arg(bare, wanted);
   }
 
   QString tooltip(const LadderRow& row, const Limit& limit, std::string_view unit) const {
@@ -189,8 +207,8 @@ private:
   void say_each_wanted() {
     for (LadderRow& row : ladder_.rows) {
       if (row.length && row.wanted) {
-        row.value =
-            tr("%1 of %2", "value, wanted with unit").arg(row.value, number_text(*row.wanted, 3));
+        row.value = tr("%1, wanted %2", "value, wanted with unit")
+                        .arg(row.value, number_text(*row.wanted, 3));
       }
     }
   }

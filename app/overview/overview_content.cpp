@@ -242,8 +242,17 @@ private:
     const int decimals = std::min(decimals_for(values), 1);
     add_words(Words::with_unit(name, "%"), [&](std::size_t axis) {
       const auto& used = sized_.together.axes[axis].*share;
+      const Limit& judged = sized_.results[axis].limit(limit);
+      if (!judged.applies) {
+        return words_cell(QStringLiteral("–"), {});
+      }
       const FigureDoor door = door_to(axis, PartSlot::motor, {}, limit);
-      return figure_cell(used ? fixed(*used * 100.0, decimals) : sheet::open_word(), door);
+      FigureCell cell =
+          figure_cell(used ? fixed(*used * 100.0, decimals) : sheet::open_word(), door);
+      if (used && *used > 1.0) {
+        cell.verdict = Verdict::over;
+      }
+      return cell;
     });
   }
 
@@ -345,7 +354,7 @@ public:
       figures.push_back(set_up_of(sized_.machine, axis, sized_.results[axis]));
     }
     steps(figures);
-    set_up_column(tr("Top feed"), Kind::velocity, "m/min", figures, &SetUp::top_feed);
+    set_up_column(tr("Top feed, limits clear"), Kind::velocity, "m/min", figures, &SetUp::top_feed);
     set_up_column(tr("Acceleration"), Kind::acceleration, "m/s²", figures, &SetUp::acceleration);
     column(tr("Step rate"), Kind::frequency, "kHz", &AxisTally::top_step_rate, std::nullopt,
            LimitId::step_rate);
@@ -441,7 +450,7 @@ private:
 
   /// How the step rate stands to what the controller gives.
   void limit_column() {
-    out_.heads << tr("Reads");
+    out_.heads << tr("Step rate reads");
     for (std::size_t axis = 0; axis < count(); ++axis) {
       const Limit& limit = sized_.results[axis].limit(LimitId::step_rate);
       FigureCell cell = words_cell(words::verdict_word(limit.verdict), door_to_limit(axis, limit));

@@ -34,6 +34,10 @@ std::vector<ListedPart> listed(const PartShelf& shelf) {
   return parts;
 }
 
+bool has_danger(const AxisResults& results) {
+  return std::ranges::any_of(results.findings, is_grave, &Finding::code);
+}
+
 } // namespace
 
 RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QWidget* parent)
@@ -178,7 +182,7 @@ void RemediesView::show_now() {
 
 /// What is not known is not well.
 QString RemediesView::sentence_of_calm(const AxisResults& results) {
-  if (std::ranges::any_of(results.findings, is_grave, &Finding::code)) {
+  if (has_danger(results)) {
     return tr("No limit is over or close, but there is a danger: read the cautions.");
   }
   const auto open = std::ranges::count_if(results.limits, [](const Limit& limit) {
@@ -196,6 +200,9 @@ QString RemediesView::sentence_of_machine() const {
     if (!limits_in_trouble(document_.results()[axis]).empty()) {
       troubled << QString::fromStdString(document_.machine().axes[axis].basics.letter);
     }
+  }
+  if (troubled.isEmpty() && std::ranges::any_of(document_.results(), has_danger)) {
+    return tr("On no axis is a limit over or close, but there is a danger: read the cautions.");
   }
   return troubled.isEmpty()
              ? tr("On no axis is a limit over or close.")

@@ -219,6 +219,17 @@ private:
                           QString::fromStdString(about_.machine.axes[limit.axis].basics.letter));
   }
 
+  /// What was over and falls back further, with both values where they are this axis'.
+  QString fallen(const AxisLimit& limit) const {
+    if (limit.axis != about_.axis) {
+      return named(limit);
+    }
+    const Limit& now = about_.now.limit(limit.id);
+    const Limit& then = remedy_.limit(limit.id);
+    return tr("%1 %2 (now %3)", "limit, value afterwards, value at present")
+        .arg(words::limit_name(limit.id), value_then(then), value_of(now));
+  }
+
   QString trouble() const {
     QStringList sentences;
     if (!remedy_.newly_over.empty()) {
@@ -227,6 +238,14 @@ private:
         names << named(limit);
       }
       sentences << tr("It only moves the trouble, over is then: %1.", "limits")
+                       .arg(names.join(QStringLiteral(", ")));
+    }
+    if (!remedy_.further_over.empty()) {
+      QStringList names;
+      for (const AxisLimit& limit : remedy_.further_over) {
+        names << fallen(limit);
+      }
+      sentences << tr("Further over than before: %1.", "limits, with their values")
                        .arg(names.join(QStringLiteral(", ")));
     }
     if (!remedy_.newly_open.empty()) {

@@ -28,7 +28,7 @@ public:
                  {figures.steps ? words::field_name(PartSlot::motor, figures.steps->info.member)
                                 : QString(),
                   1.0},
-                 {tr("Top feed"), 1.0},
+                 {tr("Top feed, limits clear"), 1.2},
                  {figures.acceleration_as_wanted ? tr("Acceleration, as wanted")
                                                  : tr("Acceleration at the wanted feed"),
                   1.3}},

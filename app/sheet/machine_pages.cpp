@@ -36,6 +36,7 @@ public:
       pages_.skip(6.0);
     }
     pages_.paragraph(verdict_key(), {small_size, false});
+    dangers();
     together();
     pages_.heading(tr("Supply and controller"));
     add_table(pages_, machine_inputs());
@@ -83,6 +84,20 @@ private:
     return words::part_type_title(row.motor_type) + QStringLiteral(": ") + pieces_text(row.motor);
   }
 
+  /// How many limits read what, the worst first; without what there is none of.
+  static QString limits_by_verdict(const SheetAxis& axis) {
+    QStringList texts;
+    for (const Verdict verdict : {Verdict::over, Verdict::close, Verdict::open, Verdict::clear}) {
+      const auto count = std::ranges::count(axis.limits, verdict, &Limit::verdict);
+      if (count > 0) {
+        texts << tr("%1: %2", "sign and verdict, how many limits")
+                     .arg(verdict_text(verdict))
+                     .arg(count);
+      }
+    }
+    return texts.join(QStringLiteral(", "));
+  }
+
   Table axes_table(std::size_t first, std::size_t last) const {
     Table table;
     table.columns.push_back({tr("Axis"), 0.7});
@@ -116,6 +131,11 @@ private:
     add(tr("Lost motion"), false, false,
         [this](const SummaryRow& row) { return value(row.lost_motion, "µm"); });
     add(tr("Lowest margin"), true, true, lowest);
+    Row counts{{tr("Limits")}};
+    for (std::size_t axis = first; axis < last; ++axis) {
+      counts.cells.append(limits_by_verdict(content_.axes[axis]));
+    }
+    table.rows.push_back(counts);
     return table;
   }
 
@@ -162,6 +182,22 @@ private:
     pages_.skip(3.0);
     for (const QString& line : together_sentences(all)) {
       pages_.paragraph(line, {small_size});
+    }
+  }
+
+  /// What may hurt somebody stands on the first page, axis by axis.
+  void dangers() {
+    Table table{{{{}, 1.0}, {{}, 5.0}}, {}, body_size};
+    for (const SheetAxis& axis : content_.axes) {
+      for (const Caution& caution : cautions_of(axis.findings, axis.answers, content_.units)) {
+        if (caution.grave) {
+          table.rows.push_back({{axis_title(axis.letter, axis.name), caution.text}, true});
+        }
+      }
+    }
+    if (!table.rows.empty()) {
+      pages_.heading(tr("Dangers"), 60.0);
+      add_table(pages_, table);
     }
   }
 

@@ -50,6 +50,12 @@ void WorkingTrail::start_at(ResultId id) {
   }
 }
 
+void WorkingTrail::begin(ResultId id) {
+  visits_ = {{id}};
+  at_ = 0;
+  show_trail();
+}
+
 void WorkingTrail::go_on_to(ResultId id) {
   Trail trail = visits_[at_];
   trail.push_back(id);

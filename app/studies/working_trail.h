@@ -22,6 +22,8 @@ public:
   ResultId chosen() const { return visits_[at_].back(); }
   /// Come upon from elsewhere: the trail starts there.
   void start_at(ResultId id);
+  /// The first there is, as when the window opens; says nothing of it.
+  void begin(ResultId id);
   /// Reached through the one shown.
   void go_on_to(ResultId id);
   void back();

@@ -58,6 +58,7 @@ void WorkingView::connect_parts() {
   movers_later_.setSingleShot(true);
   connect(&movers_later_, &QTimer::timeout, this, &WorkingView::show_movers);
   connect(trail_, &WorkingTrail::moved, this, [this] {
+    by_hand_ = true;
     if (isVisible()) {
       refresh();
       area_->ensureVisible(0, 0);
@@ -164,6 +165,7 @@ ResultId WorkingView::chosen() const {
 }
 
 void WorkingView::choose(ResultId result) {
+  by_hand_ = true;
   trail_->start_at(result);
 }
 
@@ -182,6 +184,12 @@ void WorkingView::refresh() {
   if (results == nullptr) {
     show_nothing(tr("Not computed: the machine has faults, listed with the limits."));
     return;
+  }
+  const std::size_t axis = document_.selection().axis;
+  if (!by_hand_ && opened_on_ != axis && results->governing) {
+    // What a builder asks first: why not faster.
+    trail_->begin(descriptor(*results->governing).result);
+    opened_on_ = axis;
   }
   results_->show_results(*results, chosen());
   Working working;

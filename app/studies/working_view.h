@@ -59,6 +59,8 @@ private:
 
   MachineDocument& document_;
   /// The axis is sized anew for every figure: after all else has been shown.
+  bool by_hand_ = false;                 ///< somebody has chosen a result
+  std::optional<std::size_t> opened_on_; ///< the axis whose governing limit it opened with
   QTimer movers_later_;
   std::optional<ResultId> movers_of_; ///< the result whose movers are shown
   std::vector<WrittenTerm> shown_terms_;

@@ -54,7 +54,10 @@ constexpr Word usual[] = {
      QT_TRANSLATE_NOOP("Words", "Usual: 24 V to 48 V for small steppers. Read it on the label of "
                                 "the supply.")},
     {"controller.step_rate_limit",
-     QT_TRANSLATE_NOOP("Words", "Read it in the manual of the controller, for all axes at once.")},
+     QT_TRANSLATE_NOOP(
+         "Words",
+         "Read it in the manual of the controller, for one axis; a figure for all is divided by "
+         "the axes that move at once.")},
     {"targets.feed", QT_TRANSLATE_NOOP("Words", "Usual: 2 m/min to 10 m/min on a router, 1 m/min "
                                                 "to 4 m/min on a small mill.")},
     {"targets.acceleration",

@@ -27,6 +27,12 @@ constexpr Word sentences[] = {
                        "resists with %2 unpowered. Hands and heads below it are in danger. Fit a "
                        "brake or a counterbalance, keep to your local rules, and ask somebody "
                        "qualified.")},
+    {"brake_not_judged",
+     QT_TRANSLATE_NOOP("Words",
+                       "A holding brake is fitted, its strength is not judged here: at the motor's "
+                       "shaft it has to hold %1, worn and greasy too, and what stands between "
+                       "it and the carriage must not fail. Take it from its maker's data, keep to "
+                       "your local rules.")},
     {"self_locking_not_promised",
      QT_TRANSLATE_NOOP("Words",
                        "By these figures the thread does not drive back, but vibration, grease and "

@@ -112,11 +112,17 @@ constexpr Word of_belts[] = {
      QT_TRANSLATE_NOOP("Words", "For a new, clean, true belt at room temperature with even load; "
                                 "shocks want a margin.")},
     {"belt_tension_needed",
-     QT_TRANSLATE_NOOP("Words", "Shaft centres stand still and the belt is elastic. Left out: the "
-                                "belt's own mass at speed.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "The least, for the wanted load: a motor that runs into a stop pulls "
+                       "harder, and a belt maker's own figure goes before it. Shaft "
+                       "centres stand still and the belt is elastic. Left out: the belt's "
+                       "own mass at speed.")},
     {"haul_tension_needed",
-     QT_TRANSLATE_NOOP("Words", "Shaft centres stand still and the belt is elastic. Left out: the "
-                                "belt's own mass at speed.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "The least, for the wanted load: a motor that runs into a stop pulls "
+                       "harder, and a belt maker's own figure goes before it. Shaft "
+                       "centres stand still and the belt is elastic. Left out: the belt's "
+                       "own mass at speed.")},
     {"belt_note",
      QT_TRANSLATE_NOOP("Words", "The span as a string. Short, stiff spans sound higher, "
                                 "and their pull is then less than it sounds.")},

@@ -62,7 +62,7 @@ constexpr ResultWords result_words[] = {
     {"belt_pull_allowed", QT_TRANSLATE_NOOP("Words", "allowed belt pull"),
      QT_TRANSLATE_NOOP(
          "Words", "The lower of what teeth in mesh and cords carry, as far as they are known.")},
-    {"belt_tension_needed", QT_TRANSLATE_NOOP("Words", "belt tension needed"),
+    {"belt_tension_needed", QT_TRANSLATE_NOOP("Words", "least belt tension"),
      QT_TRANSLATE_NOOP(
          "Words",
          "Least pull at rest that keeps the slack side from going limp at the largest pull.")},
@@ -78,7 +78,7 @@ constexpr ResultWords result_words[] = {
     {"haul_pull_allowed", QT_TRANSLATE_NOOP("Words", "allowed hauling pull"),
      QT_TRANSLATE_NOOP(
          "Words", "The lower of what teeth in mesh and cords carry, as far as they are known.")},
-    {"haul_tension_needed", QT_TRANSLATE_NOOP("Words", "hauling tension needed"),
+    {"haul_tension_needed", QT_TRANSLATE_NOOP("Words", "least hauling tension"),
      QT_TRANSLATE_NOOP("Words", "Least pull at rest that keeps the slack side from going limp, the "
                                 "carriage at its worst place.")},
     {"haul_note", QT_TRANSLATE_NOOP("Words", "note of the hauling belt"),

@@ -219,13 +219,23 @@ private:
     QStringList texts{train_.gravity_text + QLatin1Char('\n') + train_.lying_text,
                       train_.gravity_text};
     if (train_.can_fall) {
-      texts << train_.fall_text;
+      texts << train_.fall_text << in_two_lines(train_.fall_text);
     }
     for (const QString& text : texts) {
       if (beside(text, way, {left, above, below, right}, tone)) {
         return;
       }
     }
+    // A danger is never left unsaid for want of room beside its arrow.
+    if (train_.can_fall && !writer_.anywhere(train_.fall_text, tone)) {
+      writer_.anywhere(in_two_lines(train_.fall_text), tone);
+    }
+  }
+
+  /// Broken at its last space.
+  static QString in_two_lines(QString text) {
+    const qsizetype space = text.lastIndexOf(QLatin1Char(' '));
+    return space > 0 ? text.replace(space, 1, QLatin1Char('\n')) : text;
   }
 
   void label_parts() {

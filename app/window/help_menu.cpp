@@ -49,7 +49,7 @@ void MainWindow::show_help(const QString& topic) {
 }
 
 void MainWindow::show_help_here() {
-  show_help(topic_at(focusWidget(), *document_));
+  show_help(is_on_start_page() ? QString(first_topic) : topic_at(focusWidget(), *document_));
 }
 
 QString MainWindow::shown_help() const {

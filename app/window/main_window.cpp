@@ -118,7 +118,8 @@ void MainWindow::make_views() {
 }
 
 void MainWindow::show_axis(std::size_t axis) {
-  document_->select({axis, document_->selection().slot, {}});
+  const Selection& from = document_->selection();
+  document_->select({axis, from.machine ? PartSlot::drive : from.slot, {}});
 }
 
 void MainWindow::show_study(int study) {

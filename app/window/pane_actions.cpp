@@ -70,7 +70,9 @@ void MainWindow::add_pane_actions(QMenu& menu) {
              QKeySequence(Qt::SHIFT | Qt::Key_F6), [this] { go_to_pane(*this, -1); });
   const auto go_to_axis = [this](int step) {
     const auto count = static_cast<std::ptrdiff_t>(document_->machine().axes.size());
-    const std::ptrdiff_t at = static_cast<std::ptrdiff_t>(document_->selection().axis) + step;
+    // The machine stands above its axes.
+    const Selection& from = document_->selection();
+    const std::ptrdiff_t at = (from.machine ? -1 : static_cast<std::ptrdiff_t>(from.axis)) + step;
     if (at >= 0 && at < count) {
       show_axis(static_cast<std::size_t>(at));
     }

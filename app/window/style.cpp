@@ -63,6 +63,8 @@ QPalette palette_of(const Look& look) {
   palette.setColor(QPalette::Midlight, look.dark ? look.panel.lighter(130) : look.paper);
   palette.setColor(QPalette::Mid, look.rule);
   palette.setColor(QPalette::Dark, look.dark ? look.panel.darker(140) : look.rule.darker(115));
+  // Even what is named "no role": one colour left out, and Qt mixes a new palette at each change.
+  palette.setColor(QPalette::NoRole, look.ink);
   palette.setColor(QPalette::Shadow, look.dark ? QColor(Qt::black) : look.faint_ink);
   for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
     // What cannot be used now must still be read: 3 to 1 at least.
@@ -82,7 +84,10 @@ void apply_theme(Theme theme) {
   const Look look = theme == Theme::light  ? Look::light_look()
                     : theme == Theme::dark ? Look::dark_look()
                                            : Look::of(given);
-  QApplication::setPalette(palette_of(look));
+  // Kept, so that a theme that comes back has its key again: Qt names pictures by it.
+  static const QPalette light = palette_of(Look::light_look());
+  static const QPalette dark = palette_of(Look::dark_look());
+  QApplication::setPalette(look.dark ? dark : light);
 }
 
 } // namespace feedwright

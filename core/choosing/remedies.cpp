@@ -13,9 +13,8 @@ namespace feedwright {
 
 namespace {
 
-bool is_over(const Limit& limit) {
-  return limit.applies && limit.verdict == Verdict::over;
-}
+using choosing::is_further_over;
+using choosing::is_over;
 
 bool in_trouble(const Limit& limit) {
   return limit.applies && (limit.verdict == Verdict::over || limit.verdict == Verdict::close);
@@ -56,8 +55,8 @@ public:
     if (bears_on_all(remedy)) {
       look_at_other_axes(remedy, *changed);
     }
-    const bool worse =
-        !remedy.newly_over.empty() || !remedy.newly_open.empty() || !remedy.newly_grave.empty();
+    const bool worse = !remedy.newly_over.empty() || !remedy.further_over.empty() ||
+                       !remedy.newly_open.empty() || !remedy.newly_grave.empty();
     const bool grave = std::ranges::any_of(after.findings, is_grave, &Finding::code);
     remedy.outcome = worse                            ? RemedyOutcome::moves_trouble
                      : remedy.still_over > 0 || grave ? RemedyOutcome::reaches
@@ -70,9 +69,8 @@ private:
     for (const LimitDescriptor& about : limit_descriptors()) {
       const Limit& then = after.limit(about.id);
       const Limit& now = before_.limit(about.id);
-      if (is_over(then) && !is_over(now)) {
-        remedy.newly_over.push_back({axis_, about.id});
-      } else if (is_over(then)) {
+      compare(remedy, {axis_, about.id}, now, then);
+      if (is_over(then) && is_over(now)) {
         ++remedy.still_over;
       }
       if (then.applies && then.verdict == Verdict::open && now.applies && now.margin) {
@@ -83,6 +81,14 @@ private:
       if (is_news(finding, before_.findings)) {
         (is_grave(finding.code) ? remedy.newly_grave : remedy.new_cautions).push_back(finding);
       }
+    }
+  }
+
+  static void compare(Remedy& remedy, AxisLimit limit, const Limit& now, const Limit& then) {
+    if (is_over(then) && !is_over(now)) {
+      remedy.newly_over.push_back(limit);
+    } else if (is_further_over(now, then)) {
+      remedy.further_over.push_back(limit);
     }
   }
 
@@ -99,9 +105,7 @@ private:
       const AxisResults now = size_axis(machine_, machine_.axes[i]);
       const AxisResults then = size_axis(changed, changed.axes[i]);
       for (const LimitDescriptor& about : limit_descriptors()) {
-        if (is_over(then.limit(about.id)) && !is_over(now.limit(about.id))) {
-          remedy.newly_over.push_back({i, about.id});
-        }
+        compare(remedy, {i, about.id}, now.limit(about.id), then.limit(about.id));
       }
     }
   }

@@ -42,7 +42,8 @@ enum class RemedyNature : std::uint8_t {
 enum class RemedyOutcome : std::uint8_t {
   all_well,      ///< nothing is over, nothing grave found
   reaches,       ///< this limit is well; what else was over stays over
-  moves_trouble, ///< something else is over, open or grave that was not before
+  moves_trouble, ///< something else is over, open or grave that was not, or further over than it
+                 ///< was
 };
 
 /// A limit of one of the machine's axes.
@@ -69,10 +70,11 @@ struct Remedy {
   /// What would govern on this limit's scale; of limits on neither scale, the feed.
   std::optional<LimitId> governing;
   std::vector<AxisLimit> newly_over;
-  std::vector<LimitId> newly_open;   ///< judged before, and then for want of a figure no more
-  std::vector<Finding> newly_grave;  ///< see is_grave
-  std::vector<Finding> new_cautions; ///< the others that were not there before
-  std::size_t still_over = 0;        ///< limits of this axis that were over and stay so
+  std::vector<AxisLimit> further_over; ///< over before, and see is_further_over
+  std::vector<LimitId> newly_open;     ///< judged before, and then for want of a figure no more
+  std::vector<Finding> newly_grave;    ///< see is_grave
+  std::vector<Finding> new_cautions;   ///< the others that were not there before
+  std::size_t still_over = 0;          ///< limits of this axis that were over and stay so
   /// How large the change is, to put small ones first: |ln(after/before)|, and a fixed figure for
   /// what has no such ratio.
   double size = 0.0;

@@ -76,6 +76,16 @@ bool put(Machine& machine, const FieldChange& change, const FieldValue& value) {
   });
 }
 
+bool is_over(const Limit& limit) {
+  return limit.applies && limit.verdict == Verdict::over;
+}
+
+bool is_further_over(const Limit& now, const Limit& then) {
+  constexpr double noticed = 0.98;
+  return is_over(now) && is_over(then) && now.margin && then.margin &&
+         *then.margin < noticed * *now.margin;
+}
+
 Trial::Trial(const Machine& machine, std::size_t axis, LimitId limit,
              std::span<const ListedPart> parts, const FileUnits& units)
     : machine_(alone(machine, axis)), limit_(limit), parts_(parts), units_(units),
@@ -115,10 +125,9 @@ std::optional<AxisResults> Trial::sized(std::span<const FieldChange> changes) {
 
 bool Trial::is_worse(const AxisResults& results) const {
   return std::ranges::any_of(limit_descriptors(), [&](const LimitDescriptor& about) {
-    const auto over = [&](const AxisResults& r) {
-      return r.limit(about.id).applies && r.limit(about.id).verdict == Verdict::over;
-    };
-    return over(results) && !over(before_);
+    const Limit& now = before_.limit(about.id);
+    const Limit& then = results.limit(about.id);
+    return is_over(then) && (!is_over(now) || is_further_over(now, then));
   });
 }
 

@@ -15,7 +15,12 @@ namespace feedwright::choosing {
 /// How a change came out for the limit in question.
 enum class Tried : std::uint8_t { short_of, reached, unsound };
 
-/// A listed part tried: with `worse`, some other limit is over that was not.
+bool is_over(const Limit& limit);
+
+/// Over, and its margin lower than before by more than a builder would overlook.
+bool is_further_over(const Limit& now, const Limit& then);
+
+/// A listed part tried: with `worse`, some other limit is over that was not, or further over.
 struct TriedPart {
   Tried tried{};
   bool worse = false;
@@ -49,7 +54,7 @@ public:
 
   Tried with(std::span<const FieldChange> changes);
   TriedPart with(const ListedPart& part);
-  /// Whether a limit is over with the results that was not before.
+  /// Whether a limit is over with the results that was not before, or further over.
   bool is_worse(const AxisResults& results) const;
   /// The results with the changes; nothing if that is not sound.
   std::optional<AxisResults> sized(std::span<const FieldChange> changes);

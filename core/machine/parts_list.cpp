@@ -182,23 +182,15 @@ bool take_material(DutyCycle& duty, const ListedPart& part, std::size_t load_cas
 /// The figures a part is bought with, by the list it stands in. What is cut, mounted or chosen by
 /// the builder (lengths, end supports, safeties) is not among them.
 std::span<const std::string_view> bought_figures(ListedKind kind) {
-  static constexpr std::string_view screw[] = {"thread",
-                                               "nominal_diameter",
-                                               "core_diameter",
-                                               "pitch_diameter",
-                                               "lead",
-                                               "starts",
-                                               "bore",
-                                               "thread_friction",
-                                               "efficiency",
-                                               "nuts",
-                                               "preload",
-                                               "preload_drag",
-                                               "ball_speed_limit",
-                                               "speed_limit",
-                                               "static_rating",
-                                               "dynamic_rating",
-                                               "nut_stiffness",
+  static constexpr std::string_view screw[] = {"thread",         "nominal_diameter",
+                                               "core_diameter",  "pitch_diameter",
+                                               "lead",           "starts",
+                                               "bore",           "thread_friction",
+                                               "efficiency",     "nuts",
+                                               "backlash",       "preload",
+                                               "preload_drag",   "ball_speed_limit",
+                                               "speed_limit",    "static_rating",
+                                               "dynamic_rating", "nut_stiffness",
                                                "grade"};
   static constexpr std::string_view belt[] = {"profile",        "pitch",
                                               "width",          "mass_per_length",
@@ -263,6 +255,25 @@ bool fits(ListedKind kind, PartSlot slot) {
   return about(kind).slot == slot || (kind == ListedKind::belt && slot == PartSlot::drive);
 }
 
+/// What the part before had from its list is not the new part's: open again, or the preset.
+void give_up_listed(Machine& machine, std::size_t axis, PartSlot slot, ListedKind kind) {
+  Machine fresh;
+  fresh.axes.resize(1);
+  set_part_type(fresh, 0, slot, part_type(machine, axis, slot));
+  for (const std::string_view member : bought_figures(kind)) {
+    const auto field = field_of(machine, axis, slot, member);
+    if (!field || field->note.origin != Origin::part_list) {
+      continue;
+    }
+    if (field->info.presence == Presence::open) {
+      set_field(machine, axis, slot, member, {}, {});
+    } else if (const auto preset = field_of(fresh, 0, slot, member);
+               preset && field->info.presence == Presence::preset) {
+      set_field(machine, axis, slot, member, preset->value, {{}, Origin::preset});
+    }
+  }
+}
+
 bool take_part(Machine& machine, std::size_t axis, PartSlot slot, const ListedPart& part,
                std::size_t load_case) {
   if (part.kind == ListedKind::material) {
@@ -281,6 +292,7 @@ bool take_part(Machine& machine, std::size_t axis, PartSlot slot, const ListedPa
   } else if (!about(part.kind).type.empty()) {
     set_part_type(changed, axis, slot, about(part.kind).type);
   }
+  give_up_listed(changed, axis, slot, part.kind);
   for (const ListedValue& value : part.values) {
     if (!set_field(changed, axis, slot, value.member, value.value,
                    {value.text, Origin::part_list})) {

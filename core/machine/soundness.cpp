@@ -121,7 +121,7 @@ private:
 
   void travel(const AxisBasics& basics, const Screw& screw) {
     if (*basics.travel > *screw.span) {
-      add(FaultCode::travel_beyond_span, PartSlot::axis, "travel");
+      add(FaultCode::travel_beyond_span, PartSlot::drive, "span");
     } else if (basics.nut_at_start && **basics.nut_at_start + *basics.travel > *screw.span) {
       add(FaultCode::nut_beyond_span, PartSlot::axis, "nut_at_start");
     }

@@ -2,6 +2,7 @@
 #include "sheet/sheet_content.h"
 
 #include "sheet/program_version.h"
+#include "sizing/limits.h"
 #include "sizing/size_axis.h"
 
 #include <algorithm>
@@ -130,7 +131,10 @@ SetUp set_up_of(const Machine& machine, std::size_t axis, const AxisResults& res
   if (!figures.steps) {
     figures.steps = field_of(machine, axis, PartSlot::motor, "steps_per_turn");
   }
-  figures.top_feed = value_of(ResultId::governing_feed, results);
+  // What is typed into a controller leaves the governing limit its margin.
+  if (const auto governing = value_of(ResultId::governing_feed, results)) {
+    figures.top_feed = AnyQuantity{governing->kind, governing->si / clear_margin};
+  }
   // The torque limit holds the feed to where the motor still gives the wanted acceleration, so up
   // to the governing feed that acceleration is there.
   figures.acceleration = target(machine, axis, "acceleration");

@@ -99,7 +99,7 @@ struct SetUp {
   std::optional<AnyQuantity> steps_per_length;
   /// The field that sets it, for its name: microsteps of a stepper, steps per turn of a servo.
   std::optional<FieldView> steps;
-  std::optional<AnyQuantity> top_feed;
+  std::optional<AnyQuantity> top_feed; ///< the highest at which every known limit of feed is clear
   std::optional<AnyQuantity> acceleration;
   /// Whether the acceleration is the one asked for; else what there is at the wanted feed.
   bool acceleration_as_wanted = false;

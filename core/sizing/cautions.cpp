@@ -38,6 +38,8 @@ struct Cautions {
       add(gravity > motor.detent_torque() ? FindingCode::axis_can_fall
                                           : FindingCode::held_unpowered_by_detent,
           PartSlot::carriage, any(gravity), any(motor.detent_torque()));
+    } else if (gravity > 0_N_m) {
+      add(FindingCode::brake_not_judged, PartSlot::carriage, any(gravity));
     }
     const auto held = motor.holding_torque();
     if (held && gravity > *held * motor.usable_share()) {

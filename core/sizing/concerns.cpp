@@ -15,7 +15,8 @@ namespace {
 std::string_view member_of(FindingCode code, PartSlot part) {
   switch (code) {
   case FindingCode::axis_can_fall:
-  case FindingCode::held_unpowered_by_detent: return "brake";
+  case FindingCode::held_unpowered_by_detent:
+  case FindingCode::brake_not_judged: return "brake";
   case FindingCode::near_whip:
   case FindingCode::whip_beyond_critical:
   case FindingCode::nut_near_shaft_frequency:

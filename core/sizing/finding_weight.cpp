@@ -18,6 +18,7 @@ constexpr FindingCode in_order[] = {
     FindingCode::stall_at_rest,
     FindingCode::held_unpowered_by_detent,
     FindingCode::self_locking_not_promised,
+    FindingCode::brake_not_judged,
     FindingCode::screw_too_short,
     FindingCode::overall_below_span,
     FindingCode::sides_can_skew,

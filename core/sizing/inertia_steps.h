@@ -151,8 +151,10 @@ auto final_drive_inertia(SizingState<W>& s) {
   if (screw.driven == DrivenMember::nut && screw.nut_inertia) {
     return s.in(slot, "nut_inertia", **screw.nut_inertia);
   }
-  const auto length = screw.overall_length ? s.in(slot, "overall_length", **screw.overall_length)
-                                           : s.in(slot, "span", *screw.span);
+  // A whole length below the span is left over from a shorter screw, and a finding of its own.
+  const bool whole = screw.overall_length && **screw.overall_length >= *screw.span;
+  const auto length = whole ? s.in(slot, "overall_length", **screw.overall_length)
+                            : s.in(slot, "span", *screw.span);
   const auto density = s.in(slot, "density", *screw.density);
   const auto solid =
       cylinder_inertia(density, length, s.in(slot, "nominal_diameter", *screw.nominal_diameter));

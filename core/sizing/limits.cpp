@@ -103,7 +103,8 @@ InputRef missing_for_reached(LimitId id, const Axis& axis, const AxisResults& ou
   const Targets& targets = axis.targets;
   switch (id) {
   case LimitId::motor_torque: return input_ref(PartSlot::targets, "acceleration");
-  case LimitId::motor_thrust: return input_ref(PartSlot::targets, "cutting_feed");
+  case LimitId::motor_thrust:
+    return targets.cutting_feed ? end_of_curve(axis) : input_ref(PartSlot::targets, "cutting_feed");
   case LimitId::acceleration:
     if (!targets.feed) {
       return input_ref(PartSlot::targets, "feed");

@@ -103,6 +103,7 @@ constexpr std::string_view findings[] = {"axis_can_fall",
                                          "bus_over_limit",
                                          "held_unpowered_by_detent",
                                          "screw_too_short",
+                                         "brake_not_judged",
                                          "overall_below_span"};
 
 } // namespace

@@ -96,6 +96,7 @@ enum class FindingCode : std::uint8_t {
   bus_over_limit,            ///< braking lifts the supply past the drives' limit
   held_unpowered_by_detent,  ///< nothing but friction and detent torque keeps the axis from falling
   screw_too_short,           ///< actual: length between bearings; allowed: what travel and nut want
+  brake_not_judged,   ///< actual: torque at the motor's shaft that the brake fitted has to hold
   overall_below_span, ///< actual: whole length of the screw; allowed: length between its bearings
 };
 

@@ -308,6 +308,10 @@ TEST_CASE("Ctrl+PgDn and Ctrl+PgUp go from axis to axis and stop at the ends") {
   shown.trigger("previous_axis");
   shown.trigger("previous_axis");
   CHECK(shown.document().selection().axis == 0);
+  // The machine stands above its axes.
+  shown.document().select({1, PartSlot::supply, {}, true});
+  shown.trigger("next_axis");
+  CHECK(shown.document().selection() == Selection{0, PartSlot::drive, {}, false});
 }
 
 TEST_CASE("at 1280 by 800 drawing, feed limits, study and first fields show without scrolling") {

@@ -281,8 +281,8 @@ TEST_CASE("other margins say what is reached of what is wanted, with its unit") 
   bool said = false;
   for (const LadderRow& row : margins.rows) {
     if (row.id == LimitId::acceleration) {
-      said =
-          row.value.contains(QStringLiteral(" of ")) && row.value.endsWith(QStringLiteral("m/s²"));
+      said = row.value.contains(QStringLiteral(", wanted ")) &&
+             row.value.endsWith(QStringLiteral("m/s²"));
     }
   }
   CHECK(said);
@@ -295,7 +295,7 @@ TEST_CASE("where each row has its own wanted value it stands beside what is reac
   const Ladder shared = ladder_of(results, LimitScale::thrust, units);
   REQUIRE(shared.wanted);
   for (const LadderRow& row : shared.rows) {
-    CHECK_FALSE(row.value.contains(QStringLiteral(" of ")));
+    CHECK_FALSE(row.value.contains(QStringLiteral(", wanted ")));
   }
   for (Limit& limit : results.limits) {
     if (limit.id == LimitId::buckling && limit.wanted) {
@@ -304,11 +304,16 @@ TEST_CASE("where each row has its own wanted value it stands beside what is reac
   }
   const Ladder own = ladder_of(results, LimitScale::thrust, units);
   CHECK_FALSE(own.wanted);
+  for (std::size_t i = 1; i < own.rows.size(); ++i) {
+    const Limit& above = results.limit(own.rows[i - 1].id);
+    const Limit& below = results.limit(own.rows[i].id);
+    CHECK((!above.margin || !below.margin || *above.margin <= *below.margin));
+  }
   int told = 0;
   for (const LadderRow& row : own.rows) {
     if (row.length) {
       INFO(row.value.toStdString());
-      CHECK(row.value.contains(QStringLiteral(" of ")));
+      CHECK(row.value.contains(QStringLiteral(", wanted ")));
       ++told;
     }
   }

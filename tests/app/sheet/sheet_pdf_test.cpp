@@ -202,6 +202,30 @@ TEST_CASE("the sheet prints what all axes ask at once, and each answer with its 
   }
 }
 
+TEST_CASE(
+    "what may hurt somebody stands on the sheet's first page, with how many limits read what") {
+  const MachineFolder folder;
+  Machine machine = hurried_router();
+  machine.axes.front().basics.incline = Finite<Angle>::of(from_si<Angle>(pi / 2.0));
+  machine.axes.front().carriage.brake = false;
+  const AxisResults results = size_axis(machine, machine.axes.front());
+  REQUIRE(std::ranges::any_of(results.findings, [](const Finding& finding) {
+    return finding.code == FindingCode::axis_can_fall;
+  }));
+  REQUIRE(write_sheet(folder, machine, {}).code == 0);
+  const QString first = QString::fromUtf8(said_by(QStringLiteral("pdftotext"),
+                                                  {QStringLiteral("-l"), QStringLiteral("1"),
+                                                   QStringLiteral("-layout"),
+                                                   folder.path("sheet.pdf"), QStringLiteral("-")}))
+                            .simplified();
+  CHECK(first.contains(QStringLiteral("Dangers")));
+  CHECK(first.contains(QStringLiteral("can fall when the power goes")));
+  const auto open = std::ranges::count_if(results.limits, [](const Limit& limit) {
+    return limit.applies && limit.verdict == Verdict::open;
+  });
+  CHECK(first.contains(QStringLiteral("open: %1").arg(open)));
+}
+
 TEST_CASE("an answer of very many lines goes on over pages and loses none") {
   const MachineFolder folder;
   Machine machine = hurried_router();

@@ -5,6 +5,7 @@
 #include "studies/result_picker.h"
 #include "studies/studies_view.h"
 #include "studies/terms_table.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 #include "text/words.h"
 #include "text/working_words.h"
@@ -271,4 +272,23 @@ TEST_CASE("the working follows an edit, and says when nothing is computed") {
   QCoreApplication::processEvents();
   CHECK_FALSE(shown.formula().isVisible());
   CHECK_FALSE(shown.find<QToolButton>("working_copy").isEnabled());
+}
+
+TEST_CASE("Working opens with what governs each axis, until somebody chooses a result") {
+  Shown shown(feedwright::testing::sample("plank-router"));
+  WorkingView& view = shown.window->studies().working();
+  const auto governing = [&](std::size_t axis) {
+    return descriptor(*shown.document().results()[axis].governing).result;
+  };
+  REQUIRE(governing(0) != governing(1));
+  shown.window->show_study(StudiesView::study_count() - 1);
+  QCoreApplication::processEvents();
+  CHECK(view.chosen() == governing(0));
+  shown.window->show_axis(1);
+  QCoreApplication::processEvents();
+  CHECK(view.chosen() == governing(1));
+  view.choose(ResultId::resolution);
+  shown.window->show_axis(0);
+  QCoreApplication::processEvents();
+  CHECK(view.chosen() == ResultId::resolution);
 }

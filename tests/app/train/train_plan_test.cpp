@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sizing/size_axis.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 #include "train/train_plan.h"
 
@@ -85,10 +86,15 @@ TEST_CASE("in the drawing no word covers another and no box the motor, at any us
   }
 }
 
-TEST_CASE("that an axis can fall is said at its weight, in every usual size of the drawing") {
+TEST_CASE("that an axis can fall is said at its weight, in every usual size, letter and language") {
   QImage device(8, 8, QImage::Format_ARGB32);
+  const char* language = GENERATE("en", "de");
+  const double points = GENERATE(9.0, 18.0);
+  const feedwright::testing::InLanguage spoken(language);
+  std::vector<Machine> machines = sample_machines();
+  machines.push_back(feedwright::testing::machine_in("/tests/machines/", "upright"));
   int falling = 0;
-  for (const Machine& machine : sample_machines()) {
+  for (const Machine& machine : machines) {
     for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
       const AxisResults results = size_axis(machine, machine.axes[axis]);
       const bool falls = std::ranges::any_of(results.findings, [](const Finding& finding) {
@@ -97,13 +103,17 @@ TEST_CASE("that an axis can fall is said at its weight, in every usual size of t
       const TrainGeometry train = train_geometry(machine, axis, &results);
       CHECK(train.can_fall == falls);
       falling += falls ? 1 : 0;
-      for (const QSizeF size : {QSizeF(560, 190), QSizeF(660, 216), QSizeF(1000, 320)}) {
+      const QString word = train.fall_text.section(QLatin1Char(' '), -1);
+      for (const QSizeF size :
+           {QSizeF(460, 290), QSizeF(560, 190), QSizeF(660, 216), QSizeF(1000, 320)}) {
         TrainOptions options;
         options.units_per_mm = 96.0 / 25.4;
+        options.font.setPointSizeF(points);
         const TrainPlan plan = plan_train(train, QRectF(QPointF(), size), options, &device);
-        INFO(machine.name << " " << axis << " " << size.width());
-        CHECK(falls == std::ranges::any_of(plan.labels, [](const PlannedLabel& label) {
-                return label.text.contains(QStringLiteral("can fall")) && label.tone == Tone::over;
+        INFO(language << " " << points << " pt " << machine.name << " " << axis << " "
+                      << size.width());
+        CHECK(falls == std::ranges::any_of(plan.labels, [&](const PlannedLabel& label) {
+                return !word.isEmpty() && label.text.contains(word) && label.tone == Tone::over;
               }));
       }
     }

@@ -428,7 +428,14 @@ TEST_CASE("a field that is not found is said so, with where it is") {
   QTest::keyClicks(&filter, QStringLiteral("acceler"));
   CHECK(note.isVisible());
   CHECK(note.text().contains(QStringLiteral("Targets"), Qt::CaseInsensitive));
-  filter.clear();
+  QTest::keyClick(&filter, Qt::Key_Return);
+  settle();
+  CHECK(shown.document().selection().slot == PartSlot::targets);
+  CHECK(shown.document().selection().member.contains(QStringLiteral("acceler")));
+  CHECK(filter.text().isEmpty());
+  CHECK_FALSE(note.isVisible());
+  shown.document().select({0, PartSlot::drive, {}, false});
+  settle();
   QTest::keyClicks(&filter, QStringLiteral("qqq"));
   CHECK(note.text().contains(QStringLiteral("No field")));
   filter.clear();

@@ -80,5 +80,11 @@ TEST_CASE("The program's themes are drawn in the style that shares palettes") {
   const QStyle* style = QApplication::style();
   apply_theme(Theme::dark);
   CHECK(QApplication::style() == style);
+  apply_theme(Theme::light);
+  const qint64 light = QGuiApplication::palette().cacheKey();
+  apply_theme(Theme::dark);
+  CHECK(QGuiApplication::palette().cacheKey() != light);
+  apply_theme(Theme::light);
+  CHECK(QGuiApplication::palette().cacheKey() == light);
   apply_theme(Theme::system);
 }

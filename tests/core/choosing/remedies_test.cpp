@@ -101,6 +101,7 @@ TEST_CASE("what a remedy makes worse is told, and such remedies come last") {
   const auto parts = listed_parts();
   Dice dice(seed);
   int moved = 0;
+  int fallen_back = 0;
   for (int i = 0; i < 60; ++i) {
     const Machine machine = strained(dice);
     const AxisResults now = size_axis(machine, machine.axes[0]);
@@ -111,6 +112,7 @@ TEST_CASE("what a remedy makes worse is told, and such remedies come last") {
         REQUIRE(changed);
         const AxisResults after = size_axis(*changed, changed->axes[0]);
         std::set<LimitId> over;
+        std::set<LimitId> further;
         for (const LimitDescriptor& about : limit_descriptors()) {
           const auto is_over = [&](const AxisResults& r) {
             return r.limit(about.id).applies && r.limit(about.id).verdict == Verdict::over;
@@ -118,15 +120,25 @@ TEST_CASE("what a remedy makes worse is told, and such remedies come last") {
           if (is_over(after) && !is_over(now)) {
             over.insert(about.id);
           }
+          if (is_over(after) && is_over(now) &&
+              *after.limit(about.id).margin < 0.98 * *now.limit(about.id).margin) {
+            further.insert(about.id);
+          }
         }
         std::set<LimitId> told;
         for (const AxisLimit& limit : remedy.newly_over) {
           told.insert(limit.id);
         }
         CHECK(over == told);
+        std::set<LimitId> told_further;
+        for (const AxisLimit& limit : remedy.further_over) {
+          told_further.insert(limit.id);
+        }
+        CHECK(further == told_further);
+        fallen_back += further.empty() ? 0 : 1;
         const bool worse = remedy.outcome == RemedyOutcome::moves_trouble;
-        CHECK(worse == (!remedy.newly_over.empty() || !remedy.newly_open.empty() ||
-                        !remedy.newly_grave.empty()));
+        CHECK(worse == (!remedy.newly_over.empty() || !remedy.further_over.empty() ||
+                        !remedy.newly_open.empty() || !remedy.newly_grave.empty()));
         CHECK((worse || !worse_before));
         worse_before = worse_before || worse;
         moved += worse ? 1 : 0;
@@ -134,6 +146,7 @@ TEST_CASE("what a remedy makes worse is told, and such remedies come last") {
     }
   }
   CHECK(moved > 20);
+  CHECK(fallen_back > 0);
 }
 
 TEST_CASE("one step less of a length, a mass or a force would not do") {

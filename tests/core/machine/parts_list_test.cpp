@@ -206,6 +206,39 @@ TEST_CASE("a list of one's own leaves out how long the screw is cut and how it i
   CHECK_FALSE(kept.values.empty());
 }
 
+TEST_CASE("figures the part before had from its list do not pass for the new part's") {
+  Machine machine = testing::ordinary_router();
+  const auto parts = all_parts();
+  const auto screw = std::find_if(parts.begin(), parts.end(), [](const ListedPart& part) {
+    return part.kind == ListedKind::screw &&
+           std::ranges::none_of(part.values, [](const ListedValue& value) {
+             return value.member == "backlash" || value.member == "starts";
+           });
+  });
+  REQUIRE(screw != parts.end());
+  const auto set = [&](std::string_view member, const FieldValue& value, Origin origin) {
+    REQUIRE(set_field(machine, 0, PartSlot::drive, member, value, {{}, origin}));
+  };
+  const auto field = [&](std::string_view member) {
+    return *field_of(machine, 0, PartSlot::drive, member);
+  };
+  set("backlash", any(from_si<Length>(50e-6)), Origin::part_list);
+  set("starts", std::int64_t{2}, Origin::part_list);
+  set("bearing_drag", any(from_si<Torque>(0.03)), Origin::part_list); // the bearings' own
+  Machine entered = machine;
+  REQUIRE(take_part(machine, 0, PartSlot::drive, *screw));
+  CHECK(std::holds_alternative<std::monostate>(field("backlash").value));
+  CHECK(field("starts").note.origin == Origin::preset);
+  CHECK(field("starts").value == FieldValue(std::int64_t{1}));
+  CHECK(field("bearing_drag").note.origin == Origin::part_list);
+  // What somebody has typed stays theirs.
+  machine = entered;
+  set("backlash", any(from_si<Length>(50e-6)), Origin::entered);
+  REQUIRE(take_part(machine, 0, PartSlot::drive, *screw));
+  CHECK(field("backlash").value == FieldValue(any(from_si<Length>(50e-6))));
+  CHECK(field("backlash").note.origin == Origin::entered);
+}
+
 TEST_CASE("what stands beside a part's figures names the row they are from") {
   Machine machine = testing::ordinary_router();
   const auto parts = all_parts();

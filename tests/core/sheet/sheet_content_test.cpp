@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_content.h"
+#include "sizing/limits.h"
 #include "sizing/size_axis.h"
 #include "support/axes.h"
 #include "support/near.h"
@@ -121,6 +122,12 @@ TEST_CASE("up to the top feed the motor gives the acceleration of the set-up") {
     const AxisResults there = size_axis(machine, machine.axes.front());
     REQUIRE(there.acceleration_available);
     CHECK(si_value(*there.acceleration_available) >= figures.acceleration->si * (1.0 - 1e-6));
+    for (const LimitDescriptor& about : limit_descriptors()) {
+      const Limit& limit = there.limit(about.id);
+      if (about.scale == LimitScale::feed && limit.applies && limit.margin) {
+        CHECK(*limit.margin >= clear_margin * (1.0 - 1e-9));
+      }
+    }
   }
 }
 

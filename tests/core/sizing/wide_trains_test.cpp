@@ -213,7 +213,13 @@ TEST_CASE("a brake stops the caution of falling, a counterbalance the fall") {
   CHECK(*bare.braking_torque < Torque());
   Machine braked = machine;
   braked.axes[0].carriage.brake = true;
-  CHECK_FALSE(warns(sized(braked), FindingCode::axis_can_fall));
+  const AxisResults held = sized(braked);
+  CHECK_FALSE(warns(held, FindingCode::axis_can_fall));
+  // A tick says nothing of its strength.
+  const auto told = std::ranges::find(held.findings, FindingCode::brake_not_judged, &Finding::code);
+  REQUIRE(told != held.findings.end());
+  CHECK(told->actual->si == si_value(*held.holding_torque_needed));
+  CHECK_FALSE(warns(bare, FindingCode::brake_not_judged));
   Machine hung = machine;
   hung.axes[0].carriage.counterbalance = NonNegative<Force>::of(20_kg * standard_gravity);
   const AxisResults r = sized(hung);
@@ -467,6 +473,22 @@ TEST_CASE("a shaft shorter than the length between its bearings is told") {
   REQUIRE(at != r.findings.end());
   CHECK(near(typed<Length>(*at->actual), 960_mm));
   CHECK(near(typed<Length>(*at->allowed), 1300_mm));
+  // The screw is at least as long as what it spans.
+  Machine open = machine;
+  screw_of(open.axes[0]).overall_length.reset();
+  CHECK(*sized(open).screw_inertia == *r.screw_inertia);
+}
+
+TEST_CASE("a cutting feed past the motor's curve wants the curve, not the cutting feed") {
+  Machine machine = testing::ordinary_router();
+  CHECK(sized(machine).limit(LimitId::motor_thrust).reached);
+  machine.axes[0].targets.cutting_feed = Positive<Velocity>::of(from_si<Velocity>(5.0));
+  const Limit past = sized(machine).limit(LimitId::motor_thrust);
+  CHECK_FALSE(past.reached);
+  CHECK(past.missing == input_ref(PartSlot::motor, "points"));
+  machine.axes[0].targets.cutting_feed.reset();
+  CHECK(sized(machine).limit(LimitId::motor_thrust).missing ==
+        input_ref(PartSlot::targets, "cutting_feed"));
 }
 
 TEST_CASE("a pitch diameter at or below the core is refused") {

@@ -2192,11 +2192,6 @@
         <translation>Biegeschwingen, wie es ist, %1</translation>
     </message>
     <message>
-        <source>%1 wanted %2, reached at no length</source>
-        <comment>sign, feed</comment>
-        <translation>%1 gewünscht %2, bei keiner Länge erreicht</translation>
-    </message>
-    <message>
         <source>longest at %1: %2, then %3</source>
         <comment>feed, length, limits that are lower beyond</comment>
         <translation>längste bei %1: %2, dann %3</translation>
@@ -2237,11 +2232,6 @@
         <translation>%1; keine bekannte Grenze hält eine längere Spindel von %2 ab.</translation>
     </message>
     <message>
-        <source>%1; no length reaches %2: %3.</source>
-        <comment>what governs now, feed, what each limit allows at the most</comment>
-        <translation>%1; keine Länge erreicht %2: %3.</translation>
-    </message>
-    <message>
         <source>allowed on reversal</source>
         <translation>beim Umkehren zulässig</translation>
     </message>
@@ -2275,6 +2265,20 @@
         <source>%1 %2</source>
         <comment>number, unit</comment>
         <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>travel %1</source>
+        <translation>Verfahrweg %1</translation>
+    </message>
+    <message>
+        <source>%1 wanted %2, not reached with this travel</source>
+        <comment>sign, feed</comment>
+        <translation>%1 gewünscht %2, mit diesem Verfahrweg nicht erreicht</translation>
+    </message>
+    <message>
+        <source>%1; no length that still holds the travel of %2 reaches %3: %4.</source>
+        <comment>what governs now, length, feed, what each limit allows at the most</comment>
+        <translation>%1; keine Länge, die den Verfahrweg von %2 noch fasst, erreicht %3: %4.</translation>
     </message>
 </context>
 <context>
@@ -8312,6 +8316,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>The same as a table of numbers</source>
         <translation>Dasselbe als Zahlentabelle</translation>
+    </message>
+    <message>
+        <source>Plot</source>
+        <translation>Diagramm</translation>
+    </message>
+    <message>
+        <source>Back to the plot</source>
+        <translation>Zurück zum Diagramm</translation>
+    </message>
+    <message>
+        <source>The names of the plot have no room here; it comes back where there is more</source>
+        <translation>Die Namen im Diagramm haben hier keinen Platz; wo mehr ist, kommt es wieder</translation>
     </message>
 </context>
 <context>

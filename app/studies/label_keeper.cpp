@@ -40,13 +40,24 @@ QPolygonF anchors_on(const QPolygonF& pixels, const QRectF& room) {
   return anchors;
 }
 
-/// A point, and places over and under it where others crowd it.
-QPolygonF about(const QPointF& at, double line) {
+/// A point, places over and under it where others crowd it, and where curves do, any in the room,
+/// the nearest first.
+QPolygonF about(const QPointF& at, double line, const QRectF& room) {
   QPolygonF anchors{at};
   for (const double lines : {1.0, 2.0, 3.0, 4.0, 5.0}) {
     anchors << at - QPointF(0.0, lines * line) << at + QPointF(0.0, lines * line);
   }
-  return anchors;
+  constexpr double across = 14.0; // places in a row
+  QPolygonF others;
+  for (double y = room.top(); line > 0.0 && y < room.bottom(); y += line) {
+    for (double share = 0.0; share <= 1.0; share += 1.0 / across) {
+      others << QPointF(room.left() + share * room.width(), y);
+    }
+  }
+  std::ranges::stable_sort(others, {}, [&](const QPointF& each) {
+    return std::hypot(each.x() - at.x(), each.y() - at.y());
+  });
+  return anchors + others;
 }
 
 /// Of a word on a line only the glyphs are cleared, and the line still shows through.
@@ -54,6 +65,7 @@ class HaloText : public QCPItemText {
 public:
   explicit HaloText(QCustomPlot* plot) : QCPItemText(plot) {}
   QColor paper;
+  bool whole = false; ///< nothing shows through, and the paper reaches farther
 
 protected:
   void draw(QCPPainter* painter) override {
@@ -67,14 +79,16 @@ protected:
       glyphs_.prepare({}, of_font_);
     }
     QColor halo = paper;
-    halo.setAlpha(through);
+    halo.setAlpha(whole ? 255 : through);
     painter->save();
     painter->setFont(of_font_);
     painter->setPen(halo);
     const QPointF at = topLeft->pixelPosition();
-    for (const QPointF& beside : {QPointF(-1, -1), QPointF(0, -1), QPointF(1, -1), QPointF(-1, 0),
-                                  QPointF(1, 0), QPointF(-1, 1), QPointF(0, 1), QPointF(1, 1)}) {
-      painter->drawStaticText(at + beside, glyphs_);
+    for (double reach = 1.0; reach <= (whole ? 3.0 : 1.0); reach += 1.0) {
+      for (const QPointF& beside : {QPointF(-1, -1), QPointF(0, -1), QPointF(1, -1), QPointF(-1, 0),
+                                    QPointF(1, 0), QPointF(-1, 1), QPointF(0, 1), QPointF(1, 1)}) {
+        painter->drawStaticText(at + reach * beside, glyphs_);
+      }
     }
     painter->restore();
     QCPItemText::draw(painter);
@@ -136,6 +150,14 @@ QCPItemText* LabelKeeper::label(const QString& text, const QColor& colour, const
   auto* item = item_on<HaloText>(plot_, rect_);
   dress(*item, text, colour, font);
   item->paper = paper_;
+  return item;
+}
+
+QCPItemText* LabelKeeper::zone_word(const QString& text, const QColor& colour, const QFont& font) {
+  auto* item = item_on<HaloText>(plot_, rect_);
+  dress(*item, text, colour, font);
+  item->paper = paper_;
+  item->whole = true;
   return item;
 }
 
@@ -273,9 +295,9 @@ void LabelKeeper::want_all(Placing& placing) const {
     const bool in_view = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1).contains(at);
     const QPointF inside(std::max(room.left(), std::min(at.x(), room.right() - 1.0)),
                          std::max(room.top(), std::min(at.y(), room.bottom() - 1.0)));
-    const bool fits = !one_of_many_ || size_of(*item).width() < room.width();
-    placing.want(item,
-                 in_view && fits && !low ? about(inside, size_of(*item).height()) : QPolygonF());
+    const bool fits = size_of(*item).width() < room.width();
+    placing.want(item, in_view && fits && !low ? about(inside, size_of(*item).height(), room)
+                                               : QPolygonF());
   }
   for (const auto& [item, line] : lines_) {
     placing.take(cover(ends_of(line, room), room));

@@ -38,6 +38,8 @@ public:
   LabelKeeper(QCustomPlot& plot, QCPAxisRect& rect, const QColor& paper);
 
   QCPItemText* label(const QString& text, const QColor& colour, const QFont& font);
+  /// A word on a hatching, with the paper behind it.
+  QCPItemText* zone_word(const QString& text, const QColor& colour, const QFont& font);
 
   /// Over the frame. In a low one of many panels marks go without their words.
   void at_top(QCPItemText* item, bool one_of_many, int caption_lines);

@@ -24,14 +24,14 @@ public:
   StudyFigure make() {
     set_x(tr("motor speed"), speed_unit());
     set_y(tr("torque"), torque_unit());
-    add_motor();
     const std::vector<MotorNeed> needs = motor_needs(subject_.machine, axis_);
+    add_motor(past(needs));
     for (const MotorNeed& need : needs) {
       add_need(need);
     }
     add_ends(needs);
     fit();
-    if (results_.rms_torque) {
+    if (results_.rms_torque && results_.limit(LimitId::rms_torque).applies) {
       panel().lines.push_back(
           {tr("root mean square of the duty, %1").arg(text(*results_.rms_torque, torque_unit())),
            in_unit(*results_.rms_torque, torque_unit()), false, false});
@@ -43,7 +43,17 @@ public:
 private:
   const Unit& speed_unit() const { return unit(Kind::angular_velocity, "rpm"); }
 
-  void add_motor() {
+  /// A little past the farthest speed marked, so that no mark stands where no curve is drawn.
+  static AngularVelocity past(const std::vector<MotorNeed>& needs) {
+    constexpr double a_little = 1.05;
+    AngularVelocity farthest;
+    for (const MotorNeed& need : needs) {
+      farthest = std::max({farthest, need.speed, need.up_to});
+    }
+    return farthest * a_little;
+  }
+
+  void add_motor(AngularVelocity at_least) {
     const bool servo = std::holds_alternative<Servo>(axis_.motor);
     StudyCurve whole{servo ? tr("short-time") : tr("pull-out")};
     StudyCurve usable{servo ? tr("usable for a moment") : tr("usable")};
@@ -51,7 +61,8 @@ private:
     whole.present = false;
     whole.dash = 1;
     lasting.dash = 3;
-    for (const MotorTorquePoint& point : motor_torque_over_speed(subject_.machine, axis_, points)) {
+    for (const MotorTorquePoint& point :
+         motor_torque_over_speed(subject_.machine, axis_, points, at_least)) {
       const double speed = in_unit(point.speed, speed_unit());
       const auto add = [&](StudyCurve& curve, Torque torque) {
         curve.x.push_back(speed);

@@ -63,6 +63,8 @@ private:
     constexpr double headroom = 1.15;
     made.y_end = high > 0.0 ? high * headroom : 1.0;
     made.y_start = low < 0.0 ? low * headroom : 0.0;
+    made.numbers = {0.0, high, low};
+    made.numbers.resize(low < 0.0 ? 3 : 2);
     out_.panels.push_back(std::move(made));
   }
 
@@ -78,6 +80,7 @@ private:
     add_panel(tr("motor torque"), move, in, [](const auto& at) { return at.up; });
     StudyPanel& torque = out_.panels.back();
     torque.chief = true;
+    torque.numbers.clear();
     if (move.sloping) {
       torque.curves.front().label = tr("motor torque, upwards");
       torque.curves.push_back(

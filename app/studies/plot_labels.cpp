@@ -67,7 +67,11 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
       continue;
     }
     std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
+    const bool clear_only = label.stand == PlotLabel::Stand::on;
     for (const QRectF& rect : candidates(label)) {
+      if (clear_only && !room.contains(rect)) {
+        continue; // pushed, it might stand in another zone
+      }
       // Free inside the room first; else what covers least, pushed inside.
       const QRectF tried = room.contains(rect) ? rect : pushed_inside(rect, room);
       const std::ptrdiff_t covered = covered_by(tried);
@@ -79,7 +83,7 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
         break;
       }
     }
-    if (fewest >= word_over_word) {
+    if (fewest >= (clear_only ? 1 : word_over_word)) {
       places.emplace_back();
       continue;
     }

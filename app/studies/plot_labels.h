@@ -16,7 +16,7 @@ struct PlotLabel {
   enum class Stand : std::uint8_t {
     beside, ///< to the side of its point, or above or below it
     level,  ///< above or below a level line, ending at its point
-    on,     ///< with its middle on its point
+    on,     ///< with its middle on its point, where it covers nothing at all
   };
   QSizeF size;
   QPolygonF anchors; ///< where it may stand, the best first
@@ -25,7 +25,8 @@ struct PlotLabel {
 
 /// The top left corner of each label, earlier ones first. Labels keep inside `room`; where nothing
 /// is free, the place that covers the fewest of what is taken. Nothing for a label that is out of
-/// view or would cover another word: it is better left out than read wrongly.
+/// view, would cover another word or, with its middle on its point, anything: it is better left out
+/// than read wrongly.
 std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
                                                       const std::vector<PlotLabel>& labels,
                                                       std::vector<QRectF> taken);

@@ -27,7 +27,8 @@ double widest_word(const StudyFigure& figure, QFont font) {
       widest = std::max(widest, metrics.horizontalAdvance(mark_text(mark)));
     }
     for (const StudyCurve& curve : panel.curves) {
-      widest = std::max(widest, curve.named ? metrics.horizontalAdvance(curve.label) : 0.0);
+      const QString& name = curve.at_edge && !curve.caption.isEmpty() ? curve.caption : curve.label;
+      widest = std::max(widest, curve.named ? metrics.horizontalAdvance(name) : 0.0);
     }
   }
   return widest;
@@ -83,8 +84,8 @@ void shape_panels(PlotShape& shape, const StudyFigure& figure, const QSize& size
   constexpr double chief_height = 2.2;
   const double share = size.height() / (beside ? panels - 1.0 : panels - 1.0 + chief_height);
   shape.numbers = std::max(2, numbers(share - 1.5 * metrics.height()));
-  shape.chief_numbers =
-      numbers((beside ? size.height() : share * chief_height) - 4.0 * metrics.height());
+  shape.chief_numbers = std::max(
+      2, numbers((beside ? size.height() : share * chief_height) - 4.0 * metrics.height()));
   shape.caption =
       caption_lines(figure.panels.back(), shape.font, size.width() * (beside ? chief_width : 0.85));
 }

@@ -28,11 +28,11 @@ QBrush hatching(int number, const Look& look) {
 
 /// A name under a bar, in lines that are not much longer than its longest word.
 QStringList lines_of_name(const QString& name, const QFont& font) {
-  constexpr double short_name = 9.0; // in ems, need not be broken
-  constexpr double half = 0.56;      // of one that breaks near its middle
+  constexpr double short_name = 10.0; // letters, need not be broken
+  constexpr double half = 0.56;       // of one that breaks near its middle
   const QFontMetricsF metrics(font);
   const double whole = metrics.horizontalAdvance(name);
-  if (whole <= short_name * metrics.averageCharWidth() * 2.0) {
+  if (whole <= short_name * metrics.averageCharWidth()) {
     return {name};
   }
   double widest = half * whole;
@@ -116,7 +116,8 @@ StackKeeper::Word StackKeeper::word(const QString& with_unit, const QString& wit
             without_unit,
             full,
             0.0,
-            0.0};
+            0.0,
+            false};
   made.name->setProperty(full_text_property, full);
   // Where there is no room for a name, pointing at the number tells it.
   made.number->setProperty(hint_property,
@@ -131,6 +132,11 @@ QString StackKeeper::beyond(double at, const QString& text) const {
 }
 
 void StackKeeper::add_parts(Column& column, const StudyStack& stack, const QString& unit) {
+  constexpr double little = 0.02;
+  double whole = 0.0;
+  for (const StackPart& part : stack.parts) {
+    whole += std::max(0.0, part.size);
+  }
   double low = 0.0;
   for (const StackPart& part : stack.parts) {
     if (part.size <= 0.0) {
@@ -144,6 +150,7 @@ void StackKeeper::add_parts(Column& column, const StudyStack& stack, const QStri
                      part.verdict == Verdict::over ? look_.over : look_.ink, false);
     made.at = low + part.size / 2.0;
     made.weight = part.size;
+    made.little = part.size < little * whole;
     column.words.push_back(std::move(made));
     low += part.size;
   }

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace feedwright {
 
@@ -23,17 +24,16 @@ double width_of(const QCPItemText& item, const QString& text) {
   return QFontMetricsF(item.font()).horizontalAdvance(text);
 }
 
-/// The least that holds a text broken once, where its words leave it.
-double width_in_two_lines(const QString& text, const QFont& font) {
-  const QFontMetricsF metrics(font);
-  double least = metrics.horizontalAdvance(text);
-  for (qsizetype at = text.indexOf(QLatin1Char(' ')); at >= 0;
-       at = text.indexOf(QLatin1Char(' '), at + 1)) {
-    least = std::min(least, std::max(metrics.horizontalAdvance(text.left(at)),
-                                     metrics.horizontalAdvance(text.mid(at + 1))));
+double widest_word(const QString& text, const QFont& font) {
+  double widest = 0.0;
+  for (const QString& word : text.split(QLatin1Char(' '))) {
+    widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(word));
   }
-  return least + 8.0;
+  return std::ceil(widest) + 1.0;
 }
+
+constexpr int most_lines = 3;     // of one name
+constexpr double over_axis = 3.0; // between it and a note
 
 } // namespace
 
@@ -58,7 +58,8 @@ double StackKeeper::name_width(const Column& column) const {
 double StackKeeper::number_width(const Column& column) const {
   double widest = 0.0;
   for (const Word& each : column.words) {
-    widest = std::max(widest, width_of(*each.number, units_ ? each.with_unit : each.without_unit));
+    const QString& shown = units_ ? each.with_unit : each.without_unit;
+    widest = is_written(each) ? std::max(widest, width_of(*each.number, shown)) : widest;
   }
   return widest;
 }
@@ -68,7 +69,7 @@ StackKeeper::Across StackKeeper::across(const Column& column, double usual) cons
   const double bar = bar_width(usual);
   const double middle = std::max(name_width(column) / 2.0 + 3.0, bar / 2.0 + 5.0);
   Across made{middle - bar / 2.0, middle + bar / 2.0, 0.0, 0.0};
-  made.numbers = made.bar_end + 1.6 * letter() + 8.0;
+  made.numbers = made.bar_end + 1.2 * letter() + 6.0;
   made.names = made.numbers + number_width(column) + 0.8 * letter();
   return made;
 }
@@ -78,57 +79,138 @@ double StackKeeper::least_width(std::size_t number, double usual) const {
   return std::max(across(column, usual).names, name_width(column) + 6.0) + 4.0;
 }
 
-double StackKeeper::wanted_width(std::size_t number, double usual) const {
-  const Column& column = columns_[number];
-  double widest = 0.0;
-  // Over an empty column words go on.
-  const std::size_t next = plot_.layoutDirection() == Qt::RightToLeft ? number - 1 : number + 1;
-  const Across at = across(column, usual);
-  if (next >= columns_.size() || !columns_[next].words.empty()) {
-    for (const Word& each : column.words) {
-      widest = std::max(widest, at.names + width_of(*each.name, each.full));
+/// Words and notes.
+int StackKeeper::written(const Column& column) const {
+  return int(
+      std::ranges::count_if(column.words, [&](const Word& each) { return is_written(each); }) +
+      std::ssize(column.notes));
+}
+
+int StackKeeper::lines_up() const {
+  return int((rect_.rect().height() - over_axis) / QFontMetricsF(font_).height());
+}
+
+/// Lines its words and notes take where names have that room; too many for any height where a word
+/// would be cut.
+int StackKeeper::lines_at(const Column& column, const Across& at, double names) const {
+  constexpr int never = 1000;
+  int lines = 0;
+  const auto add = [&](const QString& text, const QFont& font, double room, int most) {
+    const auto taken = int(broken(text, font, int(room)).size());
+    lines += taken > most || widest_word(text, font) > room ? never : taken;
+  };
+  for (const Word& each : column.words) {
+    if (is_written(each)) {
+      add(each.full, each.name->font(), names, most_lines);
     }
   }
   for (const Note& each : column.notes) {
-    widest = std::max(widest, at.numbers + width_in_two_lines(each.full, each.item->font()));
+    add(each.full, each.item->font(), names + at.names - at.numbers, 2);
   }
-  return std::max(widest + 6.0, least_width(number, usual));
+  return lines;
 }
 
-double StackKeeper::sum_wanted(double usual) const {
+/// The narrowest room in which the names, broken, have as many lines as there are up the column.
+double StackKeeper::named_width(std::size_t number, double usual) const {
+  const Column& column = columns_[number];
+  const Across at = across(column, usual);
+  double widest = 0.0;
+  for (const Word& each : column.words) {
+    widest = is_written(each) ? std::max(widest, width_of(*each.name, each.full)) : widest;
+  }
+  for (const Note& each : column.notes) {
+    widest = std::max(widest, width_of(*each.item, each.full) - (at.names - at.numbers));
+  }
+  // Where there are more words than lines, the least go without; the others have one each.
+  const int lines = std::max(lines_up(), written(column));
+  double room = std::ceil(widest) + 1.0;
+  constexpr double step = 2.0;
+  for (double tried = room - step; tried > 0.0; tried -= step) {
+    if (lines_at(column, at, tried) > lines) {
+      break;
+    }
+    room = tried;
+  }
+  return std::max(least_width(number, usual), at.names + room + letter() + 2.0);
+}
+
+double StackKeeper::wanted_width(std::size_t number, double usual) const {
+  const Column& column = columns_[number];
+  const Across at = across(column, usual);
+  double widest = 0.0;
+  for (const Word& each : column.words) {
+    widest = std::max(widest, at.names + width_of(*each.name, each.full));
+  }
+  for (const Note& each : column.notes) {
+    widest = std::max(widest, at.numbers + width_of(*each.item, each.full));
+  }
+  return std::max(widest + letter() + 4.0, named_width(number, usual));
+}
+
+double StackKeeper::sum_named() const {
+  const double usual = rect_.rect().width() / double(std::max<std::size_t>(1, columns_.size()));
   double sum = 0.0;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    sum += wanted_width(i, usual);
+    sum += named_width(i, usual);
   }
   return sum;
 }
 
-/// Alike while every word has room; else each as it wants, and where even that is too much, first
-/// what its numbers take and of the rest its share.
+/// Beside each number, but rather whole names; and rather those of what is large.
+void StackKeeper::choose_units() {
+  units_ = littles_ = true;
+  units_ = sum_named() <= rect_.rect().width();
+  littles_ = units_ || sum_named() <= rect_.rect().width();
+}
+
+bool StackKeeper::names_fit(const QSize& plot) {
+  plot_.setViewport(QRect(QPoint(), plot));
+  for (const auto phase :
+       {QCPLayoutElement::upPreparation, QCPLayoutElement::upMargins, QCPLayoutElement::upLayout}) {
+    plot_.plotLayout()->update(phase);
+  }
+  choose_units();
+  constexpr int least_lines = 4;
+  const bool fit = lines_up() >= least_lines && sum_named() <= rect_.rect().width();
+  plot_.setViewport(plot_.rect());
+  return fit;
+}
+
+/// Alike while every word has room in one line; else each what its names take, broken, and of the
+/// rest its share; where even that is too much, what its numbers take, and of the rest its share.
 std::vector<double> StackKeeper::widths(double room) const {
   const double usual = room / double(std::max<std::size_t>(1, columns_.size()));
   std::vector<double> made(columns_.size(), usual);
-  std::vector<double> least;
   std::vector<double> wanted;
-  double all_least = 0.0;
-  double all_wanted = 0.0;
+  std::vector<double> named;
+  std::vector<double> least;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    least.push_back(least_width(i, usual));
     wanted.push_back(wanted_width(i, usual));
-    all_least += least.back();
-    all_wanted += wanted.back();
+    named.push_back(named_width(i, usual));
+    least.push_back(least_width(i, usual));
   }
   if (std::ranges::all_of(wanted, [&](double each) { return each <= usual; })) {
     return made;
   }
-  for (std::size_t i = 0; i < made.size(); ++i) {
-    if (all_wanted <= room) {
-      made[i] = wanted[i] + (room - all_wanted) / double(made.size());
-    } else if (all_least <= room) {
-      made[i] = least[i] + (room - all_least) * (wanted[i] - least[i]) / (all_wanted - all_least);
-    } else {
-      made[i] = least[i] * room / all_least;
+  const auto sum = [](const std::vector<double>& each) {
+    return std::accumulate(each.begin(), each.end(), 0.0);
+  };
+  const auto between = [&](const std::vector<double>& low, const std::vector<double>& high) {
+    const double share = (room - sum(low)) / std::max(1e-9, sum(high) - sum(low));
+    for (std::size_t i = 0; i < made.size(); ++i) {
+      made[i] = low[i] + share * (high[i] - low[i]);
     }
+  };
+  if (sum(wanted) <= room) {
+    for (std::size_t i = 0; i < made.size(); ++i) {
+      made[i] = wanted[i] + (room - sum(wanted)) / double(made.size());
+    }
+  } else if (sum(named) <= room) {
+    between(named, wanted);
+  } else if (sum(least) <= room) {
+    between(least, named);
+  } else {
+    between(std::vector<double>(least.size(), 0.0), least);
   }
   return made;
 }
@@ -142,9 +224,7 @@ std::size_t StackKeeper::column_at(double x) const {
 
 void StackKeeper::arrange() {
   const QRectF room(rect_.rect());
-  const double usual = room.width() / double(std::max<std::size_t>(1, columns_.size()));
-  units_ = true;
-  units_ = sum_wanted(usual) <= room.width();
+  choose_units();
   const std::vector<double> wide = widths(room.width());
   const bool mirrored = plot_.layoutDirection() == Qt::RightToLeft;
   double left = room.left();
@@ -227,17 +307,16 @@ void StackKeeper::arrange(Column& column, double left, double width) {
       draw(*level.item, {left + at.bar - 4.0, y}, {left + at.bar_end + 6.0, y});
     }
   }
-  arrange_words(column, at, left, left + width - 4.0);
+  arrange_words(column, at, left, left + width - letter());
   column.name->position->setCoords(left + (at.bar + at.bar_end - name_width(column)) / 2.0,
                                    room.bottom() + 3.0);
 }
 
 /// From the foot up, clear of the axis; a long one takes two lines where the column has them.
 void StackKeeper::arrange_notes(Column& column, double left, double right) {
-  constexpr double over_axis = 3.0;
   const QRectF room(rect_.rect());
   const double height = QFontMetricsF(font_).height();
-  const auto free = int(room.height() / height) - int(column.words.size() + column.notes.size());
+  const int free = lines_up() - written(column);
   int spare = std::max(0, free);
   double bottom = room.bottom() - over_axis;
   for (std::size_t i = column.notes.size(); i-- > 0;) {
@@ -257,13 +336,17 @@ void StackKeeper::arrange_notes(Column& column, double left, double right) {
 /// The smallest parts go without a word where there is no room; table and read-out have them.
 std::vector<StackKeeper::Word*> StackKeeper::words_with_room(Column& column, double height) {
   std::vector<Word*> shown;
+  std::size_t written = 0;
   for (Word& each : column.words) {
     each.area = QRectF();
     shown.push_back(&each);
+    written += is_written(each) ? 1 : 0;
   }
+  // What is little in its column is the last.
   std::ranges::stable_sort(shown, std::ranges::greater(), &Word::weight);
-  const auto fitting =
+  const auto lines =
       static_cast<std::size_t>(std::max(0.0, height / QFontMetricsF(font_).height()));
+  const std::size_t fitting = std::min(lines, written);
   for (std::size_t i = 0; i < shown.size(); ++i) {
     shown[i]->number->setVisible(i < fitting);
     shown[i]->name->setVisible(i < fitting);
@@ -274,16 +357,15 @@ std::vector<StackKeeper::Word*> StackKeeper::words_with_room(Column& column, dou
   return shown;
 }
 
-/// A second line to names that are too long for one, while the column has lines to spare.
+/// More lines to names that are too long for one, while the column has lines to spare.
 void StackKeeper::break_names(const std::vector<Word*>& words, double room, double height) {
   const double line = QFontMetricsF(font_).height();
-  int spare = int(height / line) - int(words.size());
+  int spare = std::max(0, int(height / line) - int(words.size()));
   for (Word* each : words) {
-    const bool long_one = width_of(*each->name, each->full) > room &&
-                          broken(each->full, each->name->font(), int(room)).size() > 1;
-    const bool two = long_one && spare > 0;
-    spare -= two ? 1 : 0;
-    each->area.setHeight(two ? 2.0 * line : line);
+    const auto wanted = int(broken(each->full, each->name->font(), int(room)).size()) - 1;
+    const int more = std::clamp(wanted, 0, std::min(spare, most_lines - 1));
+    spare -= more;
+    each->area.setHeight((1.0 + more) * line);
   }
 }
 

@@ -19,6 +19,7 @@ class QCPItemLine;
 class QCPItemRect;
 class QCPItemText;
 class QCustomPlot;
+class QSize;
 
 namespace feedwright {
 
@@ -31,6 +32,9 @@ public:
 
   /// The column that stands at that place of the plot, by its number.
   std::size_t column_at(double x) const;
+
+  /// Whether in a plot of that size every number has the whole name of what it is.
+  bool names_fit(const QSize& plot);
 
   /// What the figure's columns want: across, so that every number is whole and most names are; and
   /// in lines of text, so that every part and level has its word.
@@ -48,6 +52,7 @@ private:
     QString with_unit, without_unit, full;
     double at;     ///< on the scale
     double weight; ///< the least goes first where there is no room
+    bool little;   ///< hardly to be seen in its column
     QRectF area = {};
   };
   struct Note {
@@ -89,10 +94,16 @@ private:
   Across across(const Column& column, double usual) const;
   double name_width(const Column& column) const;
   double number_width(const Column& column) const;
-  /// What the column wants so that no number of it is cut, and no word.
+  /// What the column wants so that no number of it is cut; no name, broken into lines; and no word.
   double least_width(std::size_t number, double usual) const;
+  double named_width(std::size_t number, double usual) const;
   double wanted_width(std::size_t number, double usual) const;
-  double sum_wanted(double usual) const;
+  double sum_named() const;
+  int lines_up() const;
+  bool is_written(const Word& word) const { return littles_ || !word.little; }
+  int written(const Column& column) const;
+  int lines_at(const Column& column, const Across& at, double names) const;
+  void choose_units();
   std::vector<double> widths(double room) const;
   static double bar_width(double usual);
   static double widest_line(const QStringList& lines, const QFont& font);
@@ -115,6 +126,7 @@ private:
   double top_; ///< of the scale as the figure gives it
   std::vector<Column> columns_;
   bool units_ = true;         ///< beside each number, where that leaves room to the names
+  bool littles_ = true;       ///< have their words, where that leaves room to the others
   std::vector<double> edges_; ///< where columns begin, in the order they stand in
 };
 

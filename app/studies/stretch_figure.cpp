@@ -51,7 +51,7 @@ public:
     set_x(tr("length between bearings"), length_unit());
     set_y(tr("allowed feed"), feed_unit());
     const auto [from, to] = range();
-    out_.x_start = in_unit(from, length_unit());
+    out_.x_start = in_unit(before(from), length_unit());
     out_.x_end = in_unit(to, length_unit());
     panel().y_end = top();
     const FeedsOverSpan feeds = feed_limits_over_span(subject_.machine, axis_, from, to, points);
@@ -71,20 +71,30 @@ private:
   struct Range {
     Length from, to;
   };
+  /// No shorter than the travel, which must have room between the bearings.
   Range range() const {
     const Length span = *screw_.span;
-    Range made{span * 0.45, span * 1.6};
-    if (!longest_ || !longest_->span) {
-      return made;
+    const Length travel = *axis_.basics.travel;
+    Range made{span * 0.45, std::max(Length(span * 1.6), Length(travel * 1.3))};
+    if (longest_ && longest_->span) {
+      const Length longest = *longest_->span;
+      if (longest > span && longest < span * 4.0) {
+        made.to = std::max(made.to, Length(longest * 1.15));
+      }
+      if (longest < span) {
+        made.from = std::min(made.from, Length(longest * 0.8));
+      }
     }
-    const Length longest = *longest_->span;
-    if (longest > span && longest < span * 4.0) {
-      made.to = std::max(made.to, Length(longest * 1.15));
-    }
-    if (longest < span) {
-      made.from = std::min(made.from, Length(longest * 0.8));
-    }
+    made.from = std::max(made.from, travel);
     return made;
+  }
+
+  /// Where the scale begins: a little before a travel that bounds the curves, and before a screw
+  /// that is too short for it.
+  Length before(Length from) const {
+    constexpr double a_little = 0.96;
+    return from > *axis_.basics.travel ? from
+                                       : Length(std::min(from, Length(*screw_.span)) * a_little);
   }
 
   /// Holds what governs and what is wanted, and whip while it is not far above.
@@ -139,6 +149,10 @@ private:
                            .arg(pair_name(drawn))};
       curve.present = false;
       curve.dash = pair.dash;
+      // Inside the frame, names of curves that run so close could be any one's.
+      curve.at_edge = true;
+      curve.caption =
+          own ? tr("whip, %1", "supports at the two ends").arg(pair_name(drawn)) : pair_name(drawn);
       take(curve, whip_over_span(axis_, drawn.a, drawn.b, from, to, points));
       panel().curves.push_back(std::move(curve));
     }
@@ -184,13 +198,18 @@ private:
   void add_lines() {
     panel().lines.push_back({tr("as it is, %1").arg(span_text(*screw_.span)),
                              in_unit(Length(*screw_.span), length_unit()), true, false});
+    const double travel = in_unit(Length(*axis_.basics.travel), length_unit());
+    if (travel > out_.x_start) {
+      panel().lines.push_back(
+          {tr("travel %1").arg(span_text(*axis_.basics.travel)), travel, true, false});
+    }
     if (!axis_.targets.feed) {
       return;
     }
     const Velocity feed = **axis_.targets.feed;
     const QString wanted = text(feed, feed_unit());
     const bool never = longest_ && !longest_->span && !longest_->stops.empty();
-    panel().lines.push_back({never ? tr("%1 wanted %2, reached at no length", "sign, feed")
+    panel().lines.push_back({never ? tr("%1 wanted %2, not reached with this travel", "sign, feed")
                                          .arg(words::verdict_sign(Verdict::over), wanted)
                                    : tr("wanted %1").arg(wanted),
                              in_unit(feed, feed_unit()), false, true});
@@ -271,9 +290,9 @@ private:
     return longest_->stops.empty()
                ? tr("%1; no known limit keeps a longer one from %2.", "what governs now, feed")
                      .arg(now, feed)
-               : tr("%1; no length reaches %2: %3.",
-                    "what governs now, feed, what each limit allows at the most")
-                     .arg(now, feed, where_it_stops());
+               : tr("%1; no length that still holds the travel of %2 reaches %3: %4.",
+                    "what governs now, length, feed, what each limit allows at the most")
+                     .arg(now, span_text(*axis_.basics.travel), feed, where_it_stops());
   }
 
   const Screw& screw_;

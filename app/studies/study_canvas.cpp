@@ -4,6 +4,7 @@
 #include "limits/number_text.h"
 #include "studies/label_keeper.h"
 #include "studies/plots.h"
+#include "studies/shown_sentence.h"
 #include "studies/stack_keeper.h"
 #include "window/letters.h"
 
@@ -136,10 +137,11 @@ void StudyCanvas::make_actions() {
   auto* whole = add_action("study_whole", tr("Whole plot"));
   whole->setToolTip(tr("Back to the scales that show everything (0)"));
   connect(whole, &QAction::triggered, this, &StudyCanvas::reset_zoom);
-  auto* table = add_action("study_as_table", tr("Table"));
-  table->setCheckable(true);
-  table->setToolTip(tr("The same as a table of numbers"));
-  connect(table, &QAction::toggled, this, &StudyCanvas::show_plot_or_table);
+  other_ = add_action("study_as_table", QString());
+  connect(other_, &QAction::triggered, this, [this] {
+    table_wanted_ = !table_wanted_;
+    show_plot_or_table();
+  });
   const auto button = [this](QAction* action, const char* name) {
     auto* made = new QToolButton(this);
     made->setObjectName(QString::fromLatin1(name));
@@ -149,7 +151,24 @@ void StudyCanvas::make_actions() {
     return made;
   };
   whole_ = button(whole, "study_whole_button");
-  as_table_ = button(table, "study_table_button");
+  as_table_ = button(other_, "study_table_button");
+  name_other();
+}
+
+bool StudyCanvas::is_table() const {
+  return table_wanted_ || !room_for_plot_;
+}
+
+/// The button says what it brings.
+void StudyCanvas::name_other() {
+  const bool table = is_table();
+  other_->setText(table ? tr("Plot") : tr("Table"));
+  other_->setToolTip(!table           ? tr("The same as a table of numbers")
+                     : room_for_plot_ ? tr("Back to the plot")
+                                      : tr("The names of the plot have no room here; it comes back "
+                                           "where there is more"));
+  other_->setEnabled(room_for_plot_);
+  as_table_->setAccessibleName(other_->text());
 }
 
 void StudyCanvas::show_figure(Study study, StudyFigure figure) {
@@ -183,7 +202,7 @@ void StudyCanvas::show_nothing(const QString& why) {
                         static_cast<QWidget*>(whole_)}) {
     each->hide();
   }
-  nothing_->setText(why);
+  nothing_->setText(with_whole_quantities(why));
   nothing_->setAccessibleName(why);
   nothing_->show();
 }
@@ -192,11 +211,13 @@ void StudyCanvas::show_plot_or_table() {
   if (figure_.is_empty()) {
     return;
   }
-  const bool table = as_table_->isChecked();
+  const bool table = is_table();
+  name_other();
   const bool focused = plot_->hasFocus() || table_->hasFocus();
   plot_->setVisible(!table);
   table_->setVisible(table);
   whole_->setVisible(zoomed_ && !table);
+  layout()->activate(); // what comes into view has its room at once
   setFocusProxy(table ? static_cast<QWidget*>(table_) : plot_);
   if (table) {
     fill_table();
@@ -217,8 +238,20 @@ void StudyCanvas::fill() {
                           rect->axis(QCPAxis::atLeft)->range());
     }
   }
-  shape_ = plot_shape(figure_, plot_->size(), font());
+  const QSize size = room();
+  shape_ = plot_shape(figure_, size, font());
   fill_plot(*plot_, figure_, Look::of(palette()), shape_);
+  const auto names_fit = [&] {
+    auto* keeper = plot_->findChild<StackKeeper*>();
+    return keeper == nullptr || keeper->names_fit(size);
+  };
+  // Before it is laid out its size says nothing.
+  room_for_plot_ = !isVisible() || names_fit();
+  if (const QFont small = fitted(font(), 0.0); !room_for_plot_ && shape_.font != small) {
+    shape_.font = small;
+    fill_plot(*plot_, figure_, Look::of(palette()), shape_);
+    room_for_plot_ = names_fit();
+  }
   const auto rects = panel_rects(*plot_);
   for (qsizetype i = 0; i < rects.size() && i < qsizetype(scales.size()); ++i) {
     rects[i]->axis(QCPAxis::atBottom)->setRange(scales[std::size_t(i)].first);
@@ -230,6 +263,11 @@ void StudyCanvas::fill() {
     say(figure_.summary);
   }
   plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+/// Of the plot, or of the table in its place.
+QSize StudyCanvas::room() const {
+  return table_->isVisible() ? table_->size() : plot_->size();
 }
 
 void StudyCanvas::fill_table() {
@@ -267,27 +305,34 @@ void StudyCanvas::say(const QString& text) {
   show_said();
 }
 
-/// As many as the sentence takes, and two for what is read off, so that the plot stands still while
-/// one points at it; but a low pane leaves the plot its height.
+/// As many as the sentence takes, for half a number is a wrong one; and two for what is read off,
+/// so that the plot stands still while one points at it, but one where the pane is low. Never so
+/// many that the window must grow for them.
 int StudyCanvas::lines_to_read() const {
   constexpr int lines_to_one = 5;
   constexpr int to_read_off = 2;
+  constexpr double most_of_height = 0.6;
   const int line = std::max(1, read_out_->fontMetrics().lineSpacing());
-  const auto sentence =
-      int(broken(figure_.summary, read_out_->font(), std::max(1, read_out_->width())).size());
-  return std::clamp(height() / (lines_to_one * line), 1, std::max(to_read_off, sentence));
+  const int usual = std::clamp(height() / (lines_to_one * line), 1, to_read_off);
+  if (!isVisible()) {
+    return usual; // before it is laid out its width says nothing
+  }
+  const int sentence =
+      lines_of_sentence(figure_.summary, read_out_->font(), std::max(1, read_out_->width()));
+  return std::max(usual, std::min(sentence, int(most_of_height * height() / line)));
 }
 
 /// What has no room below the plot is in the tool tip.
 void StudyCanvas::show_said() {
   const int lines = lines_to_read();
   read_out_->setFixedHeight(lines * read_out_->fontMetrics().lineSpacing() + 2);
-  const QString shown = cut_to_lines(said_, read_out_->font(), read_out_->width(), lines);
+  const QString shown =
+      shown_sentence(said_, read_out_->font(), std::max(1, read_out_->width()), lines);
   if (read_out_->text() != shown) {
     read_out_->setText(shown);
   }
   QStringList tip;
-  if (shown != said_) {
+  if (shown != with_whole_quantities(said_)) {
     tip << said_.toHtmlEscaped();
   }
   if (!cursor_) {
@@ -352,7 +397,7 @@ void StudyCanvas::draw_cursor() {
 
 void StudyCanvas::set_zoomed(bool zoomed) {
   zoomed_ = zoomed;
-  whole_->setVisible(zoomed && !figure_.is_empty() && !as_table_->isChecked());
+  whole_->setVisible(zoomed && !figure_.is_empty() && !is_table());
 }
 
 void StudyCanvas::reset_zoom() {
@@ -452,6 +497,9 @@ bool StudyCanvas::eventFilter(QObject* watched, QEvent* event) {
   if (watched == read_out_ && event->type() == QEvent::Resize) {
     show_said();
   }
+  if (watched == table_ && event->type() == QEvent::Resize && !room_for_plot_) {
+    QMetaObject::invokeMethod(this, &StudyCanvas::refit, Qt::QueuedConnection);
+  }
   const bool ours = watched == plot_ || watched == table_;
   if (!ours || figure_.is_empty()) {
     return QWidget::eventFilter(watched, event);
@@ -508,12 +556,15 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
     show_full_text(help.pos(), help.globalPos());
     return true;
   }
-  case QEvent::Resize:
-    if (plot_shape(figure_, static_cast<QResizeEvent&>(event).size(), font()) != shape_) {
-      QMetaObject::invokeMethod(
-          this, [this] { fill(); }, Qt::QueuedConnection);
+  case QEvent::Resize: {
+    const auto& to = static_cast<QResizeEvent&>(event).size();
+    auto* keeper = plot_->findChild<StackKeeper*>();
+    if (plot_shape(figure_, to, font()) != shape_ ||
+        (keeper != nullptr && !keeper->names_fit(to))) {
+      QMetaObject::invokeMethod(this, &StudyCanvas::refit, Qt::QueuedConnection);
     }
     return false;
+  }
   default: return false;
   }
 }
@@ -528,7 +579,7 @@ void StudyCanvas::copy() {
     return;
   }
   auto* copied = new QMimeData;
-  if (as_table_->isChecked()) {
+  if (is_table()) {
     copied->setText(selected_cells(*table_, figure_));
   } else {
     copied->setImageData(picture());
@@ -537,10 +588,21 @@ void StudyCanvas::copy() {
   QGuiApplication::clipboard()->setMimeData(copied);
 }
 
+void StudyCanvas::refit() {
+  if (figure_.is_empty()) {
+    return;
+  }
+  const bool was = is_table();
+  fill();
+  if (is_table() != was) {
+    show_plot_or_table();
+  }
+}
+
 void StudyCanvas::changeEvent(QEvent* event) {
   const bool looks = event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange;
-  if (looks && !figure_.is_empty()) {
-    fill();
+  if (looks) {
+    refit();
   }
   QWidget::changeEvent(event);
 }

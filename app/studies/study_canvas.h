@@ -54,6 +54,10 @@ private:
   QAction* add_action(const char* name, const QString& text);
   void show_plot_or_table();
   void fill();
+  void refit();
+  bool is_table() const;
+  void name_other();
+  QSize room() const;
   void fill_table();
   bool take_plot_event(QEvent& event);
   bool take_key(int key, bool shift);
@@ -76,6 +80,9 @@ private:
   QLabel* read_out_ = nullptr;
   QLabel* nothing_ = nullptr;
   QToolButton* as_table_ = nullptr;
+  QAction* other_ = nullptr; ///< to the table, or back to the plot
+  bool table_wanted_ = false;
+  bool room_for_plot_ = true; ///< for its names; a bare number says nothing
   QToolButton* whole_ = nullptr;
   std::optional<Study> study_;
   StudyFigure figure_;

@@ -37,7 +37,7 @@ struct StudyCurve {
   int dash = 0;                       ///< 0 solid; others by number, so that no two look alike
   bool named = true;                  ///< on the plot; in tables and read-outs always
   bool at_edge = false;               ///< named beside the plot, where it leaves it
-  QString caption = {};               ///< in few words, over one of many panels
+  QString caption = {};               ///< in few words, over one of many panels and beside a plot
 };
 
 /// A region between two curves over the same x, told apart by its hatching and its word.
@@ -72,8 +72,9 @@ struct StudyPanel {
   std::vector<StudyBand> bands = {};
   std::vector<StudyLine> lines = {};
   std::vector<StudyMark> marks = {};
-  bool chief = false;     ///< of many, the one that decides: it gets the most room
-  QString over_word = {}; ///< for what lies above the first curve; empty for no word
+  std::vector<double> numbers = {}; ///< up its scale if these and no others, the last may go
+  bool chief = false;               ///< of many, the one that decides: it gets the most room
+  QString over_word = {};           ///< for what lies above the first curve; empty for no word
 };
 
 struct StackPart {

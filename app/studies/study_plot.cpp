@@ -47,13 +47,41 @@ protected:
       return QCPAxisTicker::getTickStep(range);
     }
     const double decade = std::pow(10.0, std::floor(std::log10(exact)));
-    for (const double step : {1.0, 2.0, 2.5, 5.0}) {
-      if (exact <= step * decade * (1.0 + 1e-9)) {
-        return step * decade;
+    double chosen = 0.1 * decade;
+    for (const double step : {0.2, 0.25, 0.5, 1.0, 2.0, 2.5, 5.0, 10.0}) {
+      // One number alone gives no scale.
+      if (in_range(range, step * decade) < 2.0) {
+        break;
+      }
+      chosen = step * decade;
+      if (exact <= chosen * (1.0 + 1e-9)) {
+        break;
       }
     }
-    return 10.0 * decade;
+    return chosen;
   }
+
+private:
+  static double in_range(const QCPRange& range, double step) {
+    return std::floor(range.upper / step) - std::ceil(range.lower / step) + 1.0;
+  }
+};
+
+/// The numbers it is given.
+class GivenTicker : public PlainTicker {
+public:
+  explicit GivenTicker(QVector<double> numbers) : numbers_(std::move(numbers)) {
+    std::ranges::sort(numbers_);
+  }
+
+protected:
+  QVector<double> createTickVector(double, const QCPRange&) override { return numbers_; }
+  QString getTickLabel(double tick, const QLocale&, QChar, int) override {
+    return number_text(tick, 3);
+  }
+
+private:
+  QVector<double> numbers_;
 };
 
 QList<double> list(const std::vector<double>& values) {
@@ -119,7 +147,8 @@ private:
       }
     }
     if (!panel.over_word.isEmpty() && !panel.curves.empty()) {
-      keeper_->above(keeper_->label(panel.over_word, look_.faint_ink, font_), panel.curves.front());
+      keeper_->above(keeper_->zone_word(panel.over_word, look_.faint_ink, font_),
+                     panel.curves.front());
     }
     for (const StudyMark& mark : panel.marks) {
       add_mark(mark);
@@ -136,7 +165,14 @@ private:
     across.setTickLabels(lowest && figure_.stacks.empty());
     across.setTicks(lowest && figure_.stacks.empty());
     across.grid()->setVisible(figure_.stacks.empty());
-    up.ticker()->setTickCount(panel.chief ? shape_.chief_numbers : shape_.numbers);
+    if (panel.numbers.empty()) {
+      up.ticker()->setTickCount(panel.chief ? shape_.chief_numbers : shape_.numbers);
+    } else {
+      const auto fitting =
+          std::min<qsizetype>(std::max(2, shape_.numbers), qsizetype(panel.numbers.size()));
+      up.setTicker(
+          QSharedPointer<GivenTicker>(new GivenTicker(list(panel.numbers).mid(0, fitting))));
+    }
     // Room for each number with a gap of its own width.
     const double number = QFontMetricsF(font_).horizontalAdvance(QStringLiteral("0.25"));
     const double room = double(plot_.width()) / shape_.abreast - 4.0 * number;
@@ -163,14 +199,18 @@ private:
 
   /// For names beside the frame; none where they would take too much of a narrow plot.
   double room_at_edge(const StudyPanel& panel) const {
-    constexpr double most = 0.28;
+    constexpr double most = 0.34;
     double wanted = 1.0;
     for (const StudyCurve& curve : panel.curves) {
       if (curve.at_edge) {
-        wanted = std::max(wanted, LabelKeeper::room_at_edge(curve.label, font_));
+        wanted = std::max(wanted, LabelKeeper::room_at_edge(short_name(curve), font_));
       }
     }
     return wanted > most * plot_.width() ? 1.0 : wanted;
+  }
+
+  static const QString& short_name(const StudyCurve& curve) {
+    return curve.caption.isEmpty() ? curve.label : curve.caption;
   }
 
   void set_top(QCPAxis& top) {
@@ -266,11 +306,11 @@ private:
     high->setChannelFillGraph(low);
     high->setAntialiasedFill(false); // its edges are lines, which are
     keeper_->keep_off({QString(), band.x, band.high});
-    QCPItemText* name = keeper_->label(band.label, look_.faint_ink, font_);
     if (many()) {
-      keeper_->in_caption(name, QPen(look_.faint_ink, 0.7));
+      keeper_->in_caption(keeper_->label(band.label, look_.faint_ink, font_),
+                          QPen(look_.faint_ink, 0.7));
     } else {
-      keeper_->inside(name, band);
+      keeper_->inside(keeper_->zone_word(band.label, look_.faint_ink, font_), band);
     }
   }
 
@@ -289,12 +329,14 @@ private:
       keeper_->keep_off(curve);
       return;
     }
-    const QString& name = many() && !curve.caption.isEmpty() ? curve.caption : curve.label;
-    QCPItemText* words = keeper_->label(name, colour, curve.present ? bold() : font_);
+    const bool at_edge = curve.at_edge && edge_room_ > 1.0;
+    QCPItemText* words = keeper_->label(many() || at_edge ? short_name(curve) : curve.label, colour,
+                                        curve.present ? bold() : font_);
     if (many()) {
       keeper_->keep_off(curve);
       keeper_->in_caption(words, pen);
-    } else if (curve.at_edge && edge_room_ > 1.0) {
+    } else if (at_edge) {
+      words->setProperty(hint_property, curve.label);
       keeper_->at_edge(words, curve);
     } else {
       keeper_->along(words, curve);

@@ -88,15 +88,16 @@ std::vector<AccelerationPoint> acceleration_over_feed(const Machine& machine, co
 }
 
 std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine& machine, const Axis& axis,
-                                                      int count) {
+                                                      int count, AngularVelocity at_least) {
   const PreparedAxis prepared(machine, axis);
   const MotorCurve& motor = prepared.state.motor;
   constexpr double shown_share_of_hold = 0.05; // a curve without an end is drawn down to this
   const AngularVelocity end =
       motor.last_speed()
           ? *motor.last_speed()
-          : motor.speed_meeting(motor.holding_torque().value_or(Torque()) * shown_share_of_hold,
-                                Duty::short_time);
+          : std::max(at_least, motor.speed_meeting(motor.holding_torque().value_or(Torque()) *
+                                                       shown_share_of_hold,
+                                                   Duty::short_time));
   return sampled<MotorTorquePoint>(end, count, [&](AngularVelocity speed) -> MotorTorquePoint {
     return {speed, speed * prepared.state.motor_travel,
             motor.torque(speed, Duty::short_time).value_or(Torque()),

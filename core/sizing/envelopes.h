@@ -38,7 +38,9 @@ std::vector<ThrustPoint> thrust_over_feed(const Machine&, const Axis&, int count
                                           std::optional<Velocity> last = std::nullopt);
 std::vector<AccelerationPoint> acceleration_over_feed(const Machine&, const Axis&, int count,
                                                       std::optional<Velocity> last = std::nullopt);
-std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine&, const Axis&, int count);
+/// A curve without an end of its own is drawn to where little is left, and as far as `at_least`.
+std::vector<MotorTorquePoint> motor_torque_over_speed(const Machine&, const Axis&, int count,
+                                                      AngularVelocity at_least = {});
 
 /// Allowed whip feed over the span between bearings, for given end supports, all else as it is.
 std::vector<WhipPoint> whip_over_span(const Axis&, EndSupport motor_end, EndSupport far_end,

@@ -66,6 +66,10 @@ TEST_CASE("no number of a column is cut, and no name under a bar, in any size of
         for (const int points : {0, 18}) {
           INFO(name << " axis " << axis << " " << int(study) << " " << points);
           Painted painted(study, figure, points > 0 ? QSize(450, 340) : QSize(665, 280), points);
+          if (!painted.canvas.plot().isVisible()) {
+            CHECK(points > 0); // no room for names: shown as a table
+            continue;
+          }
           std::size_t painted_numbers = 0;
           std::set<QString> under;
           for (const auto& [text, place] : words_of(painted.canvas.plot())) {

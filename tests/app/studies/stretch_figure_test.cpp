@@ -32,7 +32,8 @@ TEST_CASE("a feed that pulses and screw speed forbid is reached at no length, an
   const StudyPanel& panel = figure.panels.front();
   CHECK(panel.marks.empty());
   CHECK_THAT(figure.summary.toStdString(),
-             Catch::Contains("no length reaches 2.4 m/min: step rate stops at 1.88 m/min, screw "
+             Catch::Contains("no length that still holds the travel of 420 mm reaches 2.4 m/min: "
+                             "step rate stops at 1.88 m/min, screw "
                              "speed stops at 2 m/min."));
   CHECK(std::ranges::any_of(panel.lines, [](const StudyLine& line) {
     return line.target && line.label.startsWith(QStringLiteral("▲ wanted 2.4 m/min"));

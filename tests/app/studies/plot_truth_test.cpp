@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// What a plot shows agrees with what the limits and its own sentence say.
+
+#include "studies/plots.h"
+#include "studies/study_canvas.h"
+#include "support/plots.h"
+#include "support/studies.h"
+#include "support/window.h"
+
+#include <algorithm>
+#include <cmath>
+
+using namespace feedwright;
+using feedwright::testing::figure_of;
+using feedwright::testing::InLanguage;
+using feedwright::testing::machine_in;
+using feedwright::testing::many_machines;
+using feedwright::testing::words_of;
+
+namespace {
+
+/// 25.9 m/min by whip at 1000 mm, of supports fixed and supported; it falls with the square of the
+/// length, and at the travel of 1600 mm the lead of 10 mm comes to about a tenth over 10 m/min.
+Machine too_far_apart() {
+  Machine machine = machine_in("/tests/machines/", "looped-screws");
+  const auto set = [&](PartSlot slot, const char* member, Kind kind, double si, const char* text) {
+    REQUIRE(set_field(machine, 0, slot, member, AnyQuantity{kind, si}, {text, Origin::entered}));
+  };
+  set(PartSlot::axis, "travel", Kind::length, 1.6, "1600 mm");
+  set(PartSlot::drive, "span", Kind::length, 1.88, "1880 mm");
+  set(PartSlot::targets, "feed", Kind::velocity, 0.25, "15 m/min");
+  return machine;
+}
+
+struct Painted {
+  Painted(Study study, const StudyFigure& figure, QSize size) {
+    canvas.resize(size);
+    canvas.show();
+    canvas.show_figure(study, figure);
+    QCoreApplication::processEvents();
+    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
+  }
+  StudyCanvas canvas;
+};
+
+QPolygonF painted(const StudyCurve& curve, const QCPAxisRect& rect) {
+  QPolygonF made;
+  for (std::size_t i = 0; i < curve.x.size(); ++i) {
+    made << QPointF(rect.axis(QCPAxis::atBottom)->coordToPixel(curve.x[i]),
+                    rect.axis(QCPAxis::atLeft)->coordToPixel(curve.y[i]));
+  }
+  return made;
+}
+
+bool crosses(const QPolygonF& curve, const QRectF& word, const QRectF& frame) {
+  for (qsizetype i = 1; i < curve.size(); ++i) {
+    constexpr int steps = 8;
+    for (int k = 0; k <= steps; ++k) {
+      const QPointF at = curve[i - 1] + (curve[i] - curve[i - 1]) * (double(k) / steps);
+      if (frame.contains(at) && word.contains(at)) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+} // namespace
+
+TEST_CASE("a motor's curve is drawn at least to where it is said to be strong enough") {
+  int held = 0;
+  for (const auto& [name, machine] : many_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const StudyFigure figure = figure_of(Study::motor, machine, axis);
+      const StudyPanel& panel = figure.panels.front();
+      const StudyCurve& curve = panel.curves.front();
+      for (const StudyMark& mark : panel.marks) {
+        if (!mark.wanted) {
+          INFO(name << " axis " << axis << " " << mark.label.toStdString());
+          CHECK(value_at(curve.x, curve.y, mark.x));
+          ++held;
+        }
+      }
+    }
+  }
+  CHECK(held >= 9);
+}
+
+TEST_CASE("the root mean square of a duty is no line across the curve of a stepper") {
+  int drawn = 0;
+  for (const auto& [name, machine] : many_machines()) {
+    MachineDocument document(machine);
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      INFO(name << " axis " << axis);
+      const bool servo = std::holds_alternative<Servo>(machine.axes[axis].motor);
+      const bool known = document.results()[axis].rms_torque.has_value();
+      const StudyFigure figure = figure_of(Study::motor, machine, axis);
+      CHECK(figure.panels.front().lines.size() == (servo && known ? 1 : 0));
+      drawn += servo && known ? 1 : 0;
+    }
+  }
+  CHECK(drawn > 0);
+}
+
+TEST_CASE("a feed that no length reaches is nowhere under the curve of the lowest limit") {
+  const StudyFigure figure = figure_of(Study::stretch, too_far_apart());
+  const StudyPanel& panel = figure.panels.front();
+  CHECK_THAT(figure.summary.toStdString(),
+             Catch::Contains("no length that still holds the travel of 1600 mm reaches 15 m/min: "
+                             "whip stops at"));
+  const auto travel = std::ranges::find_if(panel.lines, [](const StudyLine& line) {
+    return line.label == QStringLiteral("travel 1600 mm");
+  });
+  REQUIRE(travel != panel.lines.end());
+  CHECK(travel->upright);
+  CHECK(travel->value == Approx(1600.0));
+  CHECK(figure.x_start < 1600.0);
+  CHECK(figure.x_end > 1880.0);
+  bool said = false;
+  for (const StudyLine& line : panel.lines) {
+    said = said || line.label == QStringLiteral("▲ wanted 15 m/min, not reached with this travel");
+  }
+  CHECK(said);
+}
+
+TEST_CASE("no length is drawn for a screw at which it could not hold its travel") {
+  for (const auto& [name, machine] : many_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      if (std::holds_alternative<Screw>(machine.axes[axis].drive)) {
+        INFO(name << " axis " << axis);
+        const double travel = si_value(*machine.axes[axis].basics.travel) * 1e3;
+        const StudyFigure figure = figure_of(Study::stretch, machine, axis);
+        for (const StudyCurve& curve : figure.panels.front().curves) {
+          REQUIRE_FALSE(curve.x.empty());
+          CHECK(curve.x.front() >= travel * (1.0 - 1e-9));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("names of the end supports stand each at its own curve, in every language") {
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    for (const char* name : {"looped-screws", "slaved-gantry", "upright", "preloaded-pairs"}) {
+      const Machine machine = machine_in("/tests/machines/", name);
+      const StudyFigure figure = figure_of(Study::stretch, machine);
+      for (const QSize size : {QSize(665, 280), QSize(1100, 420)}) {
+        Painted drawn(Study::stretch, figure, size);
+        const QCPAxisRect& rect = *panel_rects(drawn.canvas.plot()).front();
+        const QRectF frame(rect.rect());
+        int named = 0;
+        int in_view = 0;
+        for (const StudyCurve& curve : figure.panels.front().curves) {
+          in_view += !curve.present && curve.y.back() < figure.panels.front().y_end ? 1 : 0;
+          const QString& shown = curve.caption.isEmpty() ? curve.label : curve.caption;
+          for (const auto& [text, place] : words_of(drawn.canvas.plot())) {
+            if (text == shown && !curve.present) {
+              INFO(language.code << " " << name << " " << text.toStdString());
+              // Beside the frame, in the order in which the curves leave it.
+              CHECK(place.left() > frame.right());
+              ++named;
+            }
+          }
+        }
+        INFO(language.code << " " << name << " " << size.width());
+        CHECK(named == in_view);
+        CHECK(named >= 2);
+      }
+    }
+  }
+}
+
+TEST_CASE("each strip of a move has its top value beside nought") {
+  for (const auto& [name, machine] : many_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const StudyFigure figure = figure_of(Study::move, machine, axis);
+      if (figure.is_empty()) {
+        continue;
+      }
+      for (const QSize size : {QSize(665, 230), QSize(665, 280), QSize(1000, 420)}) {
+        Painted drawn(Study::move, figure, size);
+        const auto rects = panel_rects(drawn.canvas.plot());
+        for (qsizetype i = 0; i < rects.size(); ++i) {
+          INFO(name << " axis " << axis << " panel " << i << " " << size.width());
+          const QCPAxis& up = *rects[i]->axis(QCPAxis::atLeft);
+          const auto& curve = figure.panels[std::size_t(i)].curves.front();
+          const double top = std::ranges::max(curve.y);
+          const auto ticks = up.tickVector();
+          CHECK(ticks.size() >= 2);
+          CHECK(std::ranges::any_of(ticks, [](double tick) { return std::abs(tick) < 1e-9; }));
+          if (i + 1 < rects.size()) {
+            CHECK(std::ranges::any_of(
+                ticks, [&](double tick) { return std::abs(tick - top) <= 1e-9 * top; }));
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("words of a zone stand clear of every curve, or not at all") {
+  int shown = 0;
+  for (const auto& [name, machine] : many_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      for (const Study study : {Study::thrust, Study::acceleration}) {
+        const StudyFigure figure = figure_of(study, machine, axis);
+        if (figure.is_empty()) {
+          continue;
+        }
+        for (const QSize size : {QSize(665, 280), QSize(450, 190), QSize(1100, 500)}) {
+          Painted drawn(study, figure, size);
+          const QCPAxisRect& rect = *panel_rects(drawn.canvas.plot()).front();
+          const StudyPanel& panel = figure.panels.front();
+          for (const auto& [text, place] : words_of(drawn.canvas.plot())) {
+            const bool zone = text == panel.over_word ||
+                              std::ranges::any_of(panel.bands, [&](const StudyBand& band) {
+                                return band.label == text;
+                              });
+            if (zone) {
+              INFO(name << " axis " << axis << " " << text.toStdString() << " " << size.width());
+              CHECK_FALSE(crosses(painted(panel.curves.front(), rect), place, QRectF(rect.rect())));
+              ++shown;
+            }
+          }
+        }
+      }
+    }
+  }
+  CHECK(shown > 60);
+}
+
+TEST_CASE("what is marked on a motor's curve is not written across the curves") {
+  for (const auto& [name, machine] : many_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const StudyFigure figure = figure_of(Study::motor, machine, axis);
+      const StudyPanel& panel = figure.panels.front();
+      for (const QSize size : {QSize(665, 280), QSize(1100, 420)}) {
+        Painted drawn(Study::motor, figure, size);
+        const QCPAxisRect& rect = *panel_rects(drawn.canvas.plot()).front();
+        for (const auto& [text, place] : words_of(drawn.canvas.plot())) {
+          if (std::ranges::any_of(panel.marks,
+                                  [&](const StudyMark& mark) { return mark_text(mark) == text; })) {
+            for (std::size_t i = 0; i < panel.curves.size(); ++i) {
+              INFO(name << " axis " << axis << " " << text.toStdString() << " | "
+                        << panel.curves[i].label.toStdString() << " " << size.width());
+              CHECK_FALSE(crosses(painted(panel.curves[i], rect), place, QRectF(rect.rect())));
+            }
+          }
+        }
+      }
+    }
+  }
+}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/grave_cautions.h"
 
+#include "text/whole_quantities.h"
 #include "window/letters.h"
 #include "window/style.h"
 
@@ -59,12 +60,12 @@ GraveCautions::Lines GraveCautions::lines_for(int width) const {
   Lines made;
   qsizetype all = 0;
   for (const QString& text : texts_) {
-    all += broken(text, font(), text_width(width, false)).size();
+    all += broken(with_whole_quantities(text), font(), text_width(width, false)).size();
   }
   made.cut = texts_.size() > 1 && all > most_lines;
   const int room = text_width(width, made.cut);
   for (const QString& text : texts_) {
-    const QStringList lines = broken(text, font(), room);
+    const QStringList lines = broken(with_whole_quantities(text), font(), room);
     // The gravest whole, another whole or not at all: half a warning is none.
     const bool fits = made.shown.isEmpty() || made.shown.size() + lines.size() <= most_lines;
     if (!open_ && (made.hidden > 0 || !fits)) {

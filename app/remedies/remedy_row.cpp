@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "remedies/remedy_row.h"
 
+#include "text/whole_quantities.h"
 #include "text/words.h"
 #include "window/style.h"
 
@@ -51,7 +52,9 @@ int RemedyRow::text_left() const {
 
 std::vector<RemedyRow::Piece> RemedyRow::pieces() const {
   const Look look = Look::of(palette());
-  return {{text_.what, look.accent}, {text_.then, look.faint_ink}, {text_.trouble, look.over}};
+  return {{with_whole_quantities(text_.what), look.accent},
+          {with_whole_quantities(text_.then), look.faint_ink},
+          {with_whole_quantities(text_.trouble), look.over}};
 }
 
 int RemedyRow::heightForWidth(int width) const {

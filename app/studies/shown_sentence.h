@@ -8,11 +8,8 @@
 
 namespace feedwright {
 
-/// Number and unit held together, and a unit with a slash: no line ends within a quantity.
-QString with_whole_quantities(const QString& sentence);
-
-/// So held together, in as many lines of that width as are allowed; where there would be more, cut
-/// between words.
+/// With whole quantities, in as many lines of that width as are allowed; where there would be more,
+/// cut between words.
 QString shown_sentence(const QString& sentence, const QFont& font, int width, int lines);
 
 /// Lines that takes where as many are allowed as it wants.

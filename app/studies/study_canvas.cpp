@@ -6,6 +6,7 @@
 #include "studies/plots.h"
 #include "studies/shown_sentence.h"
 #include "studies/stack_keeper.h"
+#include "text/whole_quantities.h"
 #include "window/letters.h"
 
 #include <QAction>

@@ -88,6 +88,7 @@ TEST_CASE("a drive maker's 80 kg axis has the printed torque and inertia", "[pub
   axis.guides.friction = NonNegative<double>::of(0.2);
   axis.guides.seal_drag = NonNegative<Force>::of(Force());
   axis.targets.thrust = Positive<Force>::of(from_si<Force>(1e-9));
+  testing::screw_of(axis).span = Positive<Length>::of(0.79_m);
   testing::screw_of(axis).overall_length = Positive<Length>::of(0.8_m);
   testing::screw_of(axis).density = Positive<Density>::of(7870_kg_per_m3);
   testing::screw_of(axis).efficiency = Share::of(0.9);

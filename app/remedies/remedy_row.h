@@ -34,7 +34,7 @@ protected:
 private:
   /// A piece of text with its height at a width, and what it is written in.
   struct Piece {
-    const QString& text;
+    QString text;
     QColor colour;
   };
   std::vector<Piece> pieces() const;

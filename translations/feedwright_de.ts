@@ -1830,7 +1830,7 @@
     </message>
     <message>
         <source>root of squares</source>
-        <translation>Wurzel der Quadratsumme</translation>
+        <translation>Wurzel der Quadrate</translation>
     </message>
     <message>
         <source>one step</source>

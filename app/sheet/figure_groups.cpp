@@ -105,8 +105,9 @@ private:
             {},
             load.result.capped ? tr("%1, all the spindle gives", "cutting thrust").arg(thrust)
                                : thrust}});
-      group.rows.push_back(
-          {{tr("axial force on one drive"), {}, value_or_open(units_, any(load.result.axial), "N")}});
+      group.rows.push_back({{tr("axial force on one drive"),
+                             {},
+                             value_or_open(units_, any(load.result.axial), "N")}});
       group.rows.push_back(
           {{tr("torque at the motor"), {}, value_or_open(units_, any(load.result.torque), "N·m")}});
     }

@@ -26,9 +26,16 @@ public:
     RemedyText made;
     const bool worse = remedy_.outcome == RemedyOutcome::moves_trouble;
     const Limit& limit = remedy_.limit(about_.limit);
-    made.verdict = worse ? Verdict::over : limit.applies ? limit.verdict : Verdict::clear;
+    // What is known no more is not well, though nobody can say it is bad.
+    made.verdict = worse                         ? Verdict::over
+                   : !remedy_.newly_open.empty() ? Verdict::open
+                   : limit.applies               ? limit.verdict
+                                                 : Verdict::clear;
     made.what = by_nature(what(true));
     made.then = then();
+    if (const QString unknown = known_no_more(); !unknown.isEmpty()) {
+      made.then += QStringLiteral(". ") + unknown;
+    }
     made.trouble = trouble();
     QStringList all{made.what, made.then};
     if (!made.trouble.isEmpty()) {
@@ -248,17 +255,20 @@ private:
       sentences << tr("Further over than before: %1.", "limits, with their values")
                        .arg(names.join(QStringLiteral(", ")));
     }
-    if (!remedy_.newly_open.empty()) {
-      QStringList names;
-      for (const LimitId id : remedy_.newly_open) {
-        names << words::limit_name(id);
-      }
-      sentences << tr("No more known is then: %1.", "limits").arg(names.join(QStringLiteral(", ")));
-    }
     for (const Finding& finding : remedy_.newly_grave) {
       sentences << words::finding_text(finding);
     }
     return sentences.join(QLatin1Char(' '));
+  }
+
+  QString known_no_more() const {
+    QStringList names;
+    for (const LimitId id : remedy_.newly_open) {
+      names << words::limit_name(id);
+    }
+    return names.isEmpty()
+               ? QString()
+               : tr("No more known is then: %1.", "limits").arg(names.join(QStringLiteral(", ")));
   }
 
   /// Every limit that moves by more than can be told from rounding.

@@ -11,7 +11,8 @@ namespace feedwright {
 
 /// One remedy as it is shown, spoken and named for Undo.
 struct RemedyText {
-  Verdict verdict = Verdict::over; ///< of the limit afterwards; over where the trouble only moves
+  Verdict verdict = Verdict::over; ///< of the limit afterwards; over where the trouble only
+                                   ///< moves, open where something is known no more
   QString what;                    ///< "length between bearings ≤ 1288 mm"
   QString then;                    ///< "then whip governs: 6 m/min, close"
   QString trouble;                 ///< what it makes worse, with the caution that goes with it

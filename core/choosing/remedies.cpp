@@ -55,12 +55,13 @@ public:
     if (bears_on_all(remedy)) {
       look_at_other_axes(remedy, *changed);
     }
-    const bool worse = !remedy.newly_over.empty() || !remedy.further_over.empty() ||
-                       !remedy.newly_open.empty() || !remedy.newly_grave.empty();
+    const bool worse =
+        !remedy.newly_over.empty() || !remedy.further_over.empty() || !remedy.newly_grave.empty();
     const bool grave = std::ranges::any_of(after.findings, is_grave, &Finding::code);
-    remedy.outcome = worse                            ? RemedyOutcome::moves_trouble
-                     : remedy.still_over > 0 || grave ? RemedyOutcome::reaches
-                                                      : RemedyOutcome::all_well;
+    const bool unsettled = remedy.still_over > 0 || grave || !remedy.newly_open.empty();
+    remedy.outcome = worse       ? RemedyOutcome::moves_trouble
+                     : unsettled ? RemedyOutcome::reaches
+                                 : RemedyOutcome::all_well;
     return remedy;
   }
 

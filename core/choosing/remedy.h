@@ -40,9 +40,9 @@ enum class RemedyNature : std::uint8_t {
 
 /// What became of everything else.
 enum class RemedyOutcome : std::uint8_t {
-  all_well,      ///< nothing is over, nothing grave found
-  reaches,       ///< this limit is well; what else was over stays over
-  moves_trouble, ///< something else is over, open or grave that was not, or further over than it
+  all_well, ///< nothing is over, nothing grave found
+  reaches,  ///< this limit is well; what else was over stays over, or something is known no more
+  moves_trouble, ///< something else is over or grave that was not, or further over than it
                  ///< was
 };
 

@@ -138,7 +138,8 @@ TEST_CASE("what a remedy makes worse is told, and such remedies come last") {
         fallen_back += further.empty() ? 0 : 1;
         const bool worse = remedy.outcome == RemedyOutcome::moves_trouble;
         CHECK(worse == (!remedy.newly_over.empty() || !remedy.further_over.empty() ||
-                        !remedy.newly_open.empty() || !remedy.newly_grave.empty()));
+                        !remedy.newly_grave.empty()));
+        CHECK((remedy.outcome != RemedyOutcome::all_well || remedy.newly_open.empty()));
         CHECK((worse || !worse_before));
         worse_before = worse_before || worse;
         moved += worse ? 1 : 0;

@@ -29,7 +29,7 @@ int height_of(const QFontMetrics& metrics, const QString& text, int width) {
 } // namespace
 
 RemedyRow::RemedyRow(QWidget* parent) : QAbstractButton(parent) {
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
   setFocusPolicy(Qt::StrongFocus);

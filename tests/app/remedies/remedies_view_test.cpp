@@ -9,6 +9,7 @@
 #include "support/machine_files.h"
 #include "support/window.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -334,4 +335,26 @@ TEST_CASE("a change that moves what is wanted says against what it then stands")
   // Less mass lifts with less force: it is not what is allowed that has moved.
   CHECK(row.accessibleName().contains(QStringLiteral(" where ")));
   CHECK(row.accessibleName().contains(QStringLiteral(" is wanted")));
+}
+
+TEST_CASE(
+    "a row of What would do is as high as its text, however narrow the pane or large the letters") {
+  const QFont kept = QApplication::font();
+  for (const double points : {9.0, 18.0}) {
+    QFont font = kept;
+    font.setPointSizeF(points);
+    QApplication::setFont(font);
+    for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+      Shown shown(plank_router());
+      shown.window->resize(size);
+      settle(shown);
+      const auto rows = visible_rows(shown);
+      REQUIRE_FALSE(rows.isEmpty());
+      for (const RemedyRow* row : rows) {
+        INFO(points << " pt, " << size.width() << ": " << row->accessibleName().toStdString());
+        CHECK(row->height() >= row->heightForWidth(row->width()));
+      }
+    }
+  }
+  QApplication::setFont(kept);
 }

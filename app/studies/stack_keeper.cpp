@@ -4,6 +4,7 @@
 #include "studies/label_keeper.h"
 #include "studies/plot_labels.h"
 #include "window/letters.h"
+#include "window/text_measure.h"
 
 #include <qcustomplot.h>
 
@@ -21,13 +22,14 @@ void draw(QCPItemLine& line, const QPointF& from, const QPointF& to) {
 }
 
 double width_of(const QCPItemText& item, const QString& text) {
-  return QFontMetricsF(item.font()).horizontalAdvance(text);
+  return TextMeasure(item.font()).width(text);
 }
 
 double widest_word(const QString& text, const QFont& font) {
+  const TextMeasure measure(font);
   double widest = 0.0;
   for (const QString& word : text.split(QLatin1Char(' '))) {
-    widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(word));
+    widest = std::max(widest, measure.width(word));
   }
   return std::ceil(widest) + 1.0;
 }
@@ -124,17 +126,16 @@ double StackKeeper::named_width(std::size_t number, double usual) const {
   // Where there are more words than lines, the least go without; the others have one each.
   const int lines = std::max(lines_up(), written(column));
   double room = std::ceil(widest) + 1.0;
+  // The less room, the more lines: halved until it is found to two pixels.
   constexpr double step = 2.0;
-  for (double tried = room - step; tried > 0.0; tried -= step) {
-    if (lines_at(column, at, tried) > lines) {
-      break;
-    }
-    room = tried;
+  for (double low = 0.0; room - low > step;) {
+    const double tried = (low + room) / 2.0;
+    (lines_at(column, at, tried) > lines ? low : room) = tried;
   }
   return std::max(least_width(number, usual), at.names + room + letter() + 2.0);
 }
 
-double StackKeeper::wanted_width(std::size_t number, double usual) const {
+double StackKeeper::wanted_width(std::size_t number, double usual, double named) const {
   const Column& column = columns_[number];
   const Across at = across(column, usual);
   double widest = 0.0;
@@ -144,7 +145,7 @@ double StackKeeper::wanted_width(std::size_t number, double usual) const {
   for (const Note& each : column.notes) {
     widest = std::max(widest, at.numbers + width_of(*each.item, each.full));
   }
-  return std::max(widest + letter() + 4.0, named_width(number, usual));
+  return std::max(widest + letter() + 4.0, named);
 }
 
 double StackKeeper::sum_named() const {
@@ -185,8 +186,8 @@ std::vector<double> StackKeeper::widths(double room) const {
   std::vector<double> named;
   std::vector<double> least;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    wanted.push_back(wanted_width(i, usual));
     named.push_back(named_width(i, usual));
+    wanted.push_back(wanted_width(i, usual, named.back()));
     least.push_back(least_width(i, usual));
   }
   if (std::ranges::all_of(wanted, [&](double each) { return each <= usual; })) {

@@ -97,7 +97,7 @@ private:
   /// What the column wants so that no number of it is cut; no name, broken into lines; and no word.
   double least_width(std::size_t number, double usual) const;
   double named_width(std::size_t number, double usual) const;
-  double wanted_width(std::size_t number, double usual) const;
+  double wanted_width(std::size_t number, double usual, double named) const;
   double sum_named() const;
   int lines_up() const;
   bool is_written(const Word& word) const { return littles_ || !word.little; }

@@ -28,7 +28,7 @@ int lines_of_sentence(const QString& sentence, const QFont& font, int width) {
 }
 
 QString shown_sentence(const QString& sentence, const QFont& font, int width, int lines) {
-  const QString whole = with_whole_quantities(sentence);
+  QString whole = with_whole_quantities(sentence);
   const QStringList all = broken(whole, font, width);
   if (all.size() <= lines || lines < 1) {
     return whole;

@@ -130,6 +130,10 @@
         <source>danger</source>
         <translation>Gefahr</translation>
     </message>
+    <message>
+        <source>can rise</source>
+        <translation>kann hochfahren</translation>
+    </message>
 </context>
 <context>
     <name>AxisActions</name>
@@ -2280,6 +2284,10 @@
         <comment>what governs now, length, feed, what each limit allows at the most</comment>
         <translation>%1; keine Länge, die den Verfahrweg von %2 noch fasst, erreicht %3: %4.</translation>
     </message>
+    <message>
+        <source>But at the wanted feed the turning nut may shake the still screw, the longer the more: read the cautions.</source>
+        <translation>Beim gewünschten Vorschub kann aber die drehende Mutter die stehende Spindel zum Schwingen bringen, je länger, desto mehr: die Warnungen lesen.</translation>
+    </message>
 </context>
 <context>
     <name>SwapWords</name>
@@ -2522,10 +2530,6 @@
         <translation>%1 auseinander</translation>
     </message>
     <message>
-        <source>%1 between clamps</source>
-        <translation>%1 zwischen den Klemmen</translation>
-    </message>
-    <message>
         <source>%1 between pulleys</source>
         <translation>%1 zwischen den Scheiben</translation>
     </message>
@@ -2662,6 +2666,19 @@
     <message>
         <source>▲ can fall</source>
         <translation>▲ kann herabfallen</translation>
+    </message>
+    <message>
+        <source>%1 between end supports</source>
+        <translation>%1 zwischen den Endlagern</translation>
+    </message>
+    <message>
+        <source>▲ can rise</source>
+        <translation>▲ kann hochfahren</translation>
+    </message>
+    <message>
+        <source>▲ %1 more than the weight, can rise</source>
+        <comment>pull of the counterbalance</comment>
+        <translation>▲ %1 mehr als das Gewicht, kann hochfahren</translation>
     </message>
 </context>
 <context>
@@ -4783,10 +4800,6 @@
         <translation>Leistung Arbeitsspindel</translation>
     </message>
     <message>
-        <source>Power of the spindle motor at its speed in the cut; left open, no cut is limited by it.</source>
-        <translation>Leistung des Arbeitsspindelmotors bei seiner Drehzahl im Schnitt; bleibt es offen, begrenzt sie keinen Schnitt.</translation>
-    </message>
-    <message>
         <source>spindle efficiency</source>
         <translation>Wirkungsgrad</translation>
     </message>
@@ -5009,10 +5022,6 @@
     <message>
         <source>%1 of turning screw lie between the bearings: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
         <translation>Zwischen den Lagern liegen %1 drehende Spindel: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
-    </message>
-    <message>
-        <source>At rest gravity asks %1 of the motor, more than the %2 it may be asked to hold: the axis can slip even with the power on. Keep hands from below it, and fit a brake or a counterbalance; keep to your local rules.</source>
-        <translation>Im Stillstand verlangt die Schwerkraft %1 vom Motor, mehr als die %2, die er halten darf: Die Achse kann auch bei eingeschaltetem Strom abrutschen. Hände darunter fernhalten und eine Haltebremse oder einen Gewichtsausgleich einbauen; die örtlichen Vorschriften einhalten.</translation>
     </message>
     <message>
         <source>The wanted feed turns the nut at %1, near or past the %2 at which the still screw swings by itself. It may shake: take a thicker, shorter or better held screw, or a larger lead.</source>
@@ -6545,10 +6554,6 @@
         <translation>Eine einzige Reibungszahl bei allen Geschwindigkeiten. Nicht berücksichtigt: Haftreibung im Stillstand, kaltes Fett, nicht fluchtende Führungen.</translation>
     </message>
     <message>
-        <source>With friction as given. A worn or shaken drive falls faster; do not stand under it.</source>
-        <translation>Mit der angegebenen Reibung. Ein verschlissener oder gerüttelter Antrieb fällt schneller; nicht darunter aufhalten.</translation>
-    </message>
-    <message>
         <source>Guide friction is not counted on. Without power only a brake or a counterbalance holds.</source>
         <translation>Auf die Führungsreibung wird nicht gezählt. Stromlos hält nur eine Haltebremse oder ein Gewichtsausgleich.</translation>
     </message>
@@ -6830,14 +6835,6 @@
         <translation>Der ganzen Mutter längs der Spindel; sie geht vom Verfahrweg ab. Offen gelassen wird mit zweimal Durchmesser und zweimal Steigung gerechnet.</translation>
     </message>
     <message>
-        <source>Without power only friction and the motor&apos;s detent torque hold the axis: gravity puts %1 on the motor, detent resists with %2. Vibration and wear can overcome that, and it then falls. Fit a brake or a counterbalance, keep clear below it; keep to your local rules.</source>
-        <translation>Stromlos halten nur Reibung und das Rastmoment des Motors die Achse: Die Schwerkraft belastet den Motor mit %1, das Rastmoment hält %2 dagegen. Erschütterung und Verschleiß können das überwinden, dann fällt sie herab. Eine Haltebremse oder einen Gewichtsausgleich einbauen, nicht darunter aufhalten, die örtlichen Vorschriften einhalten.</translation>
-    </message>
-    <message>
-        <source>The torque curve was taken at %1, the supply gives %2. At less voltage the torque falls earlier: the curve&apos;s speeds are taken down with it, an estimate; at more they are kept. Find the curve for yours.</source>
-        <translation>Die Drehmomentkennlinie gilt für %1, das Netzteil liefert %2. Bei weniger Spannung fällt das Moment früher: Die Drehzahlen der Kennlinie werden im selben Verhältnis herabgesetzt, eine Schätzung; bei mehr bleiben sie. Die Kennlinie für die eigene Spannung suchen.</translation>
-    </message>
-    <message>
         <source>The screw is %1 long between its bearings; travel, nut and a turn of free thread at either end want %2. Make it longer, or travel less; if your nut is another length, give it.</source>
         <translation>Die Spindel ist zwischen ihren Lagern %1 lang; Verfahrweg, Mutter und ein freier Gewindegang an jedem Ende brauchen %2. Sie länger machen oder weniger verfahren; ist die Mutter anders lang, ihre Länge angeben.</translation>
     </message>
@@ -6894,10 +6891,6 @@
         <translation>Ort der Mutter, vom motorseitigen Lager aus</translation>
     </message>
     <message>
-        <source>f: the motor&apos;s torque at that speed: its points joined by a curve that never overshoots them (monotone cubic), or from its ratings</source>
-        <translation>f: das Moment des Motors bei dieser Drehzahl: seine Punkte, verbunden durch eine Kurve, die nie über sie hinausschießt (monoton kubisch), oder aus seinen Nenndaten</translation>
-    </message>
-    <message>
         <source>f: the end of the motor&apos;s known curve. The usable torque there is still above the need, so the feed that torque allows is this or more; what limits is the end of the curve</source>
         <translation>f: das Ende der bekannten Motorkennlinie. Das nutzbare Moment liegt dort noch über dem Bedarf, der vom Moment erlaubte Vorschub ist also dieser oder mehr; begrenzt wird er vom Ende der Kennlinie</translation>
     </message>
@@ -6924,6 +6917,70 @@
     <message>
         <source>least hauling tension</source>
         <translation>kleinste Vorspannung Zugriemen</translation>
+    </message>
+    <message>
+        <source>Power of the spindle motor at its speed in the cut. Only load cases reckoned from tool and material go by it; left open, no cut is limited by it.</source>
+        <translation>Leistung des Arbeitsspindelmotors bei seiner Drehzahl im Schnitt. Nur Lastfälle, die aus Werkzeug und Werkstoff gerechnet werden, richten sich danach; bleibt es offen, begrenzt sie keinen Schnitt.</translation>
+    </message>
+    <message>
+        <source>Without power only friction and the motor&apos;s detent torque hold the axis: weight less counterbalance puts %1 on the motor, detent resists with %2. Vibration and wear can overcome that, and the axis then runs off. Fit a brake, or balance it; keep clear of its way and keep to your local rules.</source>
+        <translation>Stromlos halten nur Reibung und Rastmoment des Motors die Achse: Gewicht weniger Gewichtsausgleich belastet den Motor mit %1, das Rastmoment hält %2 dagegen. Erschütterung und Verschleiß können das überwinden, dann läuft die Achse davon. Eine Haltebremse einbauen oder sie ausgleichen; aus ihrem Weg bleiben und die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>The torque curve was taken at %1, the supply gives only %2. At less voltage the torque falls earlier, so the curve&apos;s speeds are taken down with it. That is an estimate; find the curve for your voltage.</source>
+        <translation>Die Drehmomentkennlinie gilt für %1, das Netzteil liefert nur %2. Bei weniger Spannung fällt das Moment früher, darum sind die Drehzahlen der Kennlinie herabgesetzt. Das ist eine Schätzung; die Kennlinie für die eigene Spannung suchen.</translation>
+    </message>
+    <message>
+        <source>The torque curve was taken at %1, the supply gives %2. At more voltage the torque falls later; nothing is reckoned for that, the curve is used as it is. The motor may give more at speed; find the curve for your voltage.</source>
+        <translation>Die Drehmomentkennlinie gilt für %1, das Netzteil liefert %2. Bei mehr Spannung fällt das Moment später; das wird nicht gerechnet, die Kennlinie gilt, wie sie ist. Bei hoher Drehzahl gibt der Motor vielleicht mehr; die Kennlinie für die eigene Spannung suchen.</translation>
+    </message>
+    <message>
+        <source>At rest weight and counterbalance together ask %1 of the motor, more than the %2 it may be asked to hold: the axis can slip even with the power on. Keep hands from below it, and fit a brake or a counterbalance; keep to your local rules.</source>
+        <translation>Im Stillstand verlangen Gewicht und Gewichtsausgleich zusammen %1 vom Motor, mehr als die %2, die er halten darf: Die Achse kann auch bei eingeschaltetem Strom abrutschen. Hände darunter fernhalten und eine Haltebremse oder einen Gewichtsausgleich einbauen; die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>The counterbalance pulls more than the axis weighs. When the power goes the axis can rise: that puts %1 on the motor, which resists with %2 unpowered. Hands and heads above it are in danger. Lessen the counterbalance, or fit a brake that holds both ways; keep to your local rules, and ask somebody qualified.</source>
+        <translation>Der Gewichtsausgleich zieht mehr, als die Achse wiegt. Fällt der Strom aus, kann die Achse hochfahren: Das belastet den Motor mit %1, der stromlos %2 dagegen hält. Hände und Köpfe darüber sind in Gefahr. Den Gewichtsausgleich verringern oder eine Haltebremse einbauen, die in beiden Richtungen hält; die örtlichen Vorschriften einhalten und jemanden mit Fachkenntnis fragen.</translation>
+    </message>
+    <message>
+        <source>The axis is called Z but lies flat: its incline is 0°. If it lifts, give the incline, 90° for straight up; until then its weight counts only as friction, and nothing warns that it could fall.</source>
+        <translation>Die Achse heißt Z, liegt aber flach: Ihre Neigung ist 0°. Wenn sie hebt, die Neigung angeben, 90° für senkrecht; bis dahin zählt ihr Gewicht nur als Reibung, und nichts warnt davor, dass sie herabfallen könnte.</translation>
+    </message>
+    <message>
+        <source>The torque at speed is reckoned from the motor&apos;s ratings, without iron loss and saturation: a measured curve lies lower, the more so the faster. Find the maker&apos;s curve for your drive and voltage, or leave a larger reserve.</source>
+        <translation>Das Moment bei Drehzahl ist aus den Nenndaten des Motors gerechnet, ohne Eisenverluste und Sättigung: Eine gemessene Kennlinie liegt tiefer, je schneller, desto mehr. Die Kennlinie des Herstellers für die eigene Endstufe und Spannung suchen oder mehr Reserve lassen.</translation>
+    </message>
+    <message>
+        <source>Of this part&apos;s figures nobody has given %1: they are the program&apos;s own, to have something to compute with. Put in those of the data sheet, or take a part from a list, before you buy.</source>
+        <translation>Von den Angaben dieses Teils hat niemand gegeben: %1. Sie stammen vom Programm, damit es etwas zu rechnen hat. Vor dem Kauf die des Datenblatts eintragen oder ein Teil aus einer Liste nehmen.</translation>
+    </message>
+    <message>
+        <source>With friction and drags as given; zero where they hold it. The caution that an axis can fall does not count on them: a worn or shaken drive falls, and faster. Do not stand under it.</source>
+        <translation>Mit Reibung und Reibmomenten wie angegeben; null, wo sie die Achse halten. Die Warnung vor dem Herabfallen rechnet nicht mit ihnen: Ein verschlissener oder gerüttelter Antrieb fällt, und schneller. Nicht darunter aufhalten.</translation>
+    </message>
+    <message>
+        <source>f: the motor&apos;s torque at that speed: its points joined by a curve that never overshoots them (monotone cubic), less in proportion where the drive is set below the rated current</source>
+        <translation>f: das Moment des Motors bei dieser Drehzahl: seine Punkte, verbunden durch eine Kurve, die nie über sie hinausschießt (monoton kubisch), im Verhältnis weniger, wo die Endstufe unter dem Nennstrom eingestellt ist</translation>
+    </message>
+    <message>
+        <source>f: the motor&apos;s torque at that speed: its points, their speeds times (U − R I)/(U_p + R I) for the lower supply, U_p the voltage they were taken at, R I the winding&apos;s drop at the peak of the current (0 where not known), joined by a curve that never overshoots them (monotone cubic), less in proportion where the drive is set below the rated current</source>
+        <translation>f: das Moment des Motors bei dieser Drehzahl: seine Punkte, ihre Drehzahlen mal (U − R I)/(U_p + R I) für das schwächere Netzteil, U_p die Spannung, für die sie gelten, R I der Spannungsabfall der Wicklung beim Scheitelwert des Stroms (0, wo unbekannt), verbunden durch eine Kurve, die nie über sie hinausschießt (monoton kubisch), im Verhältnis weniger, wo die Endstufe unter dem Nennstrom eingestellt ist</translation>
+    </message>
+    <message>
+        <source>f: the motor&apos;s torque at that speed, from its ratings at the supply&apos;s voltage, with the inductance and the loss that meet its points best</source>
+        <translation>f: das Moment des Motors bei dieser Drehzahl, aus seinen Nenndaten bei der Spannung des Netzteils, mit der Induktivität und dem Verlust, die seine Punkte am besten treffen</translation>
+    </message>
+    <message>
+        <source>f: K I − T_d, for at that speed the current alone limits. K = T_h/(√2 I_r); I is the peak of the drive&apos;s current, √2 times an effective one</source>
+        <translation>f: K I − T_d, denn bei dieser Drehzahl begrenzt allein der Strom. K = T_h/(√2 I_r); I ist der Scheitelwert des Stroms der Endstufe, das √2-Fache eines Effektivwerts</translation>
+    </message>
+    <message>
+        <source>f: K (U/Z − K ω R/Z²) − T_d, for at that speed the voltage alone limits. K = T_h/(√2 I_r); ω is the speed in radians a second, X = N_r ω L, Z² = R² + X²; never less than nothing</source>
+        <translation>f: K (U/Z − K ω R/Z²) − T_d, denn bei dieser Drehzahl begrenzt allein die Spannung. K = T_h/(√2 I_r); ω ist die Drehzahl in Radiant je Sekunde, X = N_r ω L, Z² = R² + X²; nie weniger als null</translation>
+    </message>
+    <message>
+        <source>f: K i − T_d, for at that speed current and voltage both limit. K = T_h/(√2 I_r); I is the peak of the drive&apos;s current, √2 times an effective one; ω is the speed in radians a second, X = N_r ω L, Z² = R² + X², q = −K ω R/Z², d = K ω X/Z², c² = q² + d², a = (I² − U²/Z² + c²)/(2 c); i = (q a + d √(I² − a²))/c; never less than nothing</source>
+        <translation>f: K i − T_d, denn bei dieser Drehzahl begrenzen Strom und Spannung beide. K = T_h/(√2 I_r); I ist der Scheitelwert des Stroms der Endstufe, das √2-Fache eines Effektivwerts; ω ist die Drehzahl in Radiant je Sekunde, X = N_r ω L, Z² = R² + X², q = −K ω R/Z², d = K ω X/Z², c² = q² + d², a = (I² − U²/Z² + c²)/(2 c); i = (q a + d √(I² − a²))/c; nie weniger als null</translation>
     </message>
 </context>
 <context>
@@ -7475,6 +7532,47 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
 </context>
 <context>
+    <name>feedwright::LengthenRow</name>
+    <message>
+        <source>&amp;Longer by</source>
+        <translation>&amp;Länger um</translation>
+    </message>
+    <message>
+        <source>How much longer the travel is to be, in any unit; less than nothing makes it shorter. Screw or belt grow with it.</source>
+        <translation>Um wie viel der Verfahrweg länger werden soll, in jeder Einheit; weniger als null macht ihn kürzer. Spindel oder Riemen wachsen mit.</translation>
+    </message>
+    <message>
+        <source>Make the a&amp;xis so long</source>
+        <translation>Ac&amp;hse so lang machen</translation>
+    </message>
+    <message>
+        <source>Make the axis so long</source>
+        <translation>Achse so lang machen</translation>
+    </message>
+    <message>
+        <source>So much shorter, nothing would be left.</source>
+        <translation>Um so viel kürzer bliebe nichts übrig.</translation>
+    </message>
+    <message>
+        <source>%1 %2 instead of %3</source>
+        <comment>field, its new value, its present one</comment>
+        <translation>%1 %2 statt %3</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between changes</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>lengthen axis %1 by %2</source>
+        <translation>Achse %1 um %2 verlängern</translation>
+    </message>
+    <message>
+        <source>shorten axis %1 by %2</source>
+        <translation>Achse %1 um %2 verkürzen</translation>
+    </message>
+</context>
+<context>
     <name>feedwright::LimitsView</name>
     <message>
         <source>Limits</source>
@@ -7964,16 +8062,16 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>The sheet is written: %1</source>
         <translation>Das Blatt ist geschrieben: %1</translation>
     </message>
+    <message>
+        <source>&amp;Lengthen axis…</source>
+        <translation>Achse &amp;verlängern…</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MoveDistance</name>
     <message>
         <source>Dis&amp;tance of the move</source>
         <translation>&amp;Weg der Fahrt</translation>
-    </message>
-    <message>
-        <source>Distance of the move</source>
-        <translation>Weg der Fahrt</translation>
     </message>
     <message>
         <source>From standstill to standstill, in any unit; a tenth of the travel if nothing is typed. Kept for this axis while the window is open.</source>
@@ -7991,11 +8089,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>= %1</source>
         <comment>what a typed distance became</comment>
         <translation>= %1</translation>
-    </message>
-    <message>
-        <source>▲ %1</source>
-        <comment>sign of a fault, sentence</comment>
-        <translation>▲ %1</translation>
     </message>
 </context>
 <context>
@@ -8487,6 +8580,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>Swap: %1</source>
         <comment>part</comment>
         <translation>Tauschen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::TypedLength</name>
+    <message>
+        <source>▲ %1</source>
+        <comment>sign of a fault, sentence</comment>
+        <translation>▲ %1</translation>
     </message>
 </context>
 <context>

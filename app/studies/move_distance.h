@@ -1,21 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "sheet/file_units.h"
+#include "studies/typed_length.h"
 
 #include <QHash>
-#include <QWidget>
-
-#include <optional>
-
-class QLabel;
-class QLineEdit;
 
 namespace feedwright {
 
 /// How far the move of the study goes: typed in any unit, kept for each axis while the window
 /// lives, in no file. A tenth of the travel until something else is typed.
-class MoveDistance : public QWidget {
+class MoveDistance : public TypedLength {
   Q_OBJECT
 public:
   explicit MoveDistance(QWidget* parent = nullptr);
@@ -29,9 +23,6 @@ public:
 signals:
   void changed();
 
-protected:
-  void changeEvent(QEvent* event) override;
-
 private:
   struct Kept {
     QString text;
@@ -39,16 +30,11 @@ private:
   };
   void take(const QString& text);
   void judge();
-  void say(const QString& text, bool error);
-  void colour_note();
 
-  QLineEdit* editor_ = nullptr;
-  QLabel* note_ = nullptr;
   QHash<QString, Kept> kept_;
   QString axis_;
   Length travel_{};
   FileUnits units_;
-  bool wrong_ = false;
 };
 
 } // namespace feedwright

@@ -262,11 +262,22 @@ private:
                          "change with its length."),
                       said)
                  .trimmed();
+      if (may_shake()) {
+        said = tr("%1 %2", "two sentences")
+                   .arg(said, tr("But at the wanted feed the turning nut may shake the still "
+                                 "screw, the longer the more: read the cautions."));
+      }
     }
     const QString open = open_limits();
     return open.isEmpty()
                ? said
                : tr("%1 Not known yet: %2.", "sentence, names of limits").arg(said, open);
+  }
+
+  bool may_shake() const {
+    return std::ranges::any_of(results_.findings, [](const Finding& finding) {
+      return finding.code == FindingCode::nut_near_shaft_frequency;
+    });
   }
 
   QString said_of_lowest() const {

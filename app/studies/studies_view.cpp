@@ -4,6 +4,7 @@
 #include "fields/wheel_guard.h"
 #include "files/write_file.h"
 #include "prompts/prompts.h"
+#include "studies/lengthen_row.h"
 #include "studies/move_distance.h"
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
@@ -21,6 +22,7 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <iterator>
 
 namespace feedwright {
@@ -41,11 +43,13 @@ StudiesView::StudiesView(MachineDocument& document, QWidget* parent)
   QWidget* chooser = make_chooser();
   auto* plot = new QWidget(this);
   distance_ = new MoveDistance(plot);
+  longer_ = new LengthenRow(document_, plot);
   canvas_ = new StudyCanvas(plot);
   auto* plot_layout = new QVBoxLayout(plot);
   plot_layout->setContentsMargins(0, 0, 0, 0);
   plot_layout->setSpacing(4);
   plot_layout->addWidget(distance_);
+  plot_layout->addWidget(longer_);
   plot_layout->addWidget(canvas_, 1);
   working_ = new WorkingView(document_, this);
   auto* layout = new QVBoxLayout(this);
@@ -128,6 +132,11 @@ void StudiesView::show_study(int study) {
   tabs_->setCurrentIndex(study);
 }
 
+void StudiesView::show_lengthening() {
+  show_study(int(std::ranges::find(all_studies, Study::stretch) - std::begin(all_studies)));
+  longer_->take_keyboard();
+}
+
 int StudiesView::study() const {
   return tabs_->currentIndex();
 }
@@ -165,6 +174,10 @@ void StudiesView::show_plot(int study) {
   const Study chosen = all_studies[study];
   const AxisResults* results = document_.current();
   distance_->setVisible(chosen == Study::move && results != nullptr);
+  longer_->setVisible(chosen == Study::stretch && document_.current_axis() != nullptr);
+  if (chosen == Study::stretch) {
+    longer_->show_axis();
+  }
   if (results == nullptr) {
     canvas_->show_nothing(tr("Not computed: the machine has faults, listed with the limits."));
     return;

@@ -14,6 +14,7 @@ class QTabBar;
 
 namespace feedwright {
 
+class LengthenRow;
 class MoveDistance;
 class Prompts;
 class StudyCanvas;
@@ -28,6 +29,8 @@ public:
 
   static int study_count();
   void show_study(int study);
+  /// The study of what more length does, the keyboard where a length can be typed.
+  void show_lengthening();
   int study() const;
   QString study_title(int study) const;
   StudyCanvas& canvas() { return *canvas_; }
@@ -61,6 +64,7 @@ private:
   QStackedLayout* stack_ = nullptr;
   StudyCanvas* canvas_ = nullptr;
   MoveDistance* distance_ = nullptr;
+  LengthenRow* longer_ = nullptr;
   WorkingView* working_ = nullptr;
   std::function<Prompts&()> prompts_;
 };

@@ -26,8 +26,10 @@ constexpr FieldWords field_words[] = {
          "Words",
          "Most steps a second the controller can send. More microsteps use it up sooner.")},
     {"spindle.power", QT_TRANSLATE_NOOP("Words", "spindle power"),
-     QT_TRANSLATE_NOOP("Words", "Power of the spindle motor at its speed in the cut; left open, no "
-                                "cut is limited by it.")},
+     QT_TRANSLATE_NOOP("Words",
+                       "Power of the spindle motor at its speed in the cut. Only load cases "
+                       "reckoned from tool and material go by it; left open, no cut is "
+                       "limited by it.")},
     {"spindle.efficiency", QT_TRANSLATE_NOOP("Words", "spindle efficiency"),
      QT_TRANSLATE_NOOP("Words", "Share of the spindle's power that reaches the tool.")},
     {"axis.letter", QT_TRANSLATE_NOOP("Words", "letter"),

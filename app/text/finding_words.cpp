@@ -41,9 +41,10 @@ constexpr Word sentences[] = {
     {"held_unpowered_by_detent",
      QT_TRANSLATE_NOOP("Words",
                        "Without power only friction and the motor's detent torque hold the axis: "
-                       "gravity puts %1 on the motor, detent resists with %2. Vibration and wear "
-                       "can overcome that, and it then falls. Fit a brake or a counterbalance, "
-                       "keep clear below it; keep to your local rules.")},
+                       "weight less counterbalance puts %1 on the motor, detent resists with %2. "
+                       "Vibration and wear can overcome that, and the axis then runs off. Fit a "
+                       "brake, or balance it; keep clear of its way and keep to your local "
+                       "rules.")},
     {"near_whip",
      QT_TRANSLATE_NOOP("Words",
                        "The wanted feed turns the screw at %1, past the allowed %2 and near the "
@@ -61,10 +62,15 @@ constexpr Word sentences[] = {
      QT_TRANSLATE_NOOP(
          "Words", "The wanted feed turns the motor at %1; its torque is known only up to %2.")},
     {"points_at_other_voltage",
+     QT_TRANSLATE_NOOP(
+         "Words", "The torque curve was taken at %1, the supply gives only %2. At less voltage "
+                  "the torque falls earlier, so the curve's speeds are taken down with it. "
+                  "That is an estimate; find the curve for your voltage.")},
+    {"curve_of_less_voltage",
      QT_TRANSLATE_NOOP("Words",
-                       "The torque curve was taken at %1, the supply gives %2. At less voltage the "
-                       "torque falls earlier: the curve's speeds are taken down with it, an "
-                       "estimate; at more they are kept. Find the curve for yours.")},
+                       "The torque curve was taken at %1, the supply gives %2. At more voltage the "
+                       "torque falls later; nothing is reckoned for that, the curve is used as it "
+                       "is. The motor may give more at speed; find the curve for your voltage.")},
     {"few_teeth_in_mesh",
      QT_TRANSLATE_NOOP("Words",
                        "Only %1 teeth of a driven pulley are in mesh; under %2 the belt carries "
@@ -76,9 +82,32 @@ constexpr Word sentences[] = {
                        "sleeves, hair and cables. Keep to your local rules.")},
     {"hold_beyond_motor",
      QT_TRANSLATE_NOOP("Words",
-                       "At rest gravity asks %1 of the motor, more than the %2 it may be asked to "
+                       "At rest weight and counterbalance together ask %1 of the motor, more than "
+                       "the %2 it may be asked to "
                        "hold: the axis can slip even with the power on. Keep hands from below it, "
                        "and fit a brake or a counterbalance; keep to your local rules.")},
+    {"axis_can_rise",
+     QT_TRANSLATE_NOOP(
+         "Words", "The counterbalance pulls more than the axis weighs. When the power goes the "
+                  "axis can rise: that puts %1 on the motor, which resists with %2 unpowered. "
+                  "Hands and heads above it are in danger. Lessen the counterbalance, or fit a "
+                  "brake that holds both ways; keep to your local rules, and ask somebody "
+                  "qualified.")},
+    {"lifting_axis_flat",
+     QT_TRANSLATE_NOOP(
+         "Words", "The axis is called Z but lies flat: its incline is 0°. If it lifts, give the "
+                  "incline, 90° for straight up; until then its weight counts only as friction, "
+                  "and nothing warns that it could fall.")},
+    {"torque_from_ratings",
+     QT_TRANSLATE_NOOP(
+         "Words", "The torque at speed is reckoned from the motor's ratings, without iron loss "
+                  "and saturation: a measured curve lies lower, the more so the faster. Find "
+                  "the maker's curve for your drive and voltage, or leave a larger reserve.")},
+    {"preset_figures",
+     QT_TRANSLATE_NOOP("Words",
+                       "Of this part's figures nobody has given %1: they are the program's own, to "
+                       "have something to compute with. Put in those of the data sheet, or take a "
+                       "part from a list, before you buy.")},
     {"typical_figures",
      QT_TRANSLATE_NOOP("Words",
                        "The figures of this part are typical, not your supplier's. Put in those of "

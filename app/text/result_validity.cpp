@@ -150,9 +150,10 @@ constexpr Word of_motion[] = {
      QT_TRANSLATE_NOOP("Words", "One coefficient at all speeds. Left out: stick at rest, cold "
                                 "grease, guides out of true.")},
     {"falling_acceleration",
-     QT_TRANSLATE_NOOP("Words",
-                       "With friction as given. A worn or shaken drive falls faster; do not "
-                       "stand under it.")},
+     QT_TRANSLATE_NOOP(
+         "Words", "With friction and drags as given; zero where they hold it. The caution that "
+                  "an axis can fall does not count on them: a worn or shaken drive falls, and "
+                  "faster. Do not stand under it.")},
     {"holding_torque_needed",
      QT_TRANSLATE_NOOP("Words", "Guide friction is not counted on. Without power only a brake or a "
                                 "counterbalance holds.")},

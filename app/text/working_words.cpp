@@ -45,7 +45,7 @@ constexpr Word constants[] = {
     {"r_1", QT_TRANSLATE_NOOP("Words", "pitch radius of the motor pulley")},
     {"t_Σ", QT_TRANSLATE_NOOP("Words", "time of a cycle")},
     {"x", QT_TRANSLATE_NOOP("Words", "length of screw from bearing to nut, at its weakest")},
-    {"x_t", QT_TRANSLATE_NOOP("Words", "length of screw that twists, the nut at its farthest")},
+    {"l_t", QT_TRANSLATE_NOOP("Words", "length of screw that twists, the nut at its farthest")},
     {"z_1", QT_TRANSLATE_NOOP("Words", "teeth of the motor pulley")},
     {"z_2", QT_TRANSLATE_NOOP("Words", "teeth of the screw pulley")},
     {"z_min", QT_TRANSLATE_NOOP("Words", "teeth of the smaller pulley")},
@@ -69,10 +69,39 @@ constexpr Word solved_equations[] = {
                                              "speed, from the maker's figures or ISO 5295")},
     {"mesh_factor", QT_TRANSLATE_NOOP("Words", "f: one from six teeth in mesh up, a fifth less for "
                                                "each tooth fewer")},
-    {"motor_curve",
+    {"motor_points",
+     QT_TRANSLATE_NOOP("Words", "f: the motor's torque at that speed: its points joined by a curve "
+                                "that never overshoots them (monotone cubic), less in proportion "
+                                "where the drive is set below the rated current")},
+    {"motor_points_taken_down",
+     QT_TRANSLATE_NOOP(
+         "Words", "f: the motor's torque at that speed: its points, their speeds times "
+                  "(U − R I)/(U_p + R I) for the lower supply, U_p the voltage they were taken "
+                  "at, R I the winding's drop at the peak of the current (0 where not known), "
+                  "joined by a curve that never overshoots them (monotone cubic), less in "
+                  "proportion where the drive is set below the rated current")},
+    {"motor_points_fitted",
      QT_TRANSLATE_NOOP("Words",
-                       "f: the motor's torque at that speed: its points joined by a curve "
-                       "that never overshoots them (monotone cubic), or from its ratings")},
+                       "f: the motor's torque at that speed, from its ratings at the supply's "
+                       "voltage, with the inductance and the loss that meet its points best")},
+    {"ratings_by_current",
+     QT_TRANSLATE_NOOP("Words",
+                       "f: K I − T_d, for at that speed the current alone limits. "
+                       "K = T_h/(√2 I_r); I is the peak of the drive's current, √2 times an "
+                       "effective one")},
+    {"ratings_by_voltage",
+     QT_TRANSLATE_NOOP("Words",
+                       "f: K (U/Z − K ω R/Z²) − T_d, for at that speed the voltage alone limits. "
+                       "K = T_h/(√2 I_r); ω is the speed in radians a second, X = N_r ω L, "
+                       "Z² = R² + X²; never less than nothing")},
+    {"ratings_by_both",
+     QT_TRANSLATE_NOOP("Words",
+                       "f: K i − T_d, for at that speed current and voltage both limit. "
+                       "K = T_h/(√2 I_r); I is the peak of the drive's current, √2 times an "
+                       "effective one; ω is the speed in radians a second, X = N_r ω L, "
+                       "Z² = R² + X², q = −K ω R/Z², d = K ω X/Z², c² = q² + d², "
+                       "a = (I² − U²/Z² + c²)/(2 c); i = (q a + d √(I² − a²))/c; never less than "
+                       "nothing")},
     {"torque_meets_need",
      QT_TRANSLATE_NOOP("Words", "f: the lowest motor speed at which the usable "
                                 "torque has fallen to the need, found by root finding")},

@@ -70,7 +70,7 @@ private:
     out_.preloaded_pair = screw.nuts == NutArrangement::preloaded_pair;
     out_.screw_text = train_words::screw(about_);
     out_.nut_text = train_words::nut(screw);
-    out_.span_text = (out_.nut_turns ? tr("%1 between clamps") : tr("%1 between bearings"))
+    out_.span_text = (out_.nut_turns ? tr("%1 between end supports") : tr("%1 between bearings"))
                          .arg(shown(PartSlot::drive, "span"));
   }
 
@@ -175,11 +175,18 @@ private:
         results_ != nullptr && results_->gravity_force
             ? tr("gravity %1").arg(words::quantity(any(*results_->gravity_force), "N", 3))
             : tr("gravity");
-    out_.can_fall =
-        results_ != nullptr && std::ranges::any_of(results_->findings, [](const Finding& finding) {
-          return finding.code == FindingCode::axis_can_fall;
-        });
-    if (out_.can_fall) {
+    const auto found = [this](FindingCode code) {
+      return results_ != nullptr &&
+             std::ranges::any_of(results_->findings,
+                                 [code](const Finding& finding) { return finding.code == code; });
+    };
+    if (found(FindingCode::axis_can_rise)) {
+      out_.can_fall = true;
+      out_.fall_text = tr("▲ can rise");
+      out_.gravity_text = tr("▲ %1 more than the weight, can rise", "pull of the counterbalance")
+                              .arg(words::quantity(any(*results_->gravity_force), "N", 3));
+    } else if (found(FindingCode::axis_can_fall)) {
+      out_.can_fall = true;
       out_.fall_text = tr("▲ can fall");
       out_.gravity_text = tr("▲ %1, can fall", "gravity with its force").arg(out_.gravity_text);
     }

@@ -108,7 +108,7 @@ struct TrainGeometry {
   QString carriage_text; ///< a line each
   QString guides_text;
   QString cut_text;
-  bool can_fall = false; ///< when the power goes: what stands in the drawing says so
+  bool can_fall = false; ///< or rise, when the power goes: what stands in the drawing says so
   QString fall_text;     ///< that it can, in few words
   QString gravity_text;
   QString lying_text; ///< of an axis that does not lie as it is drawn

@@ -50,6 +50,7 @@ public:
   static QString danger(FindingCode code) {
     switch (code) {
     case FindingCode::axis_can_fall: return tr("can fall");
+    case FindingCode::axis_can_rise: return tr("can rise");
     case FindingCode::whip_beyond_critical: return tr("would whip");
     case FindingCode::hold_beyond_motor: return tr("can slip at rest");
     case FindingCode::near_whip: return tr("runs near whip");

@@ -2,6 +2,7 @@
 
 // The Edit and Axis menus.
 
+#include "studies/studies_view.h"
 #include "window/axis_actions.h"
 #include "window/banner.h"
 #include "window/main_window.h"
@@ -74,6 +75,11 @@ void MainWindow::make_axis_menu() {
                             [this] { feedwright::add_axis(*document_); });
   QAction* twin = add_action(menu, QStringLiteral("duplicate_axis"), tr("&Duplicate axis"), {},
                              [this] { feedwright::duplicate_axis(*document_); });
+  QAction* longer =
+      add_action(menu, QStringLiteral("lengthen_axis"), tr("&Lengthen axis…"), {}, [this] {
+        show_axis(document_->selection().axis);
+        studies_->show_lengthening();
+      });
   QAction* remove = add_action(menu, QStringLiteral("remove_axis"), tr("&Remove axis"), {},
                                [this] { feedwright::remove_axis(*document_); });
   menu.addSeparator();
@@ -89,9 +95,10 @@ void MainWindow::make_axis_menu() {
     action->setShortcutContext(Qt::WidgetShortcut);
     list->addAction(action);
   }
-  const auto update = [this, add, twin, remove, up, down] {
+  const auto update = [this, add, twin, longer, remove, up, down] {
     add->setEnabled(has_room_for_axes(*document_));
     twin->setEnabled(document_->current_axis() != nullptr && has_room_for_axes(*document_));
+    longer->setEnabled(document_->current_axis() != nullptr);
     remove->setEnabled(document_->machine().axes.size() > 1);
     up->setEnabled(can_move_axis(*document_, -1));
     down->setEnabled(can_move_axis(*document_, 1));

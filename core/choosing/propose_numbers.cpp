@@ -3,6 +3,7 @@
 // Inputs that may have any value: the least change of each that reaches the limit, on a grid that
 // a builder can work to.
 
+#include "choosing/lengthen.h"
 #include "choosing/trial.h"
 #include "units/read_quantity.h"
 #include "units/write_quantity.h"
@@ -169,20 +170,11 @@ private:
 /// What moves along with a length between bearings: the whole shaft is as much shorter.
 std::optional<FieldChange> overall_length_with(const Trial& trial, const FieldChange& span) {
   const auto overall = field_of(trial.machine(), 0, PartSlot::drive, "overall_length");
-  const auto* whole = overall ? std::get_if<AnyQuantity>(&overall->value) : nullptr;
-  if (whole == nullptr) {
-    return std::nullopt;
-  }
-  const double less = std::get<AnyQuantity>(span.before).si - std::get<AnyQuantity>(span.after).si;
-  if (whole->si <= less) {
-    return std::nullopt;
-  }
-  const Unit& unit = trial.unit_of(*overall);
-  constexpr int digits = 10; // sheds what the difference adds
-  FieldChange change{PartSlot::drive, overall->info.member, overall->value, {}, {}};
-  change.text = write_quantity({Kind::length, whole->si - less}, unit, digits);
-  change.after = read_quantity(change.text, Kind::length, &unit)->value;
-  return change;
+  const Length less =
+      from_si<Length>(std::get<AnyQuantity>(span.before).si - std::get<AnyQuantity>(span.after).si);
+  return overall
+             ? lengthened_field(PartSlot::drive, *overall, Length(-less), trial.unit_of(*overall))
+             : std::nullopt;
 }
 
 class NumberSearch {

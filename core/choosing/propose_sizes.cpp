@@ -17,7 +17,9 @@ namespace {
 using S = PartSlot;
 
 // common practice, no source: what shops keep and drives can be set to.
-constexpr std::int64_t microsteps[] = {1, 2, 4, 8, 16, 32, 64, 128, 256};
+// Finer ones make motion smoother, hardly finer: friction and load angle are larger than a step of
+// them. From sixteen on nothing is gained by more; common practice, no source.
+constexpr std::int64_t microsteps[] = {1, 2, 4, 8, 16};
 constexpr std::int64_t servo_steps[] = {400,  800,  1000, 1600,  2000,  2500,  3200, 4000,
                                         5000, 6400, 8000, 10000, 12800, 20000, 40000};
 constexpr std::string_view voltages[] = {"12 V", "24 V", "36 V", "48 V", "60 V", "72 V"};

@@ -124,7 +124,12 @@ auto order_of(const Remedy& remedy) {
                     remedy.outcome != RemedyOutcome::all_well, remedy.nature, remedy.size);
 }
 
+/// A figure that was open is the program's until the builder has looked it up.
 EntryNote note_of(const FieldChange& change) {
+  if (std::holds_alternative<std::monostate>(change.before) &&
+      std::holds_alternative<AnyQuantity>(change.after)) {
+    return {{}, Origin::preset};
+  }
   return {change.text, Origin::entered};
 }
 
@@ -146,16 +151,25 @@ std::optional<Machine> with_remedy(const Machine& machine, std::size_t axis, con
   if (axis >= machine.axes.size()) {
     return std::nullopt;
   }
-  Machine changed = machine;
   if (remedy.part) {
     if (*remedy.part >= parts.size()) {
       return std::nullopt;
     }
+    Machine changed = machine;
     const ListedPart& part = parts[*remedy.part];
     return take_part(changed, axis, slot_of(part.kind), part) ? std::optional(std::move(changed))
                                                               : std::nullopt;
   }
-  for (const FieldChange& change : remedy.changes) {
+  return with_changes(machine, axis, remedy.changes);
+}
+
+std::optional<Machine> with_changes(const Machine& machine, std::size_t axis,
+                                    std::span<const FieldChange> changes) {
+  if (axis >= machine.axes.size()) {
+    return std::nullopt;
+  }
+  Machine changed = machine;
+  for (const FieldChange& change : changes) {
     if (!set_field(changed, axis, change.slot, change.member, change.after, note_of(change))) {
       return std::nullopt;
     }

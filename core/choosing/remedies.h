@@ -31,4 +31,9 @@ std::vector<Remedy> remedies(const Machine& machine, std::size_t axis, LimitId l
 std::optional<Machine> with_remedy(const Machine& machine, std::size_t axis, const Remedy& remedy,
                                    std::span<const ListedPart> parts);
 
+/// The machine with those fields of an axis changed, each with its text and origin. Nothing if it
+/// does not take one of them.
+std::optional<Machine> with_changes(const Machine& machine, std::size_t axis,
+                                    std::span<const FieldChange> changes);
+
 } // namespace feedwright

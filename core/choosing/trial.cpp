@@ -173,14 +173,7 @@ TriedPart Trial::with(const ListedPart& part) {
 }
 
 const Unit& Trial::unit_of(const FieldView& field) const {
-  const Unit* usual = find_unit(field.info.kind, field.info.unit);
-  if (!field.note.text.empty()) {
-    const auto typed = read_quantity(field.note.text, field.info.kind, usual);
-    if (typed && typed->unit != nullptr) {
-      return *typed->unit;
-    }
-  }
-  return units_.unit_of(field.info.kind, field.info.unit);
+  return units_.unit_of(field);
 }
 
 std::optional<FieldChange> Trial::change_to(PartSlot slot, std::string_view member,

@@ -14,7 +14,7 @@ namespace {
 
 using namespace literals;
 
-/// Fields of one axis set as if they had been typed, so that the file and the form say so.
+/// One axis changed part by part, each field with where its value comes from.
 class Swapper {
 public:
   Swapper(Machine& machine, std::size_t axis, const SwapAids& aids, bool remember)
@@ -50,8 +50,13 @@ private:
   Axis& axis() { return machine_.axes.at(number_); }
   BeltLoopDrive& loop() { return std::get<BeltLoopDrive>(axis().transmission); }
 
+  /// What was asked for counts as entered; figures and counts that only have to go with it are the
+  /// program's own, and say so.
   bool put(PartSlot slot, std::string_view member, const FieldValue& value) {
-    return set_field(machine_, number_, slot, member, value, {{}, Origin::entered});
+    const bool asked_for =
+        std::holds_alternative<std::string>(value) || std::holds_alternative<bool>(value);
+    return set_field(machine_, number_, slot, member, value,
+                     {{}, asked_for ? Origin::entered : Origin::preset});
   }
 
   /// A part of this session that stood there before and that `wanted` accepts; the latest.

@@ -282,8 +282,7 @@ private:
       return;
     }
     if (field.set(part, *value)) {
-      const bool preset = has(named.presets, field.info.member) &&
-                          may_be_preset(field.info, field.get(part), field.get(Part()));
+      const bool preset = has(named.presets, field.info.member) && may_be_preset(field.info);
       if (!preset) {
         part.notes.entries[std::string(field.info.member)] = note;
       }

@@ -57,7 +57,7 @@ void write_fields(JsonWriter& json, const Part& part) {
     json.member(field.info.member);
     write_value(json, field.info, value, note);
     // Written because a file must say it, but nobody has given it.
-    if (note == nullptr && may_be_preset(field.info, value, field.get(fresh))) {
+    if (note == nullptr && may_be_preset(field.info)) {
       presets.push_back(field.info.member);
     } else if (note == nullptr || note->origin == Origin::entered) {
       changed.push_back(field.info.member);

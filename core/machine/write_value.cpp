@@ -79,8 +79,8 @@ void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& valu
   }
 }
 
-bool may_be_preset(const FieldInfo& info, const FieldValue& value, const FieldValue& fresh) {
-  return info.type == FieldType::table || (info.type != FieldType::text && value == fresh);
+bool may_be_preset(const FieldInfo& info) {
+  return info.type != FieldType::text;
 }
 
 } // namespace feedwright

@@ -14,8 +14,8 @@ namespace feedwright {
 void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& value,
                  const EntryNote* note);
 
-/// Whether a value that the file must have can be what a fresh part begins with, `fresh`. A table
-/// begins with rows to type over, whichever they are.
-bool may_be_preset(const FieldInfo& info, const FieldValue& value, const FieldValue& fresh);
+/// Whether what stands there can be the program's own: what a fresh part begins with, or what a swap
+/// of parts put there so that the machine can be computed.
+bool may_be_preset(const FieldInfo& info);
 
 } // namespace feedwright

@@ -44,4 +44,15 @@ const Unit& FileUnits::unit_of(Kind kind, std::string_view usual) const {
   return found != nullptr ? *found : si_unit(kind);
 }
 
+const Unit& FileUnits::unit_of(const FieldView& field) const {
+  const Unit* usual = find_unit(field.info.kind, field.info.unit);
+  if (!field.note.text.empty()) {
+    const auto typed = read_quantity(field.note.text, field.info.kind, usual);
+    if (typed && typed->unit != nullptr) {
+      return *typed->unit;
+    }
+  }
+  return unit_of(field.info.kind, field.info.unit);
+}
+
 } // namespace feedwright

@@ -20,6 +20,8 @@ public:
   /// value of its kind, targets first. Of lengths and leads only inches count so, for millimetres
   /// and micrometres are the same system and each has its place.
   const Unit& unit_of(Kind kind, std::string_view usual) const;
+  /// The unit a quantity's field was typed in; where none was, that of its kind.
+  const Unit& unit_of(const FieldView& field) const;
 
 private:
   void take(const Machine& machine, std::size_t axis, PartSlot slot);

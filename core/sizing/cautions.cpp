@@ -24,6 +24,7 @@ struct Cautions {
   }
 
   void falling() const {
+    lying_flat();
     const bool inclined = *axis.basics.incline != Angle() && *out.gravity_force > 0_N;
     if (!inclined) {
       return;
@@ -35,8 +36,9 @@ struct Cautions {
     const Torque gravity = *out.holding_torque_needed;
     if (!axis.carriage.brake) {
       // However little gravity asks: a shaken motor's detent holds nothing for certain.
-      add(gravity > motor.detent_torque() ? FindingCode::axis_can_fall
-                                          : FindingCode::held_unpowered_by_detent,
+      const FindingCode moves =
+          out.overbalanced ? FindingCode::axis_can_rise : FindingCode::axis_can_fall;
+      add(gravity > motor.detent_torque() ? moves : FindingCode::held_unpowered_by_detent,
           PartSlot::carriage, any(gravity), any(motor.detent_torque()));
     } else if (gravity > 0_N_m) {
       add(FindingCode::brake_not_judged, PartSlot::carriage, any(gravity));
@@ -45,6 +47,15 @@ struct Cautions {
     if (held && gravity > *held * motor.usable_share()) {
       add(FindingCode::hold_beyond_motor, PartSlot::motor, any(gravity),
           any(Torque(*held * motor.usable_share())));
+    }
+  }
+
+  /// Z is the axis of the spindle (ISO 841), on a router or mill of this kind nearly always the one
+  /// that lifts. Given as lying flat, nothing would be said of its fall.
+  void lying_flat() const {
+    const bool is_z = axis.basics.letter == "Z" || axis.basics.letter == "z";
+    if (is_z && *axis.basics.incline == Angle()) {
+      add(FindingCode::lifting_axis_flat, PartSlot::axis);
     }
   }
 
@@ -83,8 +94,12 @@ struct Cautions {
           any(*machine.supply.voltage));
     } else if (points != nullptr && points->points_voltage &&
                **points->points_voltage != *machine.supply.voltage) {
-      add(FindingCode::points_at_other_voltage, PartSlot::motor, any(**points->points_voltage),
-          any(*machine.supply.voltage));
+      add(**points->points_voltage > *machine.supply.voltage ? FindingCode::points_at_other_voltage
+                                                             : FindingCode::curve_of_less_voltage,
+          PartSlot::motor, any(**points->points_voltage), any(*machine.supply.voltage));
+    }
+    if (std::holds_alternative<StepperByRatings>(axis.motor)) {
+      add(FindingCode::torque_from_ratings, PartSlot::motor);
     }
   }
 
@@ -193,12 +208,25 @@ struct Cautions {
     }
   }
 
-  void typical() const {
-    const auto is_typical = [](const PartNotes& notes) {
-      return notes.source.find("typical") != std::string::npos;
-    };
+  /// How many figures of a part that must have them nobody has given.
+  template <class Part>
+  static int count_preset(const Part& part) {
+    return static_cast<int>(
+        std::ranges::count_if(FieldsOf<Part>::list(), [&](const Field<Part>& field) {
+          const bool is_figure =
+              field.info.type == FieldType::quantity || field.info.type == FieldType::table;
+          return is_figure && field.info.presence == Presence::required &&
+                 !part.notes.entries.contains(field.info.member);
+        }));
+  }
+
+  /// What is bought by figures that nobody, or no supplier, has given.
+  void unproven_figures() const {
     const auto note = [&](const auto& part, PartSlot slot) {
-      if (is_typical(part.notes)) {
+      if (const int preset = count_preset(part); preset > 0) {
+        add(FindingCode::preset_figures, slot, any(from_si<Ratio>(double(preset))));
+      }
+      if (part.notes.source.find("typical") != std::string::npos) {
         add(FindingCode::typical_figures, slot);
       }
     };
@@ -222,7 +250,7 @@ void find_cautions(const Machine& machine, const Axis& axis, const AxisPreparati
   cautions.belts();
   cautions.pairs();
   cautions.lengths();
-  cautions.typical();
+  cautions.unproven_figures();
 }
 
 } // namespace feedwright

@@ -17,6 +17,8 @@ std::string_view member_of(FindingCode code, PartSlot part) {
   case FindingCode::axis_can_fall:
   case FindingCode::held_unpowered_by_detent:
   case FindingCode::brake_not_judged: return "brake";
+  case FindingCode::axis_can_rise: return "counterbalance";
+  case FindingCode::lifting_axis_flat: return "incline";
   case FindingCode::near_whip:
   case FindingCode::whip_beyond_critical:
   case FindingCode::nut_near_shaft_frequency:
@@ -27,6 +29,7 @@ std::string_view member_of(FindingCode code, PartSlot part) {
   case FindingCode::slack_belt: return "tension";
   case FindingCode::motor_curve_ends: return "points";
   case FindingCode::points_at_other_voltage:
+  case FindingCode::curve_of_less_voltage:
   case FindingCode::curve_reckoned_anew: return "points_voltage";
   case FindingCode::cut_capped_by_spindle: return "load_cases";
   case FindingCode::guard_moving_belt: return "belt_length";

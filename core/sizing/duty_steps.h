@@ -192,10 +192,10 @@ void cycle(SizingState<W>& s) {
         s, rms_torque,
         s.solved("rms_torque", *mean, s.motor_side_inertia, s.screw_side_inertia, s.friction));
   }
-  if (!s.motor.is_stepper()) {
-    if (const auto held = s.motor.usable(AngularVelocity(), Duty::continuous)) {
-      FEEDWRIGHT_KEEP(s, continuous_torque, s.solved("motor_curve", *held));
-    }
+  if (const auto* servo = std::get_if<Servo>(&s.axis.motor)) {
+    FEEDWRIGHT_KEEP(s, continuous_torque,
+                    s.in(PartSlot::motor, "continuous_torque", *servo->continuous_torque) *
+                        s.in(PartSlot::motor, "usable_share", s.motor.usable_share()));
   }
   if (whole) {
     life(s, sums);

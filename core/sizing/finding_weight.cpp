@@ -10,6 +10,7 @@ namespace {
 
 constexpr FindingCode in_order[] = {
     FindingCode::axis_can_fall,
+    FindingCode::axis_can_rise,
     FindingCode::whip_beyond_critical,
     FindingCode::hold_beyond_motor,
     FindingCode::near_whip,
@@ -19,6 +20,7 @@ constexpr FindingCode in_order[] = {
     FindingCode::held_unpowered_by_detent,
     FindingCode::self_locking_not_promised,
     FindingCode::brake_not_judged,
+    FindingCode::lifting_axis_flat,
     FindingCode::screw_too_short,
     FindingCode::overall_below_span,
     FindingCode::sides_can_skew,
@@ -31,7 +33,10 @@ constexpr FindingCode in_order[] = {
     FindingCode::motor_curve_ends,
     FindingCode::cut_capped_by_spindle,
     FindingCode::points_at_other_voltage,
+    FindingCode::curve_of_less_voltage,
     FindingCode::curve_reckoned_anew,
+    FindingCode::torque_from_ratings,
+    FindingCode::preset_figures,
     FindingCode::typical_figures,
 };
 

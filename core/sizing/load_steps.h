@@ -9,7 +9,7 @@
 #include "mechanics/screw_life.h"
 #include "mechanics/screw_thread.h"
 #include "mechanics/two_sides.h"
-#include "sizing/sizing_state.h"
+#include "sizing/curve_steps.h"
 
 namespace feedwright {
 
@@ -28,6 +28,7 @@ void resisting_forces(SizingState<W>& s) {
           : along - s.in(PartSlot::carriage, "counterbalance", *carriage.counterbalance);
   s.gravity =
       FEEDWRIGHT_KEEP(s, gravity_force, value_of(balanced) < Force() ? -balanced : balanced);
+  s.out.overbalanced = value_of(balanced) < Force();
   const auto across = weight * cos(incline);
   const auto pressed = value_of(across) < Force() ? -across : across;
   const auto blocks = s.in(PartSlot::guides, "blocks", double(guides.blocks));
@@ -170,7 +171,7 @@ void keep_case_torque(SizingState<W>& s, const CaseResult& worst, double reserve
     return;
   }
   const auto usable = s.in(PartSlot::motor, "usable_share", s.motor.usable_share()) *
-                      s.solved("motor_curve", *whole, feed / s.motor_travel);
+                      torque_on_curve(s, *whole, feed / s.motor_travel, Duty::continuous);
   const auto needed = steady_torque(s, side_force(s, thrust) + s.gravity + s.friction);
   FEEDWRIGHT_KEEP(s, load_case_reserve,
                   value_of(needed) > Torque()

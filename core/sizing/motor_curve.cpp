@@ -76,6 +76,7 @@ void MotorCurve::take(const StepperByPoints& motor, const Supply& supply) {
   }
   const double slower = speed_share(motor, supply);
   last_speed_ = *last_speed_ * slower;
+  taken_down_ = slower < 1.0;
   Points points;
   points.reserve(motor.points.size());
   // A drive set below the rated current makes less; at speed, where the voltage rules, this is on
@@ -146,6 +147,23 @@ std::optional<Torque> MotorCurve::torque(AngularVelocity speed, Duty duty) const
   const auto& servo = std::get<ServoRegions>(model_);
   const Torque held = duty == Duty::continuous ? servo.continuous : servo.peak;
   return speed <= servo.rated ? held : Torque(held * (servo.rated / speed));
+}
+
+CurveEquation MotorCurve::equation(AngularVelocity speed) const {
+  if (const auto* winding = std::get_if<StepperWinding>(&model_)) {
+    switch (pull_out(*winding, speed).bound) {
+    case PullOutBound::current: return CurveEquation::ratings_by_current;
+    case PullOutBound::voltage: return CurveEquation::ratings_by_voltage;
+    case PullOutBound::both: return CurveEquation::ratings_by_both;
+    }
+  }
+  if (const auto* servo = std::get_if<ServoRegions>(&model_)) {
+    return speed <= servo->rated ? CurveEquation::servo_held : CurveEquation::servo_falling;
+  }
+  if (fitted() != nullptr) {
+    return CurveEquation::fitted;
+  }
+  return taken_down_ ? CurveEquation::points_taken_down : CurveEquation::points;
 }
 
 std::optional<Torque> MotorCurve::usable(AngularVelocity speed, Duty duty) const {

@@ -13,6 +13,18 @@ namespace feedwright {
 /// For how long the motor is asked: a servo gives more for a moment than for ever.
 enum class Duty : std::uint8_t { short_time, continuous };
 
+/// What a torque of the curve comes from.
+enum class CurveEquation : std::uint8_t {
+  points,            ///< joined by a monotone cubic
+  points_taken_down, ///< the same, their speeds less for a lower supply
+  fitted,            ///< winding and loss fitted to the points
+  ratings_by_current,
+  ratings_by_voltage,
+  ratings_by_both,
+  servo_held,    ///< up to the rated speed
+  servo_falling, ///< as one over the speed
+};
+
 /// The motor's torque against speed, made ready once from its points or ratings.
 class MotorCurve {
 public:
@@ -23,6 +35,8 @@ public:
   std::optional<Torque> torque(AngularVelocity speed, Duty duty) const;
   /// torque() times the share that may be used.
   std::optional<Torque> usable(AngularVelocity speed, Duty duty) const;
+  /// How torque() finds it.
+  CurveEquation equation(AngularVelocity speed) const;
   /// End of the known curve; nothing for a motor known by ratings.
   std::optional<AngularVelocity> last_speed() const { return last_speed_; }
   /// Lowest speed at which the usable torque has fallen to `need`; the end of the curve if it never
@@ -70,6 +84,7 @@ private:
   double steps_per_turn_ = 200.0;
   bool holds_position_ = true;
   double rotor_teeth_ = 0.0;
+  bool taken_down_ = false;
 };
 
 } // namespace feedwright

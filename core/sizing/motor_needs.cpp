@@ -50,8 +50,12 @@ MotorNeed need(const State& s, MotorState state, Velocity feed, Duty duty,
                const std::array<Torque, torque_share_count>& shares) {
   const AngularVelocity speed = feed / s.motor_travel;
   const Torque torque = sum(shares);
-  const auto has =
-      state == MotorState::holding ? s.motor.holding_torque() : s.motor.usable(speed, duty);
+  // Held at rest the same share is left free as in motion; the caution of a load too heavy to hold
+  // goes by it too.
+  const auto held = s.motor.holding_torque();
+  const auto has = state != MotorState::holding ? s.motor.usable(speed, duty)
+                   : held ? std::optional<Torque>(*held * s.motor.usable_share())
+                          : std::nullopt;
   const AngularVelocity up_to = s.motor.speed_meeting(torque, duty);
   const double margin = has && torque > Torque() ? number(*has / torque) : has ? clear_margin : 0.0;
   return {state, torque, speed, feed, has, verdict_of(margin), up_to, up_to * s.motor_travel,

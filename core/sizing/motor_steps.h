@@ -52,7 +52,8 @@ void motor_at_wanted_feed(SizingState<W>& s) {
   if (!on_curve) {
     return;
   }
-  const auto whole = FEEDWRIGHT_KEEP(s, whole_torque, s.solved("motor_curve", *on_curve, speed));
+  const auto whole =
+      FEEDWRIGHT_KEEP(s, whole_torque, torque_on_curve(s, *on_curve, speed, Duty::short_time));
   const auto torque = FEEDWRIGHT_KEEP(
       s, usable_torque, whole * s.in(PartSlot::motor, "usable_share", s.motor.usable_share()));
   const auto acceleration = acceleration_from(s, torque);
@@ -72,8 +73,8 @@ void motor_at_cutting_feed(SizingState<W>& s) {
   if (!on_curve) {
     return;
   }
-  const auto whole =
-      FEEDWRIGHT_KEEP(s, whole_torque_cutting, s.solved("motor_curve", *on_curve, speed));
+  const auto whole = FEEDWRIGHT_KEEP(s, whole_torque_cutting,
+                                     torque_on_curve(s, *on_curve, speed, Duty::continuous));
   const auto torque =
       FEEDWRIGHT_KEEP(s, usable_torque_cutting,
                       whole * s.in(PartSlot::motor, "usable_share", s.motor.usable_share()));

@@ -104,7 +104,12 @@ constexpr std::string_view findings[] = {"axis_can_fall",
                                          "held_unpowered_by_detent",
                                          "screw_too_short",
                                          "brake_not_judged",
-                                         "overall_below_span"};
+                                         "overall_below_span",
+                                         "preset_figures",
+                                         "torque_from_ratings",
+                                         "curve_of_less_voltage",
+                                         "lifting_axis_flat",
+                                         "axis_can_rise"};
 
 } // namespace
 

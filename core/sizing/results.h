@@ -80,7 +80,7 @@ enum class FindingCode : std::uint8_t {
   whip_beyond_critical,      ///< wanted feed turns the screw at or past the first critical speed
   stall_at_rest,             ///< usable torque cannot even start the axis
   motor_curve_ends,          ///< wanted feed lies past the last known point of the motor's curve
-  points_at_other_voltage,   ///< torque points taken at another voltage than the supply's
+  points_at_other_voltage,   ///< torque points taken at more than the supply gives, taken down
   few_teeth_in_mesh,         ///< fewer than 6 belt teeth carry
   long_open_screw,           ///< a turning screw longer than half a metre: guard it
   hold_beyond_motor,         ///< gravity asks more than the motor can hold
@@ -96,8 +96,14 @@ enum class FindingCode : std::uint8_t {
   bus_over_limit,            ///< braking lifts the supply past the drives' limit
   held_unpowered_by_detent,  ///< nothing but friction and detent torque keeps the axis from falling
   screw_too_short,           ///< actual: length between bearings; allowed: what travel and nut want
-  brake_not_judged,   ///< actual: torque at the motor's shaft that the brake fitted has to hold
-  overall_below_span, ///< actual: whole length of the screw; allowed: length between its bearings
+  brake_not_judged,    ///< actual: torque at the motor's shaft that the brake fitted has to hold
+  overall_below_span,  ///< actual: whole length of the screw; allowed: length between its bearings
+  preset_figures,      ///< actual: how many of a bought part's figures nobody has given
+  torque_from_ratings, ///< a stepper's torque at speed is reckoned, not measured
+  curve_of_less_voltage, ///< torque points taken at less than the supply gives, used as they are
+  lifting_axis_flat,     ///< an axis by the letter that usually lifts is given as lying flat
+  axis_can_rise, ///< actual: torque a too strong counterbalance puts on the motor unpowered;
+                 ///< allowed: what resists
 };
 
 struct Finding {
@@ -132,6 +138,8 @@ struct AxisResults {
   std::array<Limit, limit_count> limits{};
   std::optional<LimitId> governing; ///< of the feed
   std::optional<LimitId> governing_thrust_limit;
+  /// The counterbalance pulls more than the axis weighs: what is left of both points upwards.
+  bool overbalanced = false;
   std::vector<Finding> findings;
   std::vector<PulleyResult> loop;
   std::vector<CaseResult> cases;

@@ -49,7 +49,7 @@ auto twist_stiffness(SizingState<W>& s)
   constexpr auto slot = PartSlot::drive;
   const auto shear = s.in(slot, "shear_modulus", *s.screw->shear_modulus);
   const auto length =
-      s.constant("x_t", std::max(nut_reach(s).farthest, Length(*s.screw->span * 1e-3)));
+      s.constant("l_t", std::max(nut_reach(s).farthest, Length(*s.screw->span * 1e-3)));
   auto twist = shaft_torsional_stiffness(
       shear, s.in(slot, "core_diameter", *s.screw->core_diameter), length);
   if (*s.screw->bore > Length()) {

@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QPushButton>
 #include <QTabBar>
 #include <QTableWidget>
 #include <QToolButton>
@@ -228,6 +229,59 @@ TEST_CASE("a distance that cannot be is refused in words, and the last one stays
     CHECK(editor.text() == QString::fromUtf8(wrong));
   }
   CHECK_FALSE(shown.canvas().figure().is_empty());
+}
+
+TEST_CASE("an axis is made longer in one step, told before and taken back at once") {
+  Studied shown(Study::thrust, machine_in("/sample-machines/", "plank-router"));
+  const std::string before = write_machine(shown.document().machine());
+  shown.trigger("lengthen_axis");
+  auto& editor = shown.find<QLineEdit>("lengthen_by");
+  auto& note = shown.find<QLabel>("lengthen_by_note");
+  auto& button = shown.find<QPushButton>("lengthen");
+  REQUIRE(editor.isVisible());
+  CHECK(shown.window->focusWidget() == &editor);
+  CHECK_FALSE(button.isEnabled());
+  QTest::keyClicks(&editor, QStringLiteral("400"));
+  CHECK(note.text() == QStringLiteral("travel 1600 mm instead of 1200 mm; length between bearings "
+                                      "1880 mm instead of 1480 mm; overall length 1960 mm instead "
+                                      "of 1560 mm"));
+  CHECK(button.isEnabled());
+  CHECK_FALSE(shown.document().is_modified());
+  QTest::mouseClick(&button, Qt::LeftButton);
+  const Axis& axis = shown.document().machine().axes[0];
+  CHECK(si_value(*axis.basics.travel) == Approx(1.6));
+  CHECK(shown.document().undo_stack()->undoText() == QStringLiteral("lengthen axis X by 400 mm"));
+  CHECK(editor.text().isEmpty());
+  CHECK(note.text().isEmpty());
+  shown.document().undo_stack()->undo();
+  CHECK(write_machine(shown.document().machine()) == before);
+  // Enter does it too, and a length can be taken away.
+  editor.setFocus();
+  QTest::keyClicks(&editor, QStringLiteral("-4 in"));
+  QTest::keyClick(&editor, Qt::Key_Return);
+  CHECK(si_value(*axis.basics.travel) == Approx(1.0984));
+  CHECK(shown.document().undo_stack()->undoText() == QStringLiteral("shorten axis X by 101.6 mm"));
+}
+
+TEST_CASE("a length that cannot be is refused in words, and nothing is made of it") {
+  Studied shown(Study::stretch, machine_in("/sample-machines/", "plank-router"));
+  auto& editor = shown.find<QLineEdit>("lengthen_by");
+  auto& note = shown.find<QLabel>("lengthen_by_note");
+  editor.setFocus();
+  for (const char* wrong : {"5 kg", "-3 m", "abc"}) {
+    INFO(wrong);
+    editor.selectAll();
+    QTest::keyClicks(&editor, QString::fromUtf8(wrong));
+    CHECK(note.text().startsWith(QStringLiteral("▲ ")));
+    CHECK_FALSE(shown.find<QPushButton>("lengthen").isEnabled());
+    QTest::keyClick(&editor, Qt::Key_Return);
+    CHECK(editor.text() == QString::fromUtf8(wrong));
+  }
+  CHECK_FALSE(shown.document().is_modified());
+  // of another axis nothing is left standing
+  shown.window->show_axis(1);
+  QCoreApplication::processEvents();
+  CHECK(editor.text().isEmpty());
 }
 
 TEST_CASE("a study is saved as picture and as numbers, and what fails is told") {

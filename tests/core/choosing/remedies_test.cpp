@@ -5,6 +5,7 @@
 #include "core/choosing/choosing_support.h"
 #include "core/sizing/random_trains.h"
 #include "sizing/finding_weight.h"
+#include "units/read_quantity.h"
 
 #include <set>
 
@@ -411,6 +412,33 @@ TEST_CASE("a supply that brings another axis over its limit is told with that ax
     }
   }
   CHECK(machine_wide > 0);
+}
+
+TEST_CASE("a figure a remedy has to invent is the program's own until somebody looks it up") {
+  const Machine machine = sample_machine("sample-machines/plank-router.feedwright");
+  const auto found = remedies_of(machine, LimitId::whip);
+  const Remedy* turning = by_field(found, PartSlot::drive, "driven");
+  REQUIRE(turning != nullptr);
+  const auto changed = with_remedy(machine, 0, *turning, {});
+  REQUIRE(changed);
+  CHECK(field_of(*changed, 0, PartSlot::drive, "driven")->note.origin == Origin::entered);
+  const auto inertia = field_of(*changed, 0, PartSlot::drive, "nut_inertia");
+  CHECK_FALSE(std::holds_alternative<std::monostate>(inertia->value));
+  CHECK(inertia->note.origin == Origin::preset);
+}
+
+TEST_CASE("finer microsteps are no remedy where they would make nothing finer") {
+  Machine machine = testing::ordinary_router();
+  for (const char* wanted : {"20 µm", "5 µm", "1 µm", "0.2 µm"}) {
+    const auto read = read_quantity(wanted, Kind::length);
+    machine.axes[0].targets.resolution = Positive<Length>::of(from_si<Length>(read->value.si));
+    for (const Remedy& remedy : remedies_of(machine, LimitId::resolution)) {
+      for (const FieldChange& change : remedy.changes) {
+        INFO(wanted);
+        CHECK((change.member != "microsteps" || std::get<std::int64_t>(change.after) <= 16));
+      }
+    }
+  }
 }
 
 TEST_CASE("against whip no screw is offered that travel and nut do not fit on") {

@@ -95,6 +95,27 @@ TEST_CASE("every swap on every axis of every machine is sound, or says which fau
   CHECK(sound > 10 * refused);
 }
 
+TEST_CASE("figures a swap has to invent are the program's own, in the file too") {
+  const auto origin = [](const Machine& machine, PartSlot slot, const char* member) {
+    const auto field = field_of(machine, 0, slot, member);
+    REQUIRE(field);
+    REQUIRE_FALSE(std::holds_alternative<std::monostate>(field->value));
+    return field->note.origin;
+  };
+  const Machine hauled = made(testing::ordinary_router(), SwapKind::hauling_belt);
+  const Machine turned = made(testing::ordinary_router(), SwapKind::nut_turns);
+  for (const bool reread : {false, true}) {
+    INFO("read from its file: " << reread);
+    const auto as_is = [reread](const Machine& machine) {
+      return reread ? *read_machine(write_machine(machine)) : machine;
+    };
+    CHECK(origin(as_is(hauled), PartSlot::drive, "belt_length") == Origin::preset);
+    CHECK(origin(as_is(turned), PartSlot::drive, "nut_inertia") == Origin::preset);
+    // asked for
+    CHECK(origin(as_is(turned), PartSlot::drive, "driven") == Origin::entered);
+  }
+}
+
 TEST_CASE("a swap that cannot be made is one of ends that hold nothing or of a loop without room") {
   const SwapAids aids = aids_with_stock();
   for (const Machine& machine : all_machines()) {

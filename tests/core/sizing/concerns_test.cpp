@@ -48,7 +48,7 @@ void answer(Machine& machine, const Concern& concern, const char* note) {
 
 TEST_CASE("every finding has a weight of its own") {
   std::set<int> weights;
-  constexpr int codes = static_cast<int>(FindingCode::overall_below_span) + 1;
+  constexpr int codes = static_cast<int>(FindingCode::axis_can_rise) + 1;
   for (int code = 0; code < codes; ++code) {
     weights.insert(weight_of(static_cast<FindingCode>(code)));
   }

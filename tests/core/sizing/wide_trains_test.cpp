@@ -269,11 +269,11 @@ TEST_CASE("a curve reckoned for more voltage keeps its torque to higher speeds, 
   motor.rated_current = Positive<Current>::of(2.8_A);
   motor.resistance = Positive<Resistance>::of(1.13_ohm);
   const AxisResults before = sized(machine);
-  CHECK(warns(before, FindingCode::points_at_other_voltage));
+  CHECK(warns(before, FindingCode::curve_of_less_voltage));
   motor.reckon_for_supply = true;
   const AxisResults after = sized(machine);
   CHECK(warns(after, FindingCode::curve_reckoned_anew));
-  CHECK_FALSE(warns(after, FindingCode::points_at_other_voltage));
+  CHECK_FALSE(warns(after, FindingCode::curve_of_less_voltage));
   CHECK(*after.usable_torque > *before.usable_torque);
 }
 

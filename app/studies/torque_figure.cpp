@@ -38,7 +38,7 @@ private:
   StudyStack stack(const MotorNeed& need) const {
     StudyStack made{column_name(need)};
     if (need.state == MotorState::holding) {
-      made.parts.push_back({tr("weight, less what friction holds"),
+      made.parts.push_back({tr("weight, less what the drive holds"),
                             in_unit(need.torque, torque_unit()),
                             static_cast<int>(TorqueShare::gravity)});
     } else {
@@ -51,7 +51,7 @@ private:
     }
     made.ticks.push_back({tr("asked"), in_unit(need.torque, torque_unit())});
     if (need.has) {
-      made.ticks.push_back({need.state == MotorState::holding ? tr("held at rest") : tr("usable"),
+      made.ticks.push_back({need.state == MotorState::holding ? tr("usable at rest") : tr("usable"),
                             in_unit(*need.has, torque_unit()), true, need.verdict});
     } else {
       const QString why = tr("▲ past the end of the motor's curve");

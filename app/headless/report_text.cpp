@@ -6,10 +6,12 @@
 #include "sheet/lay_out_sheet.h"
 #include "sheet/sheet_words.h"
 #include "sheet/together_rows.h"
+#include "text/printed_words.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -23,9 +25,15 @@ using sheet::verdict_text;
 
 /// Number and unit apart, so that numbers align at their end and units at their start.
 QStringList number_and_unit(const QString& value) {
-  const auto gap = std::find_if(value.begin(), value.end(), [](QChar c) { return c.isSpace(); });
+  const auto gap = std::find(value.begin(), value.end(), QLatin1Char(' '));
   const auto at = gap - value.begin();
   return {value.left(at), value.mid(at + 1)};
+}
+
+/// Digits parted by thin spaces are for paper; here a figure stays one word.
+QString without_groups(QString text) {
+  static const QRegularExpression gap(QStringLiteral("(?<=\\d)\\x{202f}(?=\\d{3})"));
+  return text.remove(gap);
 }
 
 /// A note may have lines; in a table it is one.
@@ -54,7 +62,7 @@ public:
     together();
     out_ += QLatin1Char('\n') + sheet::verdict_key() + QLatin1Char('\n') + sheet::care_text() +
             QLatin1Char('\n');
-    return out_;
+    return without_groups(out_);
   }
 
 private:
@@ -154,11 +162,11 @@ private:
       rows.push_back(QStringList{name} + number_and_unit(value));
     };
     add(tr("steps"), figures.steps_per_length
-                         ? words::quantity(*figures.steps_per_length, "steps/mm", 7)
+                         ? words::printed_quantity(*figures.steps_per_length, "steps/mm", 7)
                          : sheet::open_word());
     if (figures.steps) {
       add(words::field_name(PartSlot::motor, figures.steps->info.member),
-          words::field_text(*figures.steps));
+          words::field_value(*figures.steps));
     }
     add(tr("top feed, limits clear"), value_or_open(content_.units, figures.top_feed, "m/min"));
     add(figures.acceleration_as_wanted ? tr("acceleration, as wanted")

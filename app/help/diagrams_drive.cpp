@@ -179,7 +179,8 @@ void move_profiles(DiagramBoard& b) {
   };
   draw(*first, b.look.faint_ink, 1.4);
   draw(*second, b.look.accent, 2.2);
-  b.write({area.left(), b.room.top(), area.width(), b.line}, b.tr("speed"), b.look.faint_ink);
+  b.write({area.left(), b.room.top(), area.width(), b.line},
+          b.tr("speed", "of a carriage, over time"), b.look.faint_ink);
   b.write({area.left(), b.room.top(), area.width(), b.line},
           b.tr("thin: no jerk limit · bold: with one"), b.look.ink,
           Qt::AlignRight | Qt::AlignVCenter);

@@ -10,6 +10,7 @@
 #include "text/words.h"
 
 #include <algorithm>
+#include <span>
 #include <vector>
 
 namespace feedwright {
@@ -63,16 +64,13 @@ void verdicts(DiagramBoard& b) {
           b.look.faint_ink, Qt::AlignCenter);
 }
 
-void error_budget(DiagramBoard& b) {
+/// The terms of one error of a sample, each as long as it is large.
+void error_terms(DiagramBoard& b, std::span<const ResultId> terms) {
   auto read = sample_axis(QStringLiteral("plank-router"), 1);
   if (!read) {
     return;
   }
   const SampleAxis sample = with_stiffnesses(*std::move(read));
-  const ResultId terms[] = {ResultId::lost_motion,        ResultId::tooth_gap_error,
-                            ResultId::windup_error,       ResultId::friction_load_angle,
-                            ResultId::lead_error,         ResultId::heat_error,
-                            ResultId::cutting_deflection, ResultId::cutting_load_angle};
   double largest = 0.0;
   for (const ResultId id : terms) {
     largest = std::max(largest, descriptor(id).si_of(sample.results).value_or(0.0));
@@ -82,7 +80,7 @@ void error_budget(DiagramBoard& b) {
   b.write({b.room.left(), b.room.top(), b.room.width(), b.line},
           b.tr("an example; its stiffnesses are invented"), b.look.faint_ink,
           Qt::AlignRight | Qt::AlignVCenter);
-  const double height = (b.room.height() - b.line) / double(std::size(terms));
+  const double height = (b.room.height() - b.line) / double(terms.size());
   double top = b.room.top() + b.line;
   for (const ResultId id : terms) {
     const QRectF row(b.room.left(), top, b.room.width(), height);
@@ -103,8 +101,20 @@ void error_budget(DiagramBoard& b) {
   }
 }
 
+void reversal_errors(DiagramBoard& b) {
+  constexpr ResultId terms[] = {ResultId::lost_motion, ResultId::tooth_gap_error,
+                                ResultId::windup_error, ResultId::friction_load_angle};
+  error_terms(b, terms);
+}
+
+void cutting_errors(DiagramBoard& b) {
+  constexpr ResultId terms[] = {ResultId::cutting_deflection, ResultId::cutting_load_angle};
+  error_terms(b, terms);
+}
+
 constexpr Diagram diagrams[] = {{"verdicts", 5.6, &verdicts},
-                                {"error-budget", 13.0, &error_budget}};
+                                {"reversal-errors", 7.5, &reversal_errors},
+                                {"cutting-errors", 4.5, &cutting_errors}};
 
 } // namespace
 

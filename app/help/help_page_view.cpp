@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "help/help_page_view.h"
 
+#include "help/page_typography.h"
 #include "help/pictures.h"
 #include "window/style.h"
 
 #include <QApplication>
+#include <QMimeData>
 #include <QResizeEvent>
 #include <QScrollBar>
 #include <QTextBlock>
@@ -85,6 +87,7 @@ void HelpPageView::render() {
   // Emptied first: a document keeps the pictures it has asked for once.
   document()->clear();
   document()->setMarkdown(markdown_, QTextDocument::MarkdownDialectGitHub);
+  set_page(*document());
   style_blocks();
   style_tables();
   mark_found();
@@ -148,7 +151,8 @@ void HelpPageView::mark_found() {
   format.setBackground(look.accent);
   format.setForeground(look.paper);
   for (const QString& word : words_) {
-    for (QTextCursor at = document()->find(word); !at.isNull(); at = document()->find(word, at)) {
+    const QString set = as_set(word);
+    for (QTextCursor at = document()->find(set); !at.isNull(); at = document()->find(set, at)) {
       found.append({at, format});
     }
   }
@@ -156,6 +160,13 @@ void HelpPageView::mark_found() {
     return a.cursor.selectionStart() < b.cursor.selectionStart();
   });
   setExtraSelections(found);
+}
+
+/// What is copied is pasted into fields as well, whose reader knows no signs of typesetting.
+QMimeData* HelpPageView::createMimeDataFromSelection() const {
+  QMimeData* copied = QTextBrowser::createMimeDataFromSelection();
+  copied->setText(as_written(copied->text()));
+  return copied;
 }
 
 void HelpPageView::changeEvent(QEvent* event) {

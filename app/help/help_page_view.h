@@ -22,6 +22,7 @@ public:
   QVariant loadResource(int type, const QUrl& name) override;
 
 protected:
+  QMimeData* createMimeDataFromSelection() const override;
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
 

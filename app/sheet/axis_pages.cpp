@@ -5,6 +5,7 @@
 #include "sheet/figure_groups.h"
 #include "sheet/sheet_figures.h"
 #include "sheet/sheet_words.h"
+#include "text/printed_words.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -36,9 +37,9 @@ public:
                 body_size};
     // Seven digits: over a metre of travel the last one is under a micrometre.
     const QString steps = figures.steps_per_length
-                              ? words::quantity(*figures.steps_per_length, "steps/mm", 7)
+                              ? words::printed_quantity(*figures.steps_per_length, "steps/mm", 7)
                               : open_word();
-    table.rows.push_back({{steps, figures.steps ? words::field_text(*figures.steps) : QString(),
+    table.rows.push_back({{steps, figures.steps ? words::field_value(*figures.steps) : QString(),
                            value_or_open(units_, figures.top_feed, "m/min"),
                            value_or_open(units_, figures.acceleration, "m/s²")},
                           true});
@@ -48,11 +49,11 @@ public:
   void limits() {
     pages_.heading(tr("Limits"), 80.0);
     Table table{{{tr("Reads"), 0.8},
-                 {tr("Limit"), 1.7},
-                 {tr("Reached"), 1.0, Qt::AlignRight},
+                 {tr("Limit"), 1.6},
+                 {tr("Reached"), 1.35, Qt::AlignRight},
                  {tr("Wanted"), 1.0, Qt::AlignRight},
                  {tr("Margin"), 0.8, Qt::AlignRight},
-                 {tr("Note"), 2.2}},
+                 {tr("Note"), 2.1}},
                 {},
                 body_size};
     std::optional<LimitScale> scale;
@@ -100,7 +101,8 @@ public:
       return;
     }
     pages_.heading(tr("Figures"), 120.0);
-    add_two_columns(pages_, {{{}, 2.0}, {{}, 0.7}, {{}, 1.4, Qt::AlignRight}}, groups);
+    add_two_columns(pages_, {{{}, 2.0}, {{}, 0.7, Qt::AlignLeft, true}, {{}, 1.4, Qt::AlignRight}},
+                    groups);
   }
 
   void inputs() {
@@ -123,7 +125,7 @@ private:
                          : limit.verdict == Verdict::open ? words::open_reason(limit)
                                                           : QString();
     return {{verdict_text(limit.verdict), words::limit_name(limit.id),
-             at_least + value_or_open(units_, limit.reached, unit),
+             at_least + life_or_value(units_, limit.reached, unit, limit.wanted),
              limit.wanted ? at_most + value_or_open(units_, limit.wanted, unit) : QString(),
              limit.margin ? margin_text(*limit.margin) : QString(), note},
             governs || limit.verdict == Verdict::over};
@@ -149,7 +151,7 @@ private:
     if (std::holds_alternative<std::monostate>(field.value)) {
       return {{name, open_word(), {}}};
     }
-    const QString value = words::field_text(field);
+    const QString value = input_text(field);
     return value.isEmpty() ? Row{{name, QStringLiteral("–"), {}}}
                            : Row{{name, value, words::origin_name(field.note.origin)}};
   }
@@ -163,7 +165,7 @@ private:
 
 void add_axis_pages(Pages& pages, const Machine& machine, std::size_t axis,
                     const AxisResults& results, const SheetAxis& content, const FileUnits& units) {
-  pages.begin_page(axis_title(content.letter, content.name));
+  pages.begin_subject(axis_title(content.letter, content.name));
   AxisPages part(pages, content, units);
   add_train(pages, machine, axis, results);
   part.cautions();

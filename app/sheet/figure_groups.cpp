@@ -2,10 +2,13 @@
 #include "sheet/figure_groups.h"
 
 #include "sheet/sheet_words.h"
+#include "text/printed_words.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace feedwright::sheet {
 
@@ -66,7 +69,7 @@ private:
       }
       const ResultDescriptor& about = descriptor(result.id);
       group.rows.push_back({{words::result_name(result.id), text_of(about.symbol),
-                             value_or_open(units_, result.value, about.unit)}});
+                             life_or_value(units_, result.value, about.unit)}});
     }
     keep(std::move(group));
   }
@@ -81,15 +84,15 @@ private:
       const QString name = tr("%1 %2", "number of a pulley, what it sits on")
                                .arg(i + 1)
                                .arg(words::choice_name("role", role));
-      const QString wrap = words::quantity(any(pulley.wrap), "°", 3);
+      const QString wrap = words::printed_quantity(any(pulley.wrap), "°", 3);
       const QString mesh =
           pulley.teeth_in_mesh > 0.0
               ? tr("%1, %2 in mesh", "arc of contact, teeth")
-                    .arg(wrap, words::quantity({Kind::number, pulley.teeth_in_mesh}, "", 3))
+                    .arg(wrap, words::printed_quantity({Kind::number, pulley.teeth_in_mesh}, "", 3))
               : wrap;
-      group.rows.push_back({{name, {}, mesh}});
+      group.rows.push_back({{name, {}, mesh}, false, false, true});
       group.rows.push_back(
-          {{tr("span after it"), {}, words::quantity(any(pulley.span_after), "mm", 4)}});
+          {{tr("span after it"), {}, words::printed_quantity(any(pulley.span_after), "mm", 4)}});
     }
     keep(std::move(group));
   }
@@ -105,13 +108,35 @@ private:
             {},
             load.result.capped ? tr("%1, all the spindle gives", "cutting thrust").arg(thrust)
                                : thrust}});
-      group.rows.push_back({{tr("axial force on one drive"),
-                             {},
-                             value_or_open(units_, any(load.result.axial), "N")}});
+      group.rows.push_back(
+          {{force_on_drive(), {}, value_or_open(units_, any(load.result.axial), "N")}});
       group.rows.push_back(
           {{tr("torque at the motor"), {}, value_or_open(units_, any(load.result.torque), "N·m")}});
+      for (std::size_t row = group.rows.size() - rows_a_case; row + 1 < group.rows.size(); ++row) {
+        group.rows[row].leads = true;
+      }
     }
     keep(std::move(group));
+  }
+
+  static constexpr std::size_t rows_a_case = 3;
+
+  /// A belt has no axis to push along: it is pulled.
+  QString force_on_drive() const {
+    const SheetInputs& drive = part(PartSlot::drive);
+    if (drive.type != part_type_name<HaulingBelt>) {
+      return tr("axial force on one drive");
+    }
+    const auto& layout = std::ranges::find(part(PartSlot::sides).fields, std::string_view("layout"),
+                                           [](const FieldView& f) { return f.info.member; })
+                             ->value;
+    const bool single = std::get<std::string>(layout) ==
+                        fields::Names<DriveLayout>::list[std::size_t(DriveLayout::one)];
+    return single ? tr("force on the drive") : tr("force on one drive");
+  }
+
+  const SheetInputs& part(PartSlot slot) const {
+    return *std::ranges::find(axis_.inputs, slot, &SheetInputs::slot);
   }
 
   void keep(TableGroup group) {

@@ -223,7 +223,7 @@ private:
       for (const FieldView& field : part.fields) {
         const bool missing = std::holds_alternative<std::monostate>(field.value);
         table.rows.push_back({{words::field_name(part.slot, field.info.member),
-                               missing ? open_word() : words::field_text(field),
+                               missing ? open_word() : input_text(field),
                                missing ? QString() : words::origin_name(field.note.origin),
                                {}}});
       }

@@ -4,6 +4,7 @@
 #include "document/machine_document.h"
 #include "sheet/lay_out_sheet.h"
 #include "sheet/pdf_date.h"
+#include "sheet/sheet_choices.h"
 #include "sheet/sheet_frame.h"
 #include "sizing/size_axis.h"
 
@@ -107,6 +108,7 @@ SheetInfo sheet_info(const MachineDocument& document) {
   // Of an edited machine the file's fingerprint would vouch for what it does not hold.
   info.fingerprint = document.is_modified() ? QString() : document.file_fingerprint();
   info.date = QDate::currentDate();
+  info.working = SheetChoices::with_working();
   return info;
 }
 

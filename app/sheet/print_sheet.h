@@ -25,7 +25,7 @@ struct SheetInfo {
   bool working = false; ///< with an appendix: how each figure came about
 };
 
-/// The sheet of a document as it stands today.
+/// The sheet of a document as it stands today, with what is chosen in the window (SheetChoices).
 SheetInfo sheet_info(const MachineDocument& document);
 
 /// The sheet as PDF: text as text, drawings and plots as lines. The machine must be sound.

@@ -5,7 +5,8 @@
 
 namespace feedwright::sheet {
 
-/// Rows under a heading; the heading never stands alone at the end of a column.
+/// Rows under a heading. A group of a few rows stays whole; of a longer one the heading keeps two
+/// rows, and neither its last row nor one that is led by another is torn off.
 struct TableGroup {
   QString title;
   std::vector<Row> rows;

@@ -30,9 +30,12 @@ private:
     const qreal right_width = 170.0;
     const QRectF left(body.left(), 36.0, body.width() - right_width - 12.0, 18.0);
     const QRectF right(body.right() - right_width, left.top(), right_width, 18.0);
-    const QString subject = pages_.list()[index].subject;
+    QStringList subjects;
+    for (const QString& subject : pages_.list()[index].subjects) {
+      subjects << (subject.isEmpty() ? tr("Machine") : subject);
+    }
     paint_line(painter, left, QString::fromStdString(content_.machine_name), {heading_size, true});
-    paint_line(painter, left.translated(0.0, 18.0), subject.isEmpty() ? tr("Machine") : subject,
+    paint_line(painter, left.translated(0.0, 18.0), subjects.join(QStringLiteral(", ")),
                {heading_size - 1});
     paint_line(painter, right, tr("Drive-sizing sheet"), {body_size, true, Qt::AlignRight});
     paint_line(painter, right.translated(0.0, 18.0),

@@ -22,14 +22,36 @@ QRectF Pages::body() const {
 }
 
 void Pages::begin_page(const QString& subject) {
-  pages_.push_back({subject, {}});
+  subject_ = subject;
+  pages_.push_back({{subject}, {}});
   y_ = body().top();
 }
 
+void Pages::begin_subject(const QString& subject) {
+  if (pages_.empty() || room() < 0.5 * body().height()) {
+    begin_page(subject);
+    return;
+  }
+  subject_ = subject;
+  pages_.back().subjects << subject;
+  const TextStyle style{heading_size + 1, true};
+  constexpr qreal apart = 22.0;
+  skip(apart);
+  place({QRectF(body().left(), y_ - apart / 2.0, body().width(), 1.0),
+         [](QPainter& painter, const QRectF& rect) {
+           painter.setPen(QPen(Qt::black, 1.2));
+           painter.drawLine(rect.topLeft(), rect.topRight());
+         },
+         {}});
+  add(text_height(subject, style, body().width()) + 6.0,
+      [subject, style](QPainter& painter, const QRectF& rect) {
+        paint_text(painter, rect, subject, style);
+      });
+}
+
 void Pages::ensure(qreal height) {
-  const bool fresh = y_ <= body().top();
-  if (room() < height && !fresh) {
-    begin_page(QString(pages_.back().subject));
+  if (room() < height && !is_fresh()) {
+    begin_page(QString(subject_));
   }
 }
 

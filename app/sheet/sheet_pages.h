@@ -6,6 +6,8 @@
 
 #include "sheet/sheet_text.h"
 
+#include <QStringList>
+
 #include <functional>
 #include <vector>
 
@@ -23,7 +25,8 @@ struct Mark {
 };
 
 struct Page {
-  QString subject; ///< "X · long table"; empty on the machine's own pages
+  /// "X · long table"; an empty one is the machine.
+  QStringList subjects;
   std::vector<Mark> marks;
 };
 
@@ -38,8 +41,12 @@ public:
   QRectF body() const;
 
   void begin_page(const QString& subject);
+  /// A further subject: under a heading of its own where half of the page is left, else on a new
+  /// page, whose head names it.
+  void begin_subject(const QString& subject);
   /// A new page of the same subject unless that much room is left.
   void ensure(qreal height);
+  bool is_fresh() const { return y_ <= body().top(); }
   qreal room() const { return body().bottom() - y_; }
   qreal y() const { return y_; }
   void skip(qreal height) { y_ += height; }
@@ -56,6 +63,7 @@ public:
 
 private:
   QSizeF paper_;
+  QString subject_; ///< of what is being added
   std::vector<Page> pages_;
   qreal y_ = 0.0;
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_table.h"
 
+#include "text/symbol_text.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -28,6 +30,21 @@ QString cell(const Row& row, std::size_t column) {
   return row.cells.value(static_cast<qsizetype>(column));
 }
 
+qreal cell_height(const Table& table, const Row& row, std::size_t column, qreal width) {
+  return table.columns[column].symbols
+             ? symbols_height(cell(row, column), font(table.size, row.bold), width)
+             : text_height(cell(row, column), style_of(table, row, column), width);
+}
+
+void paint_cell(QPainter& painter, const QRectF& rect, const Table& table, const Row& row,
+                std::size_t column) {
+  if (table.columns[column].symbols) {
+    paint_symbols(painter, rect, cell(row, column), font(table.size, row.bold), Qt::black);
+  } else {
+    paint_text(painter, rect, cell(row, column), style_of(table, row, column));
+  }
+}
+
 Row titles(const Table& table) {
   Row row{{}, true, false};
   for (const Column& column : table.columns) {
@@ -51,8 +68,8 @@ void paint_row(QPainter& painter, const QRectF& rect, const Table& table, const 
   qreal x = rect.left();
   for (std::size_t column = 0; column < table.columns.size(); ++column) {
     const qreal width = width_of(table, column, rect.width());
-    paint_text(painter, QRectF(x, rect.top() + leading / 2.0, width, rect.height()),
-               cell(row, column), style_of(table, row, column));
+    paint_cell(painter, QRectF(x, rect.top() + leading / 2.0, width, rect.height()), table, row,
+               column);
     x += width + gutter;
   }
   painter.setPen(QPen(ruled_below ? Qt::black : QColor(0xbb, 0xbb, 0xbb), ruled_below ? 0.8 : 0.4));
@@ -67,8 +84,7 @@ void paint_row(QPainter& painter, const QRectF& rect, const Table& table, const 
 qreal row_height(const Table& table, const Row& row, qreal width) {
   qreal height = 0.0;
   for (std::size_t column = 0; column < table.columns.size(); ++column) {
-    height = std::max(height, text_height(cell(row, column), style_of(table, row, column),
-                                          width_of(table, column, width)));
+    height = std::max(height, cell_height(table, row, column, width_of(table, column, width)));
   }
   return height + leading;
 }

@@ -11,6 +11,8 @@ struct Column {
   QString title;
   qreal share = 1.0; ///< of the width, relative to the others
   Qt::Alignment alignment = Qt::AlignLeft;
+  /// What follows a "_" is set as a subscript.
+  bool symbols = false;
 };
 
 struct Row {
@@ -18,6 +20,8 @@ struct Row {
   bool bold = false;
   /// Ruled off from the row above.
   bool begins_group = false;
+  /// Says nothing without the row below it.
+  bool leads = false;
 };
 
 struct Table {

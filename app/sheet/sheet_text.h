@@ -26,7 +26,8 @@ struct TextStyle {
   bool grey = false;
 };
 
-/// Height of the text broken into lines of the width; words longer than a line are broken too.
+/// Height of the text broken into lines of the width, but within no quantity; words longer than a
+/// line are broken too.
 qreal text_height(const QString& text, const TextStyle& style, qreal width);
 
 /// Paints the text as it is, never as rich text, from the top of the rectangle.

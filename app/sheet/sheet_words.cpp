@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_words.h"
 
+#include "text/printed_words.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -35,7 +36,7 @@ public:
 
   static QString piece(const PurchasePiece& piece) {
     const FieldView& field = piece.field;
-    const QString value = words::field_text(field);
+    const QString value = words::field_value(field);
     const std::string_view member = field.info.member;
     if (member == "motor_pulley_teeth" || member == "screw_pulley_teeth" ||
         member == "pulley_teeth" || member == "teeth") {
@@ -55,7 +56,7 @@ public:
   }
 
   static QString for_screw(const FieldView& diameter) {
-    return tr("for a screw of %1").arg(words::field_text(diameter));
+    return tr("for a screw of %1").arg(words::field_value(diameter));
   }
 
   /// What is bought by the name of a list must not be taken for it where a figure differs.
@@ -74,6 +75,10 @@ public:
                : source;
   }
   static QString open() { return tr("open"); }
+  static QString more_than(const QString& value) { return tr("more than %1").arg(value); }
+  static QString typed_as(const QString& value, const QString& typed) {
+    return tr("%1, typed as %2", "value, the sum it was worked out from").arg(value, typed);
+  }
   static QString boundless() { return tr("over 1000"); }
   static QString key() {
     return tr("Margin: what is allowed over what is wanted. %1 from 1.2 up, %2 from 1, %3 below 1; "
@@ -119,8 +124,25 @@ QString purchase_text(const Purchase& purchase) {
 
 QString value_or_open(const FileUnits& units, const std::optional<AnyQuantity>& value,
                       std::string_view usual_unit) {
-  return value ? words::quantity(*value, units.unit_of(value->kind, usual_unit).symbol)
+  return value ? words::printed_quantity(*value, units.unit_of(value->kind, usual_unit).symbol)
                : Words::open();
+}
+
+QString life_or_value(const FileUnits& units, const std::optional<AnyQuantity>& value,
+                      std::string_view usual_unit, const std::optional<AnyQuantity>& wanted) {
+  constexpr double longest = 100000.0 * 3600.0;
+  const auto beyond = [](const std::optional<AnyQuantity>& life) {
+    return life && life->kind == Kind::time && life->si > longest;
+  };
+  return beyond(value) && !beyond(wanted)
+             ? Words::more_than(words::printed_quantity({Kind::time, longest}, "h"))
+             : value_or_open(units, value, usual_unit);
+}
+
+QString input_text(const FieldView& field) {
+  const QString value = words::field_value(field);
+  const QString typed = words::worked_out_from(field);
+  return typed.isEmpty() ? value : Words::typed_as(value, typed);
 }
 
 QString open_word() {
@@ -132,7 +154,7 @@ QString margin_text(double margin) {
   // What is over must not be rounded to what is not.
   const int digits = margin < 1.0 && margin > 0.99 ? 6 : 3;
   return margin > shown_up_to ? Words::boundless()
-                              : words::quantity({Kind::number, margin}, "", digits);
+                              : words::printed_quantity({Kind::number, margin}, "", digits);
 }
 
 QString verdict_text(Verdict verdict) {

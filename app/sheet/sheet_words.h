@@ -17,6 +17,12 @@ QString pieces_text(const std::vector<PurchasePiece>& pieces);
 /// The value in the file's unit, or the word for an open one.
 QString value_or_open(const FileUnits& units, const std::optional<AnyQuantity>& value,
                       std::string_view usual_unit);
+/// The same, but of a life beyond what anybody waits for only that it is; unless more is wanted.
+QString life_or_value(const FileUnits& units, const std::optional<AnyQuantity>& value,
+                      std::string_view usual_unit,
+                      const std::optional<AnyQuantity>& wanted = std::nullopt);
+/// An input's value, and what was typed beside what it comes to: "1600 mm, typed as (1200+400) mm".
+QString input_text(const FieldView& field);
 QString open_word();
 /// "1.25", or "over 1000" where nothing hinders.
 QString margin_text(double margin);

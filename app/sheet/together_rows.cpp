@@ -36,10 +36,11 @@ public:
     return tr("%1: %2", "limit, answer").arg(limit, answer);
   }
   static QString current(const QString& current) {
-    return tr("At its own voltage the supply gives %1 for it.").arg(current);
+    return tr("For this power the supply gives %1 at its own voltage.").arg(current);
   }
   static QString capacitance(const QString& capacitance) {
-    return tr("%1 on the bus keep it at its limit when all axes brake at once.").arg(capacitance);
+    return tr("%1 of capacitance keep the bus at its voltage limit when all axes brake at once.")
+        .arg(capacitance);
   }
   static QString any_direction(const QString& feed) {
     return tr("Every direction is reached at %1.").arg(feed);

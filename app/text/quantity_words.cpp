@@ -6,6 +6,7 @@
 #include "text/words.h"
 
 #include <QGuiApplication>
+#include <QRegularExpression>
 #include <QStringList>
 
 namespace feedwright::words {
@@ -76,6 +77,20 @@ QString in_own_marks(QString text) {
     if (mark && text[i + 1].isDigit()) {
       text[i] = own;
     }
+  }
+  return text;
+}
+
+/// An angle's sign stands at its figure; "20 °C" is no angle, "6 °/s" a unit of its own.
+QString with_degrees_closed_up(QString text) {
+  static const QRegularExpression apart(QStringLiteral("(?<=\\d)[ \\x{00a0}]+(?=°(?![A-Za-z/]))"));
+  return text.remove(apart);
+}
+
+/// A minus of the length of a plus; the reader of quantities takes it as well.
+QString with_true_minus(QString text) {
+  if (text.startsWith(QLatin1Char('-'))) {
+    text[0] = QChar(0x2212);
   }
   return text;
 }
@@ -159,8 +174,8 @@ QString origin_name(Origin origin) {
 
 QString quantity(const AnyQuantity& value, std::string_view unit, int digits) {
   const Unit* found = find_unit(value.kind, unit);
-  return left_to_right(QString::fromStdString(
-      write_quantity(value, found != nullptr ? *found : si_unit(value.kind), digits, chosen_mark)));
+  return left_to_right(with_true_minus(QString::fromStdString(write_quantity(
+      value, found != nullptr ? *found : si_unit(value.kind), digits, chosen_mark))));
 }
 
 QString left_to_right(const QString& text) {
@@ -178,7 +193,7 @@ QString result_value(ResultId id, const AxisResults& results, int digits) {
 QString field_text(const FieldView& field) {
   const bool typed = field.info.type == FieldType::quantity || field.info.type == FieldType::count;
   if (typed && !field.note.text.empty() && !std::holds_alternative<std::monostate>(field.value)) {
-    return in_own_marks(QString::fromStdString(field.note.text));
+    return with_degrees_closed_up(in_own_marks(QString::fromStdString(field.note.text)));
   }
   return plain_value(field);
 }

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/symbol_text.h"
 
+#include "text/whole_lines.h"
+
 #include <QPainter>
-#include <QTextLayout>
 
 namespace feedwright {
 
@@ -13,13 +14,19 @@ struct Marked {
   QList<QTextLayout::FormatRange> subscripts;
 };
 
-/// A subscript goes on over letters, digits, commas between them, and primes.
+/// A subscript goes on over letters, digits, commas and decimal points between them, and primes.
 bool in_subscript(const QString& text, qsizetype at) {
   const QChar c = text[at];
   if (c.isLetterOrNumber() || c == QLatin1Char('\'')) {
     return true;
   }
-  return c == QLatin1Char(',') && at + 1 < text.size() && text[at + 1].isLetterOrNumber();
+  if (at + 1 >= text.size()) {
+    return false;
+  }
+  // "k_c1.1" is one symbol; the full stop after "F_1" ends a sentence.
+  const bool within_number =
+      c == QLatin1Char('.') && text[at - 1].isDigit() && text[at + 1].isDigit();
+  return within_number || (c == QLatin1Char(',') && text[at + 1].isLetterOrNumber());
 }
 
 Marked marked(const QString& text) {
@@ -38,22 +45,6 @@ Marked marked(const QString& text) {
     made.subscripts.append({int(start), int(made.text.size() - start), lowered});
   }
   return made;
-}
-
-qreal lay_out(QTextLayout& layout, const Marked& text, qreal width) {
-  QTextOption option;
-  option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-  layout.setTextOption(option);
-  layout.setFormats(text.subscripts);
-  qreal height = 0.0;
-  layout.beginLayout();
-  for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-    line.setLineWidth(width);
-    line.setPosition(QPointF(0.0, height));
-    height += line.height();
-  }
-  layout.endLayout();
-  return height;
 }
 
 } // namespace
@@ -84,25 +75,14 @@ QString plain_symbols(const QString& text) {
 
 qreal symbols_height(const QString& text, const QFont& font, qreal width) {
   const Marked made = marked(text);
-  QTextLayout layout(made.text, font);
-  return lay_out(layout, made, width);
-}
-
-qreal symbols_width(const QString& text, const QFont& font) {
-  constexpr qreal endless = 1e6;
-  const Marked made = marked(text);
-  QTextLayout layout(made.text, font);
-  lay_out(layout, made, endless);
-  return layout.lineCount() > 0 ? layout.lineAt(0).naturalTextWidth() : 0.0;
+  return WholeLines(made.text, font, width, made.subscripts).height();
 }
 
 void paint_symbols(QPainter& painter, const QRectF& rect, const QString& text, const QFont& font,
                    const QColor& colour) {
   const Marked made = marked(text);
-  QTextLayout layout(made.text, font, painter.device());
-  lay_out(layout, made, rect.width());
   painter.setPen(colour);
-  layout.draw(&painter, rect.topLeft());
+  WholeLines(made.text, font, rect.width(), made.subscripts).paint(painter, rect, Qt::AlignLeft);
 }
 
 } // namespace feedwright

@@ -21,9 +21,6 @@ QString lowered_symbols(const QString& text);
 /// Height of the text broken into lines of that width.
 qreal symbols_height(const QString& text, const QFont& font, qreal width);
 
-/// Width of the text on one line.
-qreal symbols_width(const QString& text, const QFont& font);
-
 void paint_symbols(QPainter& painter, const QRectF& rect, const QString& text, const QFont& font,
                    const QColor& colour);
 

@@ -35,14 +35,39 @@ bool starts_with_unit(QStringView rest) {
   return unit_symbols().contains(word.toString());
 }
 
+/// After a number, or what one is worked out in brackets.
+bool ends_number(QChar letter) {
+  return letter.isNumber() || letter == QLatin1Char(')');
+}
+
+/// "≤ 20 mm", "Ø 16 mm".
+bool leads_number(QChar letter) {
+  constexpr QStringView signs = u"≤≥Ø×";
+  return signs.contains(letter);
+}
+
+/// "70 000": the space parts groups of one number.
+bool goes_on(QChar before, QStringView rest) {
+  constexpr qsizetype group = 3;
+  const auto is_digit = [&](qsizetype at) { return at < rest.size() && rest[at].isDigit(); };
+  return before.isDigit() && is_digit(0) && is_digit(1) && is_digit(2) && !is_digit(group);
+}
+
+bool keeps_together(const QString& sentence, qsizetype gap) {
+  const QChar before = sentence[gap - 1];
+  const QStringView rest = QStringView(sentence).mid(gap + 1);
+  return (ends_number(before) && starts_with_unit(rest)) ||
+         (leads_number(before) && !rest.isEmpty() && rest.front().isDigit()) ||
+         goes_on(before, rest);
+}
+
 } // namespace
 
 QString with_whole_quantities(const QString& sentence) {
   QString made;
   for (qsizetype i = 0; i < sentence.size(); ++i) {
     const QChar letter = sentence[i];
-    const bool within = letter == QLatin1Char(' ') && i > 0 && sentence[i - 1].isDigit() &&
-                        starts_with_unit(QStringView(sentence).mid(i + 1));
+    const bool within = letter == QLatin1Char(' ') && i > 0 && keeps_together(sentence, i);
     made += within ? QChar(QChar::Nbsp) : letter;
     if (letter == QLatin1Char('/')) {
       made += word_joiner;

@@ -4,6 +4,7 @@
 
 #include "document/recent_files.h"
 #include "sheet/print_sheet.h"
+#include "sheet/sheet_choices.h"
 #include "window/main_window.h"
 #include "window/windows.h"
 
@@ -64,6 +65,14 @@ void MainWindow::make_file_menu() {
     document_->gather_typed();
     print_sheet(*document_, this);
   });
+  QAction* working =
+      add_action(menu, QStringLiteral("sheet_with_working"), tr("Sheet with the wor&king"), {},
+                 [] { SheetChoices::set_with_working(!SheetChoices::with_working()); });
+  working->setCheckable(true);
+  working->setChecked(SheetChoices::with_working());
+  // Another window may have changed it.
+  connect(&menu, &QMenu::aboutToShow, working,
+          [working] { working->setChecked(SheetChoices::with_working()); });
   menu.addSeparator();
   add_action(menu, QStringLiteral("close_window"), tr("&Close window"), QKeySequence::Close,
              [this] { close(); });

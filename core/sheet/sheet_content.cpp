@@ -11,10 +11,28 @@ namespace feedwright {
 
 namespace {
 
+/// Whether a field says something of this axis: what two screws do to each other does only where
+/// there are two.
+bool tells(const Machine& machine, std::size_t axis, PartSlot slot, std::string_view member) {
+  if (slot != PartSlot::sides || member != "pairing") {
+    return true;
+  }
+  const Axis& held = machine.axes[axis];
+  return held.sides.layout != DriveLayout::one && std::holds_alternative<Screw>(held.drive);
+}
+
+std::vector<FieldView> telling_fields(const Machine& machine, std::size_t axis, PartSlot slot) {
+  std::vector<FieldView> fields = fields_of(machine, axis, slot);
+  std::erase_if(fields, [&](const FieldView& field) {
+    return !tells(machine, axis, slot, field.info.member);
+  });
+  return fields;
+}
+
 SheetInputs inputs_of(const Machine& machine, std::size_t axis, PartSlot slot) {
   return {slot, part_type(machine, axis, slot),
           visit_part(machine, axis, slot, [](const auto& part) { return part.notes.source; }),
-          fields_of(machine, axis, slot)};
+          telling_fields(machine, axis, slot)};
 }
 
 std::vector<PurchasePiece> pieces(const Machine& machine, std::size_t axis, PartSlot slot,

@@ -181,6 +181,25 @@ TEST_CASE("every page is reached from some other page") {
   }
 }
 
+TEST_CASE("no column of a table of help has an empty head") {
+  for (const Page& page : all_pages()) {
+    INFO(page.where());
+    const QStringList lines = page.text.split(QLatin1Char('\n'));
+    for (qsizetype i = 1; i < lines.size(); ++i) {
+      if (lines[i].startsWith(QLatin1String("|---"))) {
+        static const QRegularExpression empty(QStringLiteral("\\|\\s*\\|"));
+        CHECK_FALSE(lines[i - 1].contains(empty));
+      }
+    }
+  }
+}
+
+TEST_CASE("no two pages of limits show the same picture of errors") {
+  const QString reversal = help_page(QStringLiteral("limit/reversal_error"), QStringLiteral("en"));
+  const QString cutting = help_page(QStringLiteral("limit/cutting_error"), QStringLiteral("en"));
+  CHECK(pictures(reversal) != pictures(cutting));
+}
+
 TEST_CASE("every picture of help is drawn, light and dark, crisp at twice the scale") {
   std::set<QString> wanted;
   for (const Page& page : all_pages()) {

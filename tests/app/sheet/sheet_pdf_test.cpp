@@ -166,7 +166,7 @@ TEST_CASE("a mark that does not fit goes to a new page of the same subject") {
   pages.add(pages.room() - 10.0, nothing);
   pages.add(20.0, nothing);
   REQUIRE(pages.list().size() == 2);
-  CHECK(pages.list()[1].subject == QStringLiteral("X"));
+  CHECK(pages.list()[1].subjects == QStringList{QStringLiteral("X")});
   CHECK(pages.list()[1].marks.front().rect.top() == pages.body().top());
 }
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/window.h"
+#include "headless/program.h"
+#include "sheet/print_sheet.h"
+#include "support/whole_workbench.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -11,6 +13,8 @@ using namespace feedwright;
 using namespace feedwright::literals;
 using feedwright::testing::Folder;
 using feedwright::testing::ordinary_router;
+using feedwright::testing::OwnFolders;
+using feedwright::testing::said_by;
 using feedwright::testing::Shown;
 
 namespace {
@@ -173,6 +177,33 @@ TEST_CASE("a sample has no file of its own, so that saving it asks where") {
   shown.answers.path = folder.path("own.feedwright");
   CHECK(shown.window->files().save());
   CHECK(shown.document().file_path() == folder.path("own.feedwright"));
+}
+
+TEST_CASE("the window's sheets come with the working when it is chosen, and it is remembered") {
+  const OwnFolders own;
+  const Folder folder;
+  Shown shown;
+  const auto written = [&](const char* name) {
+    shown.answers.path = folder.path(name);
+    shown.trigger("sheet_pdf");
+    return QString::fromUtf8(
+        said_by(QStringLiteral("pdftotext"), {shown.answers.path, QStringLiteral("-")}));
+  };
+  const auto pages = [](const QString& text) { return text.count(QLatin1Char('\f')); };
+  CHECK_FALSE(shown.find<QAction>("sheet_with_working").isChecked());
+  const QString without = written("without.pdf");
+  shown.trigger("sheet_with_working");
+  CHECK(shown.find<QAction>("sheet_with_working").isChecked());
+  const QString with = written("with.pdf");
+  CHECK_FALSE(without.contains(QStringLiteral("· working")));
+  CHECK(with.contains(QStringLiteral("· working")));
+  CHECK(pages(with) > pages(without));
+  // Preview and print ask the same.
+  CHECK(sheet_info(shown.document()).working);
+  const Shown later;
+  CHECK(later.window->findChild<QAction*>(QStringLiteral("sheet_with_working"))->isChecked());
+  shown.trigger("sheet_with_working");
+  CHECK_FALSE(sheet_info(shown.document()).working);
 }
 
 TEST_CASE("the sheet is written from the window as PDF") {

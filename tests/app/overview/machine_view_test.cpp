@@ -10,6 +10,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -353,6 +354,43 @@ TEST_CASE("an answer that is being written keeps the heading above it unfolded")
   shown.find<QPushButton>("unfold_typical_figures").click();
   settle();
   CHECK(shown.find("answer_note_Z_typical_figures_drive").isVisible());
+}
+
+TEST_CASE("with 18 point letters each axis can be read, and every button and tab is whole") {
+  const QFont kept = QApplication::font();
+  QFont large = kept;
+  large.setPointSize(18);
+  QApplication::setFont(large);
+  for (const Language& language : languages()) {
+    const feedwright::testing::InLanguage spoken(language.code);
+    for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
+      INFO(language.code << " " << name);
+      Shown shown(sample(name), {1280, 800});
+      choose_machine(shown);
+      const auto& table = shown.find<FigureTable>("axes_compared");
+      for (int column = 0; column < table.model()->columnCount(); ++column) {
+        CHECK(table.columnWidth(column) <= table.viewport()->width());
+      }
+      const auto& page = shown.find<QScrollArea>("machine_page_0");
+      CHECK(page.widget()->width() <= page.viewport()->width());
+      for (const auto* button : shown.find("machine_view").findChildren<QPushButton*>()) {
+        if (button->isVisible()) {
+          INFO(button->text().toStdString());
+          const QPoint at = button->mapTo(&shown.find("machine_view"), QPoint());
+          CHECK(at.x() >= 0);
+          CHECK(at.x() + button->width() <= shown.find("machine_view").width());
+          CHECK(button->fontMetrics().horizontalAdvance(button->text()) <= button->width());
+        }
+      }
+      const auto& tabs = shown.find<QTabBar>("machine_tabs");
+      const auto& box = shown.find<QComboBox>("machine_box");
+      CHECK(tabs.isVisible() != box.isVisible());
+      CHECK((!tabs.isVisible() || tabs.tabRect(tabs.count() - 1).right() <= tabs.width()));
+      CHECK(box.fontMetrics().horizontalAdvance(box.currentText()) < box.sizeHint().width());
+      CHECK((!box.isVisible() || box.width() >= box.sizeHint().width()));
+    }
+  }
+  QApplication::setFont(kept);
 }
 
 TEST_CASE("the keyboard goes through what deserves care from the top down, also after an answer") {

@@ -2,6 +2,7 @@
 #include "fields/entry_edit.h"
 
 #include "window/style.h"
+#include "window/text_measure.h"
 
 #include <QContextMenuEvent>
 #include <QKeyEvent>
@@ -9,6 +10,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QPointer>
+#include <QStyleOptionFrame>
 
 #include <algorithm>
 #include <memory>
@@ -117,9 +119,51 @@ void EntryEdit::focusOutEvent(QFocusEvent* event) {
   }
 }
 
-/// A wave under what is wrong: a shape, whatever its colour.
+QRect EntryEdit::text_room() const {
+  constexpr int side = 2; // as the line itself keeps free
+  QStyleOptionFrame frame;
+  initStyleOption(&frame);
+  return style()
+      ->subElementRect(QStyle::SE_LineEditContents, &frame, this)
+      .marginsRemoved(textMargins())
+      .adjusted(side, 0, -side, 0);
+}
+
+QString EntryEdit::shortened() const {
+  // Figures stand at the end of their line, and are short.
+  if (hasFocus() || (alignment() & Qt::AlignRight) != 0) {
+    return {};
+  }
+  const TextMeasure measure(font(), this);
+  const double room = text_room().width();
+  return measure.width(text()) <= room ? QString()
+                                       : measure.metrics().elidedText(text(), Qt::ElideRight, room);
+}
+
 void EntryEdit::paintEvent(QPaintEvent* event) {
   QLineEdit::paintEvent(event);
+  paint_shortened();
+  paint_mark();
+}
+
+/// Over the text that ends where the line does, as if that were all of it.
+void EntryEdit::paint_shortened() {
+  const QString shown = shortened();
+  if (shown.isEmpty()) {
+    return;
+  }
+  QPainter painter(this);
+  const QRect room = text_room();
+  painter.fillRect(room.adjusted(-2, 1, 2, -1), palette().base());
+  painter.setPen(palette().color(QPalette::Text));
+  painter.drawText(room,
+                   int(QStyle::visualAlignment(layoutDirection(), Qt::AlignLeft) |
+                       Qt::AlignVCenter | Qt::AlignAbsolute | Qt::TextSingleLine),
+                   shown);
+}
+
+/// A wave under what is wrong: a shape, whatever its colour.
+void EntryEdit::paint_mark() {
   if (mark_length_ <= 0 || mark_at_ >= text().size()) {
     return;
   }

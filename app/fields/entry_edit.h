@@ -27,6 +27,9 @@ public:
   void give_up();
   /// Emits `committed` if something is typed.
   void hand_in();
+  /// The text as far as there is room for it, with an ellipsis where that is not all; empty where
+  /// it is all there, or the keyboard is in it.
+  QString shortened() const;
   /// Underlines a stretch of the text, in characters; a length of zero takes it away.
   void mark_error(int at, int length);
   /// What the field's menu offers besides.
@@ -53,6 +56,9 @@ protected:
 
 private:
   void put_text(const QString& text);
+  QRect text_room() const;
+  void paint_shortened();
+  void paint_mark();
 
   QString taken_;
   std::function<void(QMenu&)> offers_;

@@ -4,6 +4,7 @@
 #include "window/plain_label.h"
 
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QToolButton>
 
@@ -38,6 +39,7 @@ FieldSection::FieldSection(const QString& title, const QString& key, QWidget* pa
     line->addWidget(head_);
     line->addWidget(summary_, 1);
     layout->addLayout(line);
+    head_->installEventFilter(this);
     connect(head_, &QToolButton::clicked, this, [this] {
       set_open(!is_open());
       emit toggled(is_open());
@@ -50,6 +52,31 @@ FieldSection::FieldSection(const QString& title, const QString& key, QWidget* pa
   grid_->setVerticalSpacing(3);
   layout->addWidget(body_);
   set_open(true);
+}
+
+namespace {
+
+/// Whether it would write something, but for Space, which folds.
+bool writes(const QKeyEvent& key) {
+  const auto commands =
+      key.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier);
+  // AltGr comes as both.
+  const bool command = commands != 0 && commands != (Qt::ControlModifier | Qt::AltModifier);
+  return !command && key.key() != Qt::Key_Space && !key.text().isEmpty() &&
+         key.text().front().isPrint();
+}
+
+} // namespace
+
+bool FieldSection::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == head_ && event->type() == QEvent::KeyPress) {
+    auto* key = static_cast<QKeyEvent*>(event);
+    if (writes(*key)) {
+      emit typed(key);
+      return true;
+    }
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 QWidget* FieldSection::head() const {

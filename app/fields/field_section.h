@@ -4,6 +4,7 @@
 #include <QWidget>
 
 class QGridLayout;
+class QKeyEvent;
 class QLabel;
 class QToolButton;
 
@@ -28,9 +29,12 @@ public:
 signals:
   /// The user has opened or closed it.
   void toggled(bool open);
+  /// A letter or figure was typed while the keyboard stood on the head, which has no use for it.
+  void typed(QKeyEvent* key);
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
   void show_state();

@@ -10,7 +10,10 @@
 #include "text/text_of.h"
 #include "text/words.h"
 
+#include <QCoreApplication>
 #include <QGridLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -100,9 +103,40 @@ FieldsForm::Section& FieldsForm::section_for(PartSlot slot, std::string_view sec
   }
   connect(made.widget, &FieldSection::toggled, this,
           [this, key](bool open) { folded_[key] = open; });
+  connect(made.widget, &FieldSection::typed, this,
+          [this, key](QKeyEvent* typed) { type_into(key, *typed); });
   layout_->addWidget(made.widget);
   sections_.push_back(made);
   return sections_.back();
+}
+
+/// What is typed on a section's head is meant for its first field: that which takes words or
+/// figures before one that offers a choice.
+void FieldsForm::type_into(const QString& section, QKeyEvent& key) {
+  const auto found = std::ranges::find(sections_, section, &Section::key);
+  const auto shown = [this](std::size_t row) {
+    return rows_[row]->editor()->isVisibleTo(this) && rows_[row]->editor()->isEnabled();
+  };
+  found->widget->set_open(true);
+  folded_[section] = true;
+  FieldRow* into = nullptr;
+  for (const std::size_t row : found->rows) {
+    const bool line = qobject_cast<QLineEdit*>(rows_[row]->editor()) != nullptr;
+    if (shown(row) && (line || into == nullptr)) {
+      into = rows_[row].get();
+    }
+    if (into != nullptr && line) {
+      break;
+    }
+  }
+  if (into == nullptr) {
+    return;
+  }
+  into->take_focus();
+  QWidget* editor = into->editor();
+  QKeyEvent again(key.type(), key.key(), key.modifiers(), key.text(), key.isAutoRepeat());
+  QCoreApplication::sendEvent(editor->focusProxy() != nullptr ? editor->focusProxy() : editor,
+                              &again);
 }
 
 void FieldsForm::add_row(Section& section, PartSlot slot, const FieldView& field) {

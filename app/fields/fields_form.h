@@ -10,6 +10,7 @@
 #include <memory>
 #include <vector>
 
+class QKeyEvent;
 class QVBoxLayout;
 
 namespace feedwright {
@@ -72,6 +73,7 @@ private:
   void look_for_reasons();
   bool matches(const FieldRow& row, const QString& text) const;
   QString summary(const Section& section) const;
+  void type_into(const QString& section, QKeyEvent& key);
   void order_tabs();
 
   FormContext context_;

@@ -106,7 +106,8 @@ void FieldsPanel::make_filter() {
   filter_ = new QLineEdit(this);
   filter_->setObjectName(QStringLiteral("field_filter"));
   filter_->setAccessibleName(tr("Find a field of this part"));
-  filter_->setPlaceholderText(tr("Find a field (Ctrl+F)"));
+  filter_->setToolTip(tr("Find a field (Ctrl+F)"));
+  filter_->installEventFilter(this);
   filter_->setClearButtonEnabled(true);
   connect(filter_, &QLineEdit::textChanged, this, [this](const QString& text) {
     form_->filter(text);
@@ -153,7 +154,23 @@ void FieldsPanel::keep_in_sight() {
   }
 }
 
+/// With its key where there is room for that.
+void FieldsPanel::fit_placeholder() {
+  const QString texts[] = {tr("Find a field (Ctrl+F)"), tr("Find a field"), tr("Find")};
+  constexpr int around = 12; // frame and margins
+  const auto* fitting = std::ranges::find_if(texts, [this](const QString& text) {
+    return filter_->fontMetrics().horizontalAdvance(text) + around <= filter_->width();
+  });
+  filter_->setPlaceholderText(fitting != std::end(texts) ? *fitting : QString());
+}
+
 bool FieldsPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == filter_) {
+    if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange) {
+      fit_placeholder();
+    }
+    return QWidget::eventFilter(watched, event);
+  }
   if (event->type() == QEvent::Resize) {
     // When all has its new place.
     QMetaObject::invokeMethod(this, &FieldsPanel::keep_in_sight, Qt::QueuedConnection);
@@ -181,7 +198,7 @@ void FieldsPanel::leave_filter() {
 /// is low for its letters leaves it all to the form: what is said here is in the tool tips too.
 void FieldsPanel::fit_height() {
   constexpr int most_lines = 5;
-  constexpr int low_lines = 20;
+  constexpr int low_lines = 27;
   const int line = std::max(1, fontMetrics().lineSpacing());
   const bool low = height() < low_lines * line;
   help_->setVisible(!low);

@@ -72,6 +72,7 @@ private:
   bool is_there() const;
   void look_again();
   void fit_height();
+  void fit_placeholder();
 
   MachineDocument& document_;
   PartShelf shelf_ = read_part_shelf();

@@ -236,7 +236,10 @@ void PartHeader::refresh() {
   }
   if (!typed_source_->holds()) {
     typed_source_->forget();
-    source_->show_taken(source_of_figures());
+    const QString source = source_of_figures();
+    source_->show_taken(source);
+    source_->setToolTip(source.isEmpty() ? QString()
+                                         : QStringLiteral("<p>%1</p>").arg(source.toHtmlEscaped()));
   }
   typed_source_->restore();
 }

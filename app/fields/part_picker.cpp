@@ -13,6 +13,7 @@
 #include <QLineEdit>
 #include <QRegularExpression>
 #include <QScreen>
+#include <QScrollBar>
 #include <QStandardItemModel>
 #include <QTreeView>
 #include <QVBoxLayout>
@@ -78,6 +79,7 @@ QTreeView* column_view(QWidget* parent) {
   view->setAllColumnsShowFocus(true);
   view->setSelectionBehavior(QAbstractItemView::SelectRows);
   view->setTextElideMode(Qt::ElideRight);
+  view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   view->header()->setStretchLastSection(true);
   return view;
 }
@@ -86,11 +88,11 @@ QRect screen_of(const QWidget& widget) {
   return widget.screen()->availableGeometry();
 }
 
-/// As wide as the parts' words are, as far as the screen goes.
+/// Columns as wide as the parts' words are; the list as wide as they, as far as the screen goes.
 void fit_columns(QTreeView& view, const QAbstractItemModel& parts) {
   const QFontMetrics metrics = view.fontMetrics();
-  const int around = 4 * metrics.averageCharWidth();
-  const int screen = screen_of(view).width() - around;
+  const int frame = 2 * view.frameWidth() + 4; // the list's, and that of the box around it
+  const int bar = view.style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, &view);
   int all = 0;
   for (int column = 0; column < parts.columnCount(); ++column) {
     int needed = 0;
@@ -98,11 +100,11 @@ void fit_columns(QTreeView& view, const QAbstractItemModel& parts) {
       const QString text = parts.index(row, column).data().toString();
       needed = std::max(needed, metrics.horizontalAdvance(text));
     }
-    const int width = std::clamp(needed + 2 * metrics.averageCharWidth() + 6, 0, screen - all);
+    const int width = needed + 2 * metrics.averageCharWidth() + 6;
     view.setColumnWidth(column, width);
     all += width;
   }
-  view.setMinimumWidth(all + around);
+  view.setMinimumWidth(std::min(all + bar + frame, screen_of(view).width() - frame));
 }
 
 /// The list just below the box, or above it where there is more room; header and all, within the
@@ -112,8 +114,10 @@ QRect place_of_list(const QTreeView& list, const QWidget& box, int most_rows) {
   const QRect at(box.mapToGlobal(QPoint()), box.size());
   const int rows = std::min(list.model()->rowCount(), most_rows);
   const int row = std::max(list.sizeHintForRow(0), list.fontMetrics().lineSpacing());
+  const bool scrolls = list.header()->length() > list.minimumWidth();
+  const int across = scrolls ? list.horizontalScrollBar()->sizeHint().height() : 0;
   const int wanted =
-      rows * row + list.header()->sizeHint().height() + 2 * list.frameWidth() + row / 2;
+      rows * row + list.header()->sizeHint().height() + 2 * list.frameWidth() + row / 2 + across;
   const int below = screen.bottom() - at.bottom();
   const int above = at.top() - screen.top();
   const bool upwards = wanted > below && above > below;

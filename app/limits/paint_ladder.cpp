@@ -35,7 +35,7 @@ public:
     paint_wanted_line();
     // Over the line, which one of them may have to stand on.
     for (std::size_t i = 0; i < bars(); ++i) {
-      paint_value(ladder_.rows[i], plan_.rows[i]);
+      paint_value(ladder_.rows[i], plan_.bar_line(i));
     }
     p_.setFont(options_.font);
     paint_ties();
@@ -91,58 +91,43 @@ private:
     }
   }
 
-  bool rows_have_their_own_wanted() const {
-    return std::any_of(ladder_.rows.begin(), ladder_.rows.end(),
-                       [](const LadderRow& row) { return row.length && row.wanted; });
-  }
-
-  /// Title, what is wanted over its line, unit: the title gives way.
+  /// Title, what is wanted over its line, unit; each on its own line where the plan says so.
   void paint_title() {
-    const double unit = metrics_.width(ladder_.unit);
-    double room = plan_.title.width() - unit - u(8);
-    const bool line = ladder_.wanted && bars() > 0;
-    if (line || rows_have_their_own_wanted()) {
-      const QString label =
-          line ? ladder_.wanted_label : QStringLiteral("│ ") + ladder_.wanted_label;
-      const double width = metrics_.width(label) + u(2);
-      const double most = plan_.title.right() - unit - u(10) - width;
-      const double title = metrics_.width(ladder_.title) + u(10);
-      const double beside = line ? x_of(*ladder_.wanted) + u(3) : most;
-      const double left = std::min(std::max(beside, plan_.title.left() + title), most);
-      room = left - plan_.title.left() - u(8);
-      write(turned(QRectF(left, plan_.title.top(), width, plan_.title.height())), start(), label,
-            look_.accent);
-    }
-    write(turned(plan_.title), start(), metrics_.elided(ladder_.title, std::max(room, 0.0)),
-          look_.faint_ink);
-    write(turned(plan_.title), end(), ladder_.unit, look_.faint_ink);
+    write(turned(plan_.title), start(),
+          metrics_.elided(ladder_.title, std::max(plan_.title.width(), 0.0)), look_.faint_ink);
+    write(turned(plan_.unit_label), end(), ladder_.unit, look_.faint_ink);
+    paint_wanted_label();
   }
 
-  /// Every so many ticks get a number: all of them, or evenly fewer.
-  int labelled_every(int ticks) const {
+  /// As near to its line as what stands on the same line of text allows.
+  void paint_wanted_label() {
+    const QString label = LadderPlan::wanted_text(ladder_);
+    if (label.isEmpty()) {
+      return;
+    }
+    const QRectF& area = plan_.wanted_label;
+    const auto beside = [&](const QRectF& other) { return other.top() == area.top(); };
+    const double before = beside(plan_.title) ? metrics_.width(ladder_.title) + u(10) : 0.0;
+    const double after = beside(plan_.unit_label) ? metrics_.width(ladder_.unit) + u(10) : 0.0;
+    const double width = metrics_.width(label) + u(2);
+    const double most = area.right() - after - width;
+    const double wanted = ladder_.wanted ? x_of(*ladder_.wanted) + u(3) : most;
+    const double left = std::min(std::max(wanted, area.left() + before), most);
+    write(turned(QRectF(left, area.top(), width, area.height())), start(), label, look_.accent);
+  }
+
+  void paint_scale() {
+    const int ticks = int(std::floor(ladder_.end / ladder_.tick + 1e-6));
     double widest = 0.0;
     for (int tick = 0; tick <= ticks; ++tick) {
       widest = std::max(widest, metrics_.width(number_text(tick * ladder_.tick, 3)));
     }
-    const double apart = x_of(ladder_.tick) - x_of(0.0);
-    for (const int every : {1, 2, 5}) {
-      if (every * apart >= widest + u(8)) {
-        return every;
-      }
-    }
-    return std::max(ticks, 1);
-  }
-
-  void paint_scale() {
-    const double top = plan_.rows.front().top();
-    const double bottom = last_bar_row().bottom();
-    const int ticks = int(std::floor(ladder_.end / ladder_.tick + 1e-6));
-    const int every = labelled_every(ticks);
+    const int every = labelled_every(ladder_, plan_.scale_right - plan_.scale_left, widest, u(8));
     for (int tick = 0; tick <= ticks; ++tick) {
       const double value = tick * ladder_.tick;
       const double x = turned(x_of(value));
       p_.setPen(QPen(look_.rule, u(tick == 0 ? 1.2 : 0.7)));
-      p_.drawLine(QPointF(x, top), QPointF(x, bottom + u(2)));
+      draw_upright(x, 0.0);
       if (tick % every == 0) {
         write(QRectF(x - u(40), plan_.ticks_top, u(80), plan_.line), Qt::AlignHCenter,
               number_text(value, 3), look_.faint_ink);
@@ -154,7 +139,7 @@ private:
     const LadderRow& row = ladder_.rows[i];
     const QRectF area = plan_.rows[i];
     paint_row_marks(i, area);
-    row.length ? paint_bar_row(row, area) : paint_open(row, area);
+    row.length ? paint_bar_row(i) : paint_open(i);
     p_.setFont(options_.font);
   }
 
@@ -188,28 +173,39 @@ private:
     p_.setBrush(Qt::NoBrush);
   }
 
-  void paint_open(const LadderRow& row, const QRectF& area) {
+  void paint_open(std::size_t i) {
+    const LadderRow& row = ladder_.rows[i];
+    const QRectF& area = plan_.rows[i];
     QFont font = options_.font;
     p_.setFont(font);
     const QString sign = row.sign + QLatin1Char(' ');
     const double width = metrics_.width(sign);
     const QRectF inner = area.adjusted(u(3), 0, -u(3), 0);
-    write(inner, start(), sign, look_.faint_ink);
+    const QRectF first(inner.left(), inner.top(), inner.width(), plan_.row_height);
+    write(first, start(), sign, look_.faint_ink);
     font.setUnderline(true);
     p_.setFont(font);
     const QRectF name =
         options_.mirrored ? inner.adjusted(0, 0, -width, 0) : inner.adjusted(width, 0, 0, 0);
-    write(name, start(), metrics_.elided(row.name, name.width() + u(3)), look_.accent);
+    QStringList lines;
+    for (const QString& line : plan_.names[i]) {
+      lines << metrics_.elided(line, name.width() + u(3));
+    }
+    write(name, start(), lines.join(QLatin1Char('\n')), look_.accent);
   }
 
-  void paint_bar_row(const LadderRow& row, const QRectF& area) {
-    write(turned(QRectF(rect_.left() + u(9), area.top(), u(17), area.height())), Qt::AlignHCenter,
-          row.sign, colour_of(row.verdict));
+  void paint_bar_row(std::size_t i) {
+    const LadderRow& row = ladder_.rows[i];
+    const QRectF name = plan_.name_area(i);
+    const QRectF sign(rect_.left() + u(9), name.top(), u(17), name.height());
+    write(turned(sign), Qt::AlignHCenter, row.sign, colour_of(row.verdict));
     p_.setFont(font_of(row));
-    const double room = plan_.scale_left - plan_.name_left - u(4);
-    write(turned(QRectF(plan_.name_left, area.top(), room, area.height())), start(),
-          measure_of(row).elided(row.name, room + u(1)), look_.ink);
-    paint_bar(row, area);
+    QStringList lines;
+    for (const QString& line : plan_.names[i]) {
+      lines << measure_of(row).elided(line, name.width());
+    }
+    write(turned(name), start(), lines.join(QLatin1Char('\n')), look_.ink);
+    paint_bar(row, plan_.bar_line(i));
   }
 
   static QFont bold(QFont font) {
@@ -217,22 +213,19 @@ private:
     return font;
   }
 
-  static bool is_bold(const LadderRow& row) {
-    return row.governs || row.verdict == Verdict::over || row.verdict == Verdict::close;
-  }
-
   QFont font_of(const LadderRow& row) const {
-    return is_bold(row) ? bold(options_.font) : options_.font;
+    return stands_out(row) ? bold(options_.font) : options_.font;
   }
 
   const TextMeasure& measure_of(const LadderRow& row) const {
-    return is_bold(row) ? bold_ : metrics_;
+    return stands_out(row) ? bold_ : metrics_;
   }
 
   QRectF bar_of(const LadderRow& row, const QRectF& area) const {
     const double right = x_of(std::min(*row.length, ladder_.end));
-    return {plan_.scale_left, area.top() + area.height() * 0.18,
-            std::max(right - plan_.scale_left, u(1)), area.height() * 0.64};
+    const double height = plan_.row_height * 0.64;
+    return {plan_.scale_left, area.center().y() - height / 2.0,
+            std::max(right - plan_.scale_left, u(1)), height};
   }
 
   void paint_bar(const LadderRow& row, const QRectF& area) {
@@ -270,42 +263,46 @@ private:
     return line > left - u(4) && line < left + width + u(4) ? line + u(5) : left;
   }
 
-  /// The figure, and that it governs where there is room for the word too. Only a bar so long that
-  /// nothing goes beyond it is written over at its end: a short one would be gone.
+  /// The figure, and that it governs. Only a bar so long that nothing goes beyond it is written
+  /// over at its end: a short one would be gone.
   void paint_value(const LadderRow& row, const QRectF& area) {
     const QRectF bar = bar_of(row, area);
     p_.setFont(font_of(row));
-    QStringList texts{row.value};
-    if (row.governs) {
-      texts.prepend(row.value + QStringLiteral("  ") + ladder_.governs_label);
-    }
-    for (const QString& text : texts) {
-      const double width = measure_of(row).width(text);
-      // Rather across the wanted line than across the bar.
-      for (const double left : {beyond(bar, row, width), bar.right() + u(6)}) {
-        if (left <= rect_.right() - width - u(3)) {
-          write(turned(QRectF(left, area.top(), width + u(2), area.height())), start(), text,
-                look_.ink);
-          return;
-        }
+    const QString text = figure_text(ladder_, row);
+    const double width = measure_of(row).width(text);
+    const double most = rect_.right() - width - u(3);
+    // Rather across the wanted line than across the bar.
+    for (const double left : {beyond(bar, row, width), bar.right() + u(6)}) {
+      if (left <= most) {
+        write(turned(QRectF(left, area.top(), width + u(2), area.height())), start(), text,
+              look_.ink);
+        return;
       }
     }
-    const double width = measure_of(row).width(row.value);
-    const double most = rect_.right() - width - u(3);
-    const QRectF patch =
-        turned(QRectF(most - u(4), area.top() + u(2), width + u(6), area.height() - u(4)));
+    const QRectF patch = turned(QRectF(most - u(4), bar.top(), width + u(6), bar.height()));
     p_.fillRect(patch, look_.paper);
-    write(patch, Qt::AlignHCenter, row.value, look_.ink);
+    write(patch, Qt::AlignHCenter, text, look_.ink);
   }
 
   void paint_wanted_line() {
     if (!ladder_.wanted || bars() == 0) {
       return;
     }
-    const double x = turned(x_of(*ladder_.wanted));
     p_.setPen(QPen(look_.accent, u(1.8)));
-    p_.drawLine(QPointF(x, plan_.rows.front().top() - u(3)),
-                QPointF(x, last_bar_row().bottom() + u(2)));
+    draw_upright(turned(x_of(*ladder_.wanted)), u(3));
+  }
+
+  /// A line across all bars, from `above` them on; not through names that stand over bars.
+  void draw_upright(double x, double above) {
+    if (!plan_.names_above) {
+      p_.drawLine(QPointF(x, plan_.rows.front().top() - above),
+                  QPointF(x, last_bar_row().bottom() + u(2)));
+      return;
+    }
+    for (std::size_t i = 0; i < bars(); ++i) {
+      const QRectF line = plan_.bar_line(i);
+      p_.drawLine(QPointF(x, line.top()), QPointF(x, line.bottom()));
+    }
   }
 
   /// A bracket before the rows that govern together, broken where another stands between them.

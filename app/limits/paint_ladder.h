@@ -6,6 +6,7 @@
 
 #include <QFont>
 #include <QRectF>
+#include <QStringList>
 
 class QPaintDevice;
 class QPainter;
@@ -28,13 +29,33 @@ struct LadderPlan {
   double name_left = 0.0;   ///< x where names begin; as if it ran from left to right
   double scale_left = 0.0;  ///< x of 0
   double scale_right = 0.0; ///< x of the scale's end
+  bool names_above = false; ///< a name stands over its bar: beside it there is no room
   QRectF title;
+  QRectF unit_label;        ///< below the title where they have no room on one line
+  QRectF wanted_label;      ///< likewise; of the whole line it stands in
   double ticks_top = 0.0;   ///< top of the scale's numbers
   QRectF tie;               ///< of the sentence on limits that govern together; empty without one
   QRectF open_label;        ///< before the open limits; empty without any
   std::vector<QRectF> rows; ///< an open limit's is only as wide as its name
+  std::vector<QStringList> names; ///< of the rows, in lines
   double bottom = 0.0;
+
+  /// Of a row that has a bar: the line its bar and figure stand in.
+  QRectF bar_line(std::size_t row) const;
+  /// Likewise, where its name stands; as if it ran from left to right.
+  QRectF name_area(std::size_t row) const;
+  /// What is written over the wanted line, or explains the strokes; empty where nothing is.
+  static QString wanted_text(const Ladder& ladder);
 };
+
+/// Every so many ticks get a number: all of them, or evenly fewer, but never the zero alone.
+int labelled_every(const Ladder& ladder, double scale_width, double widest, double gap);
+
+/// Whether the row is set in bold letters.
+bool stands_out(const LadderRow& row);
+
+/// The row's figure and, where it governs, that it does.
+QString figure_text(const Ladder& ladder, const LadderRow& row);
 
 LadderPlan plan_ladder(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
                        QPaintDevice* device);

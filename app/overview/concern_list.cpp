@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "overview/concern_list.h"
 
+#include "text/machine_words.h"
 #include "text/text_of.h"
 #include "window/plain_label.h"
 
@@ -8,6 +9,8 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 namespace feedwright {
 
@@ -53,6 +56,7 @@ ConcernRow* ConcernList::row_of(const QString& key) {
   if (row == nullptr) {
     row = new ConcernRow(document_, key, this);
     connect(row, &ConcernRow::door_chosen, this, &ConcernList::door_chosen);
+    connect(row, &ConcernRow::answer_begun, this, [this, row = row] { unfold(*row); });
   }
   return row;
 }
@@ -85,9 +89,75 @@ void ConcernList::show_concerns(const Concerns& concerns) {
                              : tr("%n to settle, the gravest first", nullptr, to_settle));
   answered_head_->setText(tr("%n answered", nullptr, int(answered.size())));
   answered_head_->setVisible(!answered.empty());
-  if (waiting != waiting_ || answered != answered_) {
-    arrange(waiting, answered);
+  std::vector<Entry> entries = gathered(waiting);
+  show_headings(entries);
+  if (entries != waiting_ || answered != answered_) {
+    arrange(entries, answered);
   }
+}
+
+/// What says the same comes together where the first of it stands; of cautions of one kind those
+/// that stand alone come first.
+std::vector<ConcernList::Entry> ConcernList::gathered(const std::vector<ConcernRow*>& waiting) {
+  std::vector<Entry> entries;
+  std::vector<int> weights; // of the entries: each kind of caution has its own
+  int weight = 0;
+  std::string_view code;
+  for (ConcernRow* row : waiting) {
+    const auto& concern = row->concern();
+    const bool shared = concern && may_share_heading(*concern);
+    if (!shared || concern->code() != code) {
+      ++weight;
+      code = shared ? concern->code() : std::string_view();
+    }
+    const QString key = shared ? text_of(concern->code()) + QLatin1Char('_') +
+                                     words::concern_text(*concern, document_.units())
+                               : QString();
+    const auto found = std::ranges::find(entries, key, &Entry::key);
+    if (shared && found != entries.end()) {
+      found->rows.push_back(row);
+    } else {
+      entries.push_back({key, {row}});
+      weights.push_back(weight);
+    }
+  }
+  std::vector<std::size_t> places(entries.size());
+  std::iota(places.begin(), places.end(), std::size_t{0});
+  std::ranges::stable_sort(places, {}, [&](std::size_t at) {
+    return std::pair(weights[at], entries[at].rows.size() > 1);
+  });
+  std::vector<Entry> sorted;
+  for (const std::size_t at : places) {
+    sorted.push_back(std::move(entries[at]));
+  }
+  return sorted;
+}
+
+ConcernGroup* ConcernList::heading_of(const QString& key) {
+  ConcernGroup*& heading = headings_[key];
+  if (heading == nullptr) {
+    heading = new ConcernGroup(key.section(QLatin1Char('_'), 0, -2), this);
+  }
+  return heading;
+}
+
+void ConcernList::show_headings(std::vector<Entry>& entries) {
+  std::vector<ConcernGroup*> used;
+  for (Entry& entry : entries) {
+    if (entry.rows.size() > 1) {
+      entry.heading = heading_of(entry.key);
+      entry.heading->show_rows(entry.rows, document_.machine(), document_.units());
+      used.push_back(entry.heading);
+    }
+  }
+  std::erase_if(headings_, [&](const auto& kept) {
+    const bool gone = std::ranges::find(used, kept.second) == used.end();
+    if (gone) {
+      kept.second->hide();
+      kept.second->deleteLater();
+    }
+    return gone;
+  });
 }
 
 /// Answers that were being written to what is no longer found: nobody else would show them.
@@ -109,35 +179,57 @@ std::vector<ConcernRow*> ConcernList::show_lost() {
   return lost;
 }
 
+/// The heading that the row stands under, if any.
+void ConcernList::unfold(const ConcernRow& row) {
+  for (const Entry& entry : waiting_) {
+    if (entry.heading != nullptr && std::ranges::find(entry.rows, &row) != entry.rows.end()) {
+      entry.heading->set_open(true);
+    }
+  }
+}
+
 QWidget* ConcernList::write_on(const TypedAt& place) {
   const auto found = places_.find(place);
   if (found == places_.end()) {
     return nullptr;
   }
+  unfold(*found->second);
   found->second->write_on();
   return found->second;
 }
 
-void ConcernList::arrange(const std::vector<ConcernRow*>& waiting,
+void ConcernList::arrange(const std::vector<Entry>& waiting,
                           const std::vector<ConcernRow*>& answered) {
-  std::vector<ConcernRow*> used = waiting;
-  used.insert(used.end(), answered.begin(), answered.end());
+  std::vector<ConcernRow*> used = answered;
+  for (const Entry& entry : waiting) {
+    used.insert(used.end(), entry.rows.begin(), entry.rows.end());
+  }
   drop_unused(used);
   while (layout_->count() > 0) {
     delete layout_->takeAt(0);
   }
   layout_->addWidget(waiting_head_);
   QWidget* before = nullptr;
-  const auto place = [&](const std::vector<ConcernRow*>& rows) {
+  const auto place = [&](const std::vector<ConcernRow*>& rows, bool grouped) {
     for (ConcernRow* row : rows) {
       layout_->addWidget(row);
-      row->show();
+      if (!grouped) {
+        row->set_inset(false);
+        row->show();
+      }
       before = row->follow(before);
     }
   };
-  place(waiting);
+  for (const Entry& entry : waiting) {
+    if (entry.heading != nullptr) {
+      layout_->addWidget(entry.heading);
+      entry.heading->show();
+      before = entry.heading->follow(before);
+    }
+    place(entry.rows, entry.heading != nullptr);
+  }
   layout_->addWidget(answered_head_);
-  place(answered);
+  place(answered, false);
   layout_->addStretch();
   waiting_ = waiting;
   answered_ = answered;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "overview/concern_group.h"
 #include "overview/concern_row.h"
 
 #include <QWidget>
@@ -14,6 +15,7 @@ class QVBoxLayout;
 namespace feedwright {
 
 /// Everything that deserves care over all axes: what waits for an answer, then what has one.
+/// Waiting cautions that say the same stand under one heading.
 class ConcernList : public QWidget {
   Q_OBJECT
 public:
@@ -30,7 +32,18 @@ signals:
 private:
   ConcernRow* row_of(const QString& key);
   std::vector<ConcernRow*> show_lost();
-  void arrange(const std::vector<ConcernRow*>& waiting, const std::vector<ConcernRow*>& answered);
+  /// Rows that stand together; a heading over them where they are several.
+  struct Entry {
+    QString key; ///< of the heading
+    std::vector<ConcernRow*> rows = {};
+    ConcernGroup* heading = nullptr;
+    bool operator==(const Entry&) const = default;
+  };
+  std::vector<Entry> gathered(const std::vector<ConcernRow*>& waiting);
+  void show_headings(std::vector<Entry>& entries);
+  void unfold(const ConcernRow& row);
+  ConcernGroup* heading_of(const QString& key);
+  void arrange(const std::vector<Entry>& waiting, const std::vector<ConcernRow*>& answered);
   void drop_unused(const std::vector<ConcernRow*>& used);
 
   MachineDocument& document_;
@@ -39,7 +52,8 @@ private:
   QLabel* answered_head_ = nullptr;
   std::map<QString, ConcernRow*> rows_;   ///< kept, so that what is being written stays
   std::map<TypedAt, ConcernRow*> places_; ///< where answers are written
-  std::vector<ConcernRow*> waiting_;
+  std::map<QString, ConcernGroup*> headings_;
+  std::vector<Entry> waiting_;
   std::vector<ConcernRow*> answered_;
 };
 

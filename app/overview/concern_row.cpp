@@ -28,25 +28,58 @@ ConcernRow::ConcernRow(MachineDocument& document, const QString& key, QWidget* p
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 2, 0, 2);
   layout->setSpacing(2);
-  auto* line = new QHBoxLayout;
-  line->setSpacing(6);
+  line_ = new QBoxLayout(QBoxLayout::LeftToRight);
+  line_->setSpacing(6);
   text_ = plain_label({}, this);
   text_->setObjectName(QStringLiteral("concern_text_") + key);
   text_->setAlignment(Qt::AlignTop | Qt::AlignLeading);
-  line->addWidget(text_, 1);
+  line_->addWidget(text_, 1);
   show_ = add_button(QStringLiteral("show"), &ConcernRow::show_place);
   begin_ = add_button(QStringLiteral("answer"), &ConcernRow::begin_answer);
   remove_ = add_button(QStringLiteral("remove_answer"), &ConcernRow::remove);
+  auto* buttons = new QHBoxLayout;
+  buttons->setSpacing(6);
   for (QPushButton* button : {show_, begin_, remove_}) {
-    line->addWidget(button, 0, Qt::AlignTop);
+    buttons->addWidget(button, 0, Qt::AlignTop);
   }
-  layout->addLayout(line);
+  buttons->addStretch();
+  line_->addLayout(buttons);
+  layout->addLayout(line_);
   answer_ = plain_label({}, this);
   answer_->setObjectName(QStringLiteral("answer_text_") + key);
   answer_->setIndent(fontMetrics().averageCharWidth() * 2);
   layout->addWidget(answer_);
   make_editor();
   layout->addWidget(editor_);
+}
+
+bool ConcernRow::is_writing() const {
+  return !editor_->isHidden();
+}
+
+void ConcernRow::set_inset(bool inset) {
+  constexpr int letters = 3;
+  const int in = inset ? fontMetrics().averageCharWidth() * letters : 0;
+  const QMargins wanted(isRightToLeft() ? 0 : in, 2, isRightToLeft() ? in : 0, 2);
+  if (layout()->contentsMargins() != wanted) {
+    layout()->setContentsMargins(wanted);
+  }
+}
+
+/// Below the text where they would leave it no room.
+void ConcernRow::fit_buttons() {
+  constexpr int least_letters = 30;
+  int buttons = 0;
+  for (const QPushButton* button : {show_, begin_, remove_}) {
+    buttons += button->isHidden() ? 0 : button->sizeHint().width() + line_->spacing();
+  }
+  const bool below = width() - buttons < least_letters * fontMetrics().averageCharWidth();
+  line_->setDirection(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void ConcernRow::resizeEvent(QResizeEvent* event) {
+  QFrame::resizeEvent(event);
+  fit_buttons();
 }
 
 QPushButton* ConcernRow::add_button(const QString& name, void (ConcernRow::*act)()) {
@@ -209,6 +242,7 @@ void ConcernRow::show_texts(const QString& subject, const QString& text, const Q
   note_->setAccessibleName(tr("Why it is all right: %1").arg(subject));
   note_->setPlaceholderText(tr("Why it is all right"));
   update_colours();
+  fit_buttons();
 }
 
 void ConcernRow::update_colours() {
@@ -242,6 +276,7 @@ void ConcernRow::show_place() {
 }
 
 void ConcernRow::begin_answer() {
+  emit answer_begun();
   if (editor_->isHidden()) {
     note_->setPlainText(present_note());
     check_length();

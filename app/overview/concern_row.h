@@ -6,6 +6,7 @@
 
 #include <QFrame>
 
+class QBoxLayout;
 class QLabel;
 class QPlainTextEdit;
 class QPushButton;
@@ -27,25 +28,35 @@ public:
   void show_idle(const IdleAnswer& idle);
   /// An answer that was being written to what is no longer found.
   void show_lost(const TypedAt& place);
+  /// Follows the door to what it is about.
+  void show_place();
+  /// Whether an answer is open for writing here.
+  bool is_writing() const;
+  /// As one of a group: further in than its heading.
+  void set_inset(bool inset);
+  const std::optional<Concern>& concern() const { return concern_; }
   /// Puts the keyboard where the answer is written.
   void write_on();
   /// Puts the keyboard's way through this row after `before`, if that is any; gives its last stop.
   QWidget* follow(QWidget* before);
 
 signals:
+  /// An answer is about to be written here.
+  void answer_begun();
   void door_chosen(const feedwright::Selection& selection,
                    const std::optional<feedwright::LimitId>& limit);
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
 private:
   QPushButton* add_button(const QString& name, void (ConcernRow::*act)());
   void make_editor();
   void update_texts();
   void update_colours();
-  void show_place();
+  void fit_buttons();
   void begin_answer();
   void end_answer();
   void keep_answer();
@@ -63,7 +74,8 @@ private:
   std::optional<IdleAnswer> idle_;
   /// Where what is written here waits among the pending texts, letter by letter.
   std::optional<TypedAt> place_;
-  bool waits_ = false; ///< something does
+  bool waits_ = false;         ///< something does
+  QBoxLayout* line_ = nullptr; ///< the text, and the buttons beside or below it
   QLabel* text_ = nullptr;
   QLabel* answer_ = nullptr;
   QPushButton* show_ = nullptr;

@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace feedwright {
 
@@ -121,8 +122,8 @@ namespace {
 class CellPainter {
 public:
   CellPainter(QPainter& painter, const QStyleOptionViewItem& option, const FigureCell& cell,
-              std::optional<double> parting)
-      : painter_(painter), option_(option), cell_(cell), parting_(parting),
+              std::optional<double> parting, const QString& name)
+      : painter_(painter), option_(option), cell_(cell), parting_(parting), name_(name),
         look_(Look::of(option.palette)),
         area_(
             option.rect.adjusted(side_padding, upright_padding, -side_padding, -upright_padding)) {}
@@ -134,6 +135,7 @@ public:
       painter_.setPen(QPen(look_.accent, 1.0));
       painter_.drawRect(option_.rect.adjusted(0, 0, -1, -1));
     }
+    paint_name();
     painter_.setFont(font_of(cell_, option_.font));
     int start = 0;
     if (cell_.verdict) {
@@ -151,15 +153,33 @@ private:
                                              : look_.ink;
   }
 
+  /// Above what the cell says, which has the rest.
+  void paint_name() {
+    if (name_.isEmpty()) {
+      return;
+    }
+    painter_.setFont(option_.font);
+    painter_.setPen(look_.faint_ink);
+    QRect needed;
+    painter_.drawText(
+        area_,
+        int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | Qt::AlignTop) |
+            Qt::TextWordWrap,
+        name_, &needed);
+    area_.setTop(needed.bottom() + 1);
+  }
+
   void words(int start) {
     const QRect room = placed(start, area_.width() - start);
     painter_.setPen(colour());
-    painter_.drawText(
-        room,
-        int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | Qt::AlignVCenter) |
-            Qt::TextWordWrap,
-        cell_.text);
+    painter_.drawText(room,
+                      int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | upright()) |
+                          Qt::TextWordWrap,
+                      cell_.text);
   }
+
+  /// Just below a name, else in the middle.
+  Qt::Alignment upright() const { return name_.isEmpty() ? Qt::AlignVCenter : Qt::AlignTop; }
 
   /// Numbers stand as they do in every language, reached before wanted.
   void figures(int start) {
@@ -184,7 +204,7 @@ private:
     painter_.setPen(colour);
     painter_.setLayoutDirection(Qt::LeftToRight);
     const QFontMetrics metrics(painter_.font());
-    painter_.drawText(room, int(alignment | Qt::AlignVCenter),
+    painter_.drawText(room, int(alignment | upright()),
                       metrics.elidedText(text, Qt::ElideRight, room.width()));
   }
 
@@ -192,6 +212,7 @@ private:
   const QStyleOptionViewItem& option_;
   const FigureCell& cell_;
   std::optional<double> parting_;
+  const QString& name_;
   Look look_;
   QRect area_;
 };
@@ -200,27 +221,39 @@ const FigureModel& model_of(const QModelIndex& index) {
   return *static_cast<const FigureModel*>(index.model());
 }
 
+/// What the cell says besides its own: the name of its row, if those stand inside.
+QString name_inside(const FigureModel& model, const QModelIndex& index) {
+  return model.names_inside() ? model.content().names[index.row()] : QString();
+}
+
+int wrapped_height(const QFontMetrics& metrics, int room, const QString& text) {
+  constexpr int any_height = 1 << 14;
+  return std::max(
+      metrics.height(),
+      metrics.boundingRect(0, 0, std::max(room, 1), any_height, Qt::TextWordWrap, text).height());
+}
+
 } // namespace
 
 void FigureDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                            const QModelIndex& index) const {
   painter->save();
   const FigureModel& model = model_of(index);
-  CellPainter(*painter, option, model.cell(index), model.parting()).paint();
+  const QString name = name_inside(model, index);
+  CellPainter(*painter, option, model.cell(index), model.parting(), name).paint();
   painter->restore();
 }
 
 QSize FigureDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-  const FigureCell& cell = model_of(index).cell(index);
+  const FigureModel& model = model_of(index);
+  const FigureCell& cell = model.cell(index);
   const QFontMetrics metrics(font_of(cell, option.font));
   const int sign = cell.verdict ? sign_width(metrics) : 0;
-  const int room = std::max(option.rect.width() - 2 * side_padding - sign, 1);
-  const int height =
-      cell.figure
-          ? metrics.height()
-          : std::max(
-                metrics.height(),
-                metrics.boundingRect(0, 0, room, 1 << 14, Qt::TextWordWrap, cell.text).height());
+  const int room = option.rect.width() - 2 * side_padding;
+  int height = cell.figure ? metrics.height() : wrapped_height(metrics, room - sign, cell.text);
+  if (const QString name = name_inside(model, index); !name.isEmpty()) {
+    height += wrapped_height(QFontMetrics(option.font), room, name);
+  }
   const int width = metrics.horizontalAdvance(cell.text) + 2 * side_padding + sign;
   return {width, height + 2 * upright_padding};
 }
@@ -347,23 +380,55 @@ int FigureTable::words_width(int column) const {
   return width;
 }
 
-/// Names wrap where the columns need their room, between words. Returns what the columns have.
-int FigureTable::fit_names(int needed) {
+int FigureTable::longest_name_word() const {
   const QFontMetrics metrics(verticalHeader()->font());
   int word = 0;
-  int longest = 0;
   for (const QString& name : content().names) {
-    longest = std::max(longest, metrics.horizontalAdvance(name));
     for (const QString& part : name.split(QLatin1Char(' '))) {
       word = std::max(word, metrics.horizontalAdvance(part));
     }
   }
+  return word;
+}
+
+/// The least that names take beside their rows: they wrap between words.
+int FigureTable::names_width() const {
+  const QFontMetrics metrics(verticalHeader()->font());
+  int longest = 0;
+  for (const QString& name : content().names) {
+    longest = std::max(longest, metrics.horizontalAdvance(name));
+  }
   const int natural = verticalHeader()->sizeHint().width();
-  const int around = std::max(natural - longest, 0);
+  return std::min(longest_name_word() + std::max(natural - longest, 0), natural);
+}
+
+int FigureTable::room_for_columns() const {
   const int bar = verticalScrollBar()->isVisible() ? verticalScrollBar()->width() : 0;
-  const int total = contentsRect().width() - bar;
-  const int least = std::min(word + around, natural);
-  verticalHeader()->setMaximumWidth(std::clamp(total - needed, least, natural));
+  return contentsRect().width() - bar;
+}
+
+/// Where names and the widest column have no room side by side, or where all columns have it if
+/// the names stand in them.
+bool FigureTable::names_belong_inside(const std::vector<int>& widths) const {
+  const int room = room_for_columns();
+  const int names = names_width();
+  const int inside = longest_name_word() + 2 * side_padding;
+  int beside = names;
+  int widest = 0;
+  int all_inside = 0;
+  for (const int width : widths) {
+    beside += width;
+    widest = std::max(widest, width);
+    all_inside += std::max(width, inside);
+  }
+  return beside > room && (names + widest > room || all_inside <= room);
+}
+
+/// Names wrap where the columns need their room, between words. Returns what the columns have.
+int FigureTable::fit_names(int needed) {
+  const int natural = verticalHeader()->sizeHint().width();
+  verticalHeader()->setMaximumWidth(
+      std::clamp(room_for_columns() - needed, names_width(), natural));
   updateGeometries();
   return viewport()->width();
 }
@@ -384,6 +449,16 @@ void FigureTable::make_room_for_names() {
   }
 }
 
+/// An axis is told by how its title begins: that is seen, whatever has no room.
+void FigureTable::align_heads() {
+  bool room = true;
+  for (int column = 0; column < model_.columnCount(); ++column) {
+    room = room && horizontalHeader()->sectionSizeHint(column) <= columnWidth(column);
+  }
+  horizontalHeader()->setDefaultAlignment(room ? Qt::Alignment(Qt::AlignCenter)
+                                               : Qt::AlignLeading | Qt::AlignVCenter);
+}
+
 void FigureTable::lay_out() {
   const int columns = model_.columnCount();
   if (columns == 0) {
@@ -392,15 +467,20 @@ void FigureTable::lay_out() {
   model_.set_parting(content().paired ? std::optional(parting_of_pairs()) : std::nullopt);
   // Columns of figures take what they need; words wrap in what is left.
   const int least = fontMetrics().averageCharWidth() * least_characters;
-  int needed = 0;
   std::int64_t worded = 0;
   std::vector<int> widths;
   for (int column = 0; column < columns; ++column) {
     const int head = content().paired ? 0 : horizontalHeader()->sectionSizeHint(column);
     widths.push_back(std::max({least, head, figures_width(column)}));
-    needed += widths.back();
     worded += words_width(column);
   }
+  const bool inside = names_belong_inside(widths);
+  model_.set_names_inside(inside);
+  verticalHeader()->setVisible(!inside);
+  for (int& width : widths) {
+    width = std::max(width, inside ? longest_name_word() + 2 * side_padding : 0);
+  }
+  const int needed = std::accumulate(widths.begin(), widths.end(), 0);
   const int room = fit_names(needed);
   const int spare = std::max(room - needed, 0);
   for (int column = 0; column < columns; ++column) {
@@ -410,8 +490,11 @@ void FigureTable::lay_out() {
         alike ? spare / columns : std::int64_t{spare} * words_width(column) / worded;
     setColumnWidth(column, widths[static_cast<std::size_t>(column)] + int(share));
   }
+  align_heads();
   resizeRowsToContents();
-  make_room_for_names();
+  if (!inside) {
+    make_room_for_names();
+  }
   if (whole_) {
     const bool scrolls = needed > room;
     const int bar = scrolls ? horizontalScrollBar()->sizeHint().height() : 0;

@@ -52,6 +52,9 @@ public:
   /// Where pairs are parted, as a share of the width; nothing where figures do not stand in pairs.
   std::optional<double> parting() const { return parting_; }
   void set_parting(std::optional<double> share) { parting_ = share; }
+  /// Whether each cell says the name of its row, for there is no room for names beside them.
+  bool names_inside() const { return names_inside_; }
+  void set_names_inside(bool inside) { names_inside_ = inside; }
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -62,6 +65,7 @@ private:
   QString spoken(const QModelIndex& index) const;
   FigureContent content_;
   std::optional<double> parting_;
+  bool names_inside_ = false;
 };
 
 class FigureDelegate : public QStyledItemDelegate {
@@ -73,6 +77,7 @@ public:
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 };
 
+/// Names stand before their rows; in a table too narrow for that and its columns, in every cell.
 class FigureTable : public QTableView {
   Q_OBJECT
 public:
@@ -98,8 +103,13 @@ private:
   /// What a column's figures need, and what its longest words would on one line.
   std::pair<int, int> pair_widths(const FigureCell& cell) const;
   double parting_of_pairs() const;
+  int names_width() const;
+  int longest_name_word() const;
+  bool names_belong_inside(const std::vector<int>& widths) const;
+  int room_for_columns() const;
   int fit_names(int needed);
   void make_room_for_names();
+  void align_heads();
   int figures_width(int column) const;
   int words_width(int column) const;
   void choose(const QModelIndex& index);

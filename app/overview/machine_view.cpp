@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "overview/machine_view.h"
 
+#include "fields/wheel_guard.h"
 #include "overview/concern_list.h"
 #include "overview/overview_content.h"
 #include "sheet/sheet_words.h"
@@ -10,6 +11,7 @@
 #include "window/plain_label.h"
 #include "window/scrolling.h"
 
+#include <QComboBox>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -84,18 +86,7 @@ QWidget* MachineView::make_pages() {
   auto* layout = new QVBoxLayout(all);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(2);
-  tabs_ = new QTabBar(all);
-  tabs_->setObjectName(QStringLiteral("machine_tabs"));
-  tabs_->setAccessibleName(tr("About the machine"));
-  tabs_->setDrawBase(false);
-  tabs_->setExpanding(false);
-  auto* copy = new QPushButton(tr("Copy the table"), all);
-  copy->setObjectName(QStringLiteral("copy_machine_table"));
-  copy->setAutoDefault(false);
-  auto* head = new QHBoxLayout;
-  head->addWidget(tabs_, 1);
-  head->addWidget(copy);
-  layout->addLayout(head);
+  layout->addLayout(make_chooser(all));
   pages_ = new QStackedWidget(all);
   // Its pages scroll by themselves: they take the room that is left.
   pages_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
@@ -114,7 +105,7 @@ QWidget* MachineView::make_pages() {
   std::vector<QLabel*> none;
   add_page(tr("Parts to buy"), page_with_lines(purchases_, none, {}));
   connect(tabs_, &QTabBar::currentChanged, pages_, &QStackedWidget::setCurrentIndex);
-  connect(copy, &QPushButton::clicked, this, [this] {
+  connect(copy_, &QPushButton::clicked, this, [this] {
     // With the list of concerns in sight it is the axes' table that is meant.
     const FigureTable* tables[] = {axes_, shares_, controller_, purchases_};
     tables[tabs_->currentIndex()]->copy();
@@ -122,8 +113,54 @@ QWidget* MachineView::make_pages() {
   return all;
 }
 
+/// Tabs, or a box with the same entries, and what copies the table.
+QBoxLayout* MachineView::make_chooser(QWidget* all) {
+  tabs_ = new QTabBar(all);
+  tabs_->setObjectName(QStringLiteral("machine_tabs"));
+  tabs_->setAccessibleName(tr("About the machine"));
+  tabs_->setDrawBase(false);
+  tabs_->setExpanding(false);
+  box_ = new QComboBox(all);
+  box_->setObjectName(QStringLiteral("machine_box"));
+  box_->setAccessibleName(tabs_->accessibleName());
+  box_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  new WheelGuard(box_);
+  box_->hide();
+  connect(box_, &QComboBox::activated, tabs_, &QTabBar::setCurrentIndex);
+  connect(tabs_, &QTabBar::currentChanged, box_, &QComboBox::setCurrentIndex);
+  copy_ = new QPushButton(tr("Copy the table"), all);
+  copy_->setObjectName(QStringLiteral("copy_machine_table"));
+  copy_->setAutoDefault(false);
+  chooser_ = new QBoxLayout(QBoxLayout::LeftToRight);
+  chooser_->addWidget(tabs_, 1);
+  chooser_->addWidget(box_);
+  chooser_->addStretch();
+  chooser_->addWidget(copy_);
+  return chooser_;
+}
+
+/// Tabs where all have room, else the box; the button beside it or below.
+void MachineView::fit_chooser() {
+  constexpr int around = 40; // edges and a scroll bar
+  const int room = width() - around;
+  const int copy = copy_->sizeHint().width() + chooser_->spacing();
+  const bool tabs = tabs_->sizeHint().width() + copy <= room;
+  if (tabs != box_->isHidden()) {
+    const bool focused = tabs_->hasFocus() || box_->hasFocus();
+    tabs_->setVisible(tabs);
+    box_->setVisible(!tabs);
+    if (focused) {
+      (tabs ? static_cast<QWidget*>(tabs_) : box_)->setFocus(Qt::OtherFocusReason);
+    }
+  }
+  const bool below = !tabs && box_->sizeHint().width() + copy > room;
+  chooser_->setDirection(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+  chooser_->setAlignment(copy_, below ? Qt::AlignLeading : Qt::Alignment());
+}
+
 QWidget* MachineView::add_page(const QString& title, QWidget* page) {
   tabs_->addTab(title);
+  box_->addItem(title);
   QScrollArea* area =
       scrolling(on_paper(page), QStringLiteral("machine_page_%1").arg(pages_->count()));
   pages_->addWidget(area);
@@ -174,7 +211,13 @@ void MachineView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange && pages_ != nullptr) {
     pages_->setMinimumHeight(fontMetrics().lineSpacing() * least_lines);
+    fit_chooser();
   }
+}
+
+void MachineView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit_chooser();
 }
 
 void MachineView::refresh() {

@@ -8,7 +8,10 @@
 
 #include <array>
 
+class QBoxLayout;
+class QComboBox;
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 class QTabBar;
 class QVBoxLayout;
@@ -34,9 +37,12 @@ signals:
 protected:
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
 private:
   QWidget* make_results();
+  QBoxLayout* make_chooser(QWidget* all);
+  void fit_chooser();
   QWidget* make_pages();
   QWidget* make_faults();
   QWidget* add_page(const QString& title, QWidget* page);
@@ -56,6 +62,9 @@ private:
   FigureTable* axes_ = nullptr;
   FigureTable* limits_ = nullptr;
   QTabBar* tabs_ = nullptr;
+  QComboBox* box_ = nullptr; ///< in place of the tabs where those have no room
+  QPushButton* copy_ = nullptr;
+  QBoxLayout* chooser_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   ConcernList* concerns_ = nullptr;
   Concerns found_; ///< as the list shows them

@@ -148,20 +148,27 @@ private:
     }
     QFont bold = options_.font;
     bold.setBold(true);
-    const double room = bound - rect_.left() - u(16);
+    const double room = bound - rect_.left() - u(16) - room_of_standing();
     const QString title = QFontMetricsF(bold).elidedText(train_.title, Qt::ElideRight, room * 0.96);
     const QRectF title_area(rect_.left(), rect_.top(),
                             std::min(room, writer_.size_of(title, true).width()), size.height());
     writer_.add(title, title_area, Tone::ink, true);
     plan_.parts.push_back({PartSlot::axis, QString(), title_area});
+    if (train_.down && room > 0.0) {
+      plan_.standing = QRectF(title_area.right() + u(6), rect_.top(), standing_width(), plan_.line);
+    }
   }
+
+  /// Of the sign that shows how an axis stands which is not level.
+  double standing_width() const { return 1.7 * plan_.line; }
+  double room_of_standing() const { return train_.down ? standing_width() + u(10) : 0.0; }
 
   /// A word that stands for a part, in the title's line left of `bound` if the title leaves it
   /// room; what bounds the title then.
   double title_word(PartSlot slot, const QString& text, double bound) {
     const QSizeF size = writer_.size_of(text);
     const QRectF area(QPointF(bound - u(18) - size.width(), rect_.top()), size);
-    const double title = writer_.size_of(train_.title, true).width() + u(24);
+    const double title = writer_.size_of(train_.title, true).width() + u(24) + room_of_standing();
     if (area.left() < rect_.left() + title) {
       return bound;
     }

@@ -34,6 +34,7 @@ public:
     paint_whip();
     paint_carriage();
     paint_arrows();
+    paint_standing();
     paint_machine_side();
     paint_labels();
     p_.restore();
@@ -210,6 +211,33 @@ private:
     if (!plan_.gravity_arrow.isNull()) {
       shapes_.arrow(plan_.gravity_arrow, train_.can_fall ? look_.over : look_.ink, true);
     }
+  }
+
+  /// How the axis stands: its rail as it is inclined, with the motor's end and the carriage on it,
+  /// and beside it which way is down.
+  void paint_standing() {
+    const QRectF& area = plan_.standing;
+    if (area.isNull()) {
+      return;
+    }
+    // The drawing lies; in it down points the other way than the axis is inclined.
+    const double incline = std::atan2(-train_.down->x(), -train_.down->y());
+    const double half = area.height() / 2.0 - u(1.5);
+    const QPointF middle(area.left() + area.height() / 2.0, area.center().y());
+    const QPointF along(std::cos(incline), -std::sin(incline));
+    const QPointF above(along.y(), -along.x());
+    const auto at = [&](double way, double up) { return middle + along * way + above * up; };
+    p_.setPen(shapes_.pen(look_.ink, 1.6));
+    p_.drawLine(at(-half, 0.0), at(half, 0.0));
+    p_.drawLine(at(-half, -u(2)), at(-half, u(4))); // the motor's end
+    p_.setPen(Qt::NoPen);
+    p_.setBrush(look_.ink);
+    p_.drawPolygon(
+        QPolygonF{{at(-u(2.5), u(1)), at(u(2.5), u(1)), at(u(2.5), u(5)), at(-u(2.5), u(5))}});
+    p_.setBrush(Qt::NoBrush);
+    const double x = area.right() - u(4);
+    shapes_.arrow(QLineF(x, area.top() + u(2), x, area.bottom() - u(1)),
+                  train_.can_fall ? look_.over : look_.ink, true);
   }
 
   void paint_machine_side() {

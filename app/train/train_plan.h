@@ -91,6 +91,8 @@ struct TrainPlan {
   double span_line = 0.0;
   QLineF cut_arrow;
   QLineF gravity_arrow;
+  QRectF
+      standing; ///< of the sign that shows how the axis stands; null if it lies, or without a title
   QLineF balance; ///< from the carriage to where a counterbalance pulls it
   QRectF brake;   ///< on the rail
   QPainterPath belt;

@@ -84,6 +84,10 @@ MainWindow::~MainWindow() {
 }
 
 void MainWindow::make_views() {
+  // Before the fields take the keyboard they must be in sight.
+  const auto panes = std::make_shared<Panes*>(nullptr);
+  connect(document_.get(), &MachineDocument::selection_changed, this,
+          [this, panes] { (*panes)->show_chosen(document_->selection()); });
   auto* axes = new AxesPanel(*document_, this);
   connect(axes, &AxesPanel::add_axis_wanted, this, [this] { add_axis(*document_); });
   train_ = new TrainView(*document_, this);
@@ -102,12 +106,11 @@ void MainWindow::make_views() {
   machine_ = new MachineView(*document_, this);
   connect(machine_, &MachineView::limit_chosen, studies_, &StudiesView::show_limit_working);
   auto* limits = scrolling(limits_, QStringLiteral("limits_scroll"));
-  auto* panes = new Panes({axes, train_, limits, studies_, machine_, fields_, remedies});
-  connect(document_.get(), &MachineDocument::selection_changed, panes,
-          [this, panes] { panes->show_machine(document_->selection().machine); });
+  *panes = new Panes({axes, train_, limits, studies_, machine_, fields_, remedies});
+  (*panes)->show_chosen(document_->selection());
 
   pages_ = new QStackedWidget(this);
-  pages_->addWidget(panes);
+  pages_->addWidget(*panes);
   auto* all = new QWidget(this);
   auto* layout = new QVBoxLayout(all);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -124,6 +127,7 @@ void MainWindow::show_axis(std::size_t axis) {
 
 void MainWindow::show_study(int study) {
   studies_->show_study(study);
+  findChild<Panes*>()->show_study();
 }
 
 void MainWindow::suggest_a_change() {

@@ -3,6 +3,7 @@
 // Going round the window with the keyboard: from pane to pane, from axis to axis.
 
 #include "window/main_window.h"
+#include "window/panes.h"
 
 #include <QMenu>
 
@@ -54,6 +55,8 @@ void go_to_pane(const QWidget& window, std::ptrdiff_t step) {
   at = at < 0 && step < 0 ? 0 : at;
   for (int tries = 0; tries < pane_count; ++tries) {
     at = (at + step + pane_count) % pane_count;
+    // One that shares its place with another may be behind that.
+    window.findChild<Panes*>()->bring_in_sight(QString::fromLatin1(panes[at]));
     if (QWidget* stop = first_stop(window, at)) {
       stop->setFocus(step > 0 ? Qt::TabFocusReason : Qt::BacktabFocusReason);
       return;

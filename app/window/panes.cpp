@@ -4,10 +4,14 @@
 #include "remedies/remedies_view.h"
 
 #include <QEvent>
-#include <QLayout>
+#include <QLineEdit>
+#include <QShortcut>
 #include <QStackedWidget>
+#include <QTabBar>
+#include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace feedwright {
 
@@ -15,6 +19,8 @@ namespace {
 
 /// Lines of text in a window's height below which it is low.
 constexpr int low_lines = 36;
+
+enum SharedTab { fields_tab, study_tab };
 
 QSplitter* column(const char* name) {
   auto* made = new QSplitter(Qt::Vertical);
@@ -42,7 +48,7 @@ Panes::Panes(const Widgets& widgets)
   centre_->addWidget(widgets_.machine);
   addWidget(left_);
   addWidget(centre_);
-  addWidget(right_);
+  addWidget(make_right());
   setStretchFactor(0, 0);
   setStretchFactor(1, 1);
   setStretchFactor(2, 0);
@@ -50,10 +56,72 @@ Panes::Panes(const Widgets& widgets)
   arrange();
 }
 
-void Panes::show_machine(bool machine) {
-  machine_ = machine;
-  centre_->setCurrentIndex(machine ? 1 : 0);
-  widgets_.studies->setVisible(!(low_ && machine));
+/// The right column, with the tabs of those that share it.
+QWidget* Panes::make_right() {
+  auto* all = new QWidget;
+  auto* layout = new QVBoxLayout(all);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  tabs_ = new QTabBar(all);
+  tabs_->setObjectName(QStringLiteral("side_tabs"));
+  tabs_->setAccessibleName(tr("Fields or study"));
+  tabs_->setDrawBase(false);
+  tabs_->setExpanding(false);
+  tabs_->addTab(tr("Fields"));
+  tabs_->addTab(tr("Study"));
+  connect(tabs_, &QTabBar::currentChanged, this, &Panes::share_place);
+  find_ = new QShortcut(QKeySequence::Find, tabs_);
+  connect(find_, &QShortcut::activated, this, &Panes::find_a_field);
+  layout->addWidget(tabs_);
+  layout->addWidget(right_, 1);
+  return all;
+}
+
+void Panes::show_chosen(const Selection& selection) {
+  const Selection before = std::exchange(chosen_, selection);
+  centre_->setCurrentIndex(selection.machine ? 1 : 0);
+  // From axis to axis the study stays: it is what is compared.
+  const bool part = before.axis == selection.axis && before.slot != selection.slot;
+  if (part || !selection.member.isEmpty()) {
+    tabs_->setCurrentIndex(fields_tab);
+  }
+  share_place();
+}
+
+void Panes::show_study() {
+  tabs_->setCurrentIndex(study_tab);
+}
+
+void Panes::bring_in_sight(const QString& pane) {
+  if (low_ && pane == widgets_.fields->objectName()) {
+    tabs_->setCurrentIndex(fields_tab);
+  } else if (low_ && pane == widgets_.studies->objectName() && !chosen_.machine) {
+    tabs_->setCurrentIndex(study_tab);
+  }
+}
+
+/// The whole machine has no study.
+void Panes::share_place() {
+  const bool shared = low_ && !chosen_.machine;
+  const bool study = tabs_->currentIndex() == study_tab;
+  tabs_->setVisible(shared);
+  find_->setEnabled(shared && study);
+  // What comes in sight first: the keyboard must not be without a place in between.
+  if (shared && study) {
+    widgets_.studies->show();
+    widgets_.fields->hide();
+  } else {
+    widgets_.fields->show();
+    widgets_.studies->setVisible(!low_);
+  }
+}
+
+void Panes::find_a_field() {
+  tabs_->setCurrentIndex(fields_tab);
+  if (auto* filter = widgets_.fields->findChild<QLineEdit*>(QStringLiteral("field_filter"))) {
+    filter->setFocus(Qt::ShortcutFocusReason);
+    filter->selectAll();
+  }
 }
 
 void Panes::look_at_height() {
@@ -72,7 +140,7 @@ void Panes::arrange() {
     middle_->addWidget(widgets_.studies);
     right_->addWidget(widgets_.remedies);
   }
-  show_machine(machine_);
+  share_place();
   share_width();
   share_height();
 }
@@ -96,7 +164,7 @@ void Panes::share_height() {
     middle_->setStretchFactor(i, i == 0 ? 2 : 3);
   }
   for (int i = 0; i < right_->count(); ++i) {
-    right_->setStretchFactor(i, i == 0 || low_ ? 1 : 0);
+    right_->setStretchFactor(i, i == 0 || low_ ? 1 : 0); // low: one of both is seen
   }
   for (int i = 0; i < left_->count(); ++i) {
     left_->setStretchFactor(i, i == 0 ? 1 : 0);
@@ -104,9 +172,6 @@ void Panes::share_height() {
   // The studies get what drawing and limits do not want: at 1280 by 800 the limits of feed and
   // force are in view.
   low_ ? middle_->setSizes({300, 425}) : middle_->setSizes({232, 228, 292});
-  if (low_) {
-    right_->setSizes({57, 43});
-  }
   if (wanted_by_remedies_ >= 0) {
     give_remedies(wanted_by_remedies_);
   }

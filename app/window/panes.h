@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "document/machine_document.h"
+
 #include <QSplitter>
 
+class QShortcut;
 class QStackedWidget;
+class QTabBar;
 
 namespace feedwright {
 
@@ -11,7 +15,8 @@ class RemediesView;
 
 /// The panes of a window, in three columns: the axes; the drawing over the limits and the studies;
 /// the fields over what would do. In a window that is low for its letters the middle has no height
-/// for three: then the study goes under the fields, and what would do under the axes.
+/// for three: then fields and study share the right column behind two tabs, and what would do goes
+/// under the axes.
 class Panes : public QSplitter {
   Q_OBJECT
 public:
@@ -26,8 +31,13 @@ public:
   };
   explicit Panes(const Widgets& widgets);
 
-  /// The whole machine in the middle, or the chosen axis.
-  void show_machine(bool machine);
+  /// The whole machine in the middle, or the chosen axis; and the fields, where one or another part
+  /// is chosen and they share their place.
+  void show_chosen(const Selection& selection);
+  /// The study, where it shares its place with the fields.
+  void show_study();
+  /// Brings that pane in sight if it shares its place with another; nothing for others.
+  void bring_in_sight(const QString& pane);
   bool is_low() const { return low_; }
 
 protected:
@@ -35,6 +45,9 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  QWidget* make_right();
+  void share_place();
+  void find_a_field();
   void look_at_height();
   void arrange();
   void share_width();
@@ -46,9 +59,11 @@ private:
   QSplitter* middle_ = nullptr;
   QSplitter* right_ = nullptr;
   QStackedWidget* centre_ = nullptr;
+  QTabBar* tabs_ = nullptr;   ///< fields or study, where they share a place
+  QShortcut* find_ = nullptr; ///< while the fields, who have one of their own, are not in sight
+  Selection chosen_;
   int wanted_by_remedies_ = -1; ///< nothing yet
   bool low_ = false;
-  bool machine_ = false;
 };
 
 } // namespace feedwright

@@ -189,7 +189,7 @@ void Workbench::make_anew(MainWindow& before) {
   before.hide();
   MainWindow& window = make_window(before.release_document());
   window.restoreGeometry(geometry);
-  window.show_study(study);
+  window.studies().show_study(study);
   if (start_page) {
     window.show_start_page();
   }

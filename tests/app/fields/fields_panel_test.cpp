@@ -287,6 +287,52 @@ TEST_CASE("Tab walks through the whole form from top to bottom") {
   CHECK(editors == fields.size());
 }
 
+TEST_CASE("what is typed on a section's head goes into the section's first field") {
+  Shown shown;
+  QApplication::setActiveWindow(shown.window.get());
+  choose(shown, PartSlot::targets, "thrust");
+  const auto type = [](const char* text) {
+    for (const char letter : std::string_view(text)) {
+      QTest::keyClick(QApplication::focusWidget(), letter);
+    }
+  };
+  for (const bool open : {true, false}) {
+    INFO(open);
+    choose(shown, PartSlot::targets, "thrust");
+    REQUIRE(QApplication::focusWidget() == &shown.find<QLineEdit>("targets.thrust"));
+    QWidget* head = nullptr;
+    for (int stops = 0; head == nullptr && stops < 10; ++stops) {
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+      head = qobject_cast<QToolButton*>(QApplication::focusWidget());
+    }
+    REQUIRE(head != nullptr);
+    auto* section = qobject_cast<FieldSection*>(head->parentWidget());
+    REQUIRE(section != nullptr);
+    section->set_open(open);
+    QWidget* before = QApplication::focusWidget();
+    type(open ? "0.05" : "0.07");
+    auto* edit = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    REQUIRE(edit != nullptr);
+    CHECK(QApplication::focusWidget() != before);
+    CHECK(section->is_open());
+    CHECK(section->isAncestorOf(edit));
+    CHECK(edit->text() == (open ? QStringLiteral("0.05") : QStringLiteral("0.07")));
+    CHECK(edit == section->findChild<QLineEdit*>());
+    // The next value lands in the field after it.
+    QTest::keyClick(edit, Qt::Key_Tab);
+    CHECK(edit->text().startsWith(open ? QStringLiteral("0.05") : QStringLiteral("0.07")));
+  }
+  // Space folds, and what is a command is no text.
+  auto& head = shown.find<QToolButton>("section.targets.accuracy.head");
+  auto& section = shown.find<FieldSection>("section.targets.accuracy");
+  head.setFocus();
+  QTest::keyClick(&head, Qt::Key_Space);
+  CHECK_FALSE(section.is_open());
+  QTest::keyClick(&head, Qt::Key_A, Qt::ControlModifier);
+  CHECK_FALSE(section.is_open());
+  CHECK(head.hasFocus());
+}
+
 TEST_CASE("a preset is given back from the field's own menu") {
   Shown shown;
   choose(shown, PartSlot::drive, "whip_share");

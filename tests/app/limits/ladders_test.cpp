@@ -12,11 +12,14 @@
 #include "studies/working_view.h"
 #include "support/machine_files.h"
 #include "support/window.h"
+#include "train/svg_device.h"
 
+#include <QApplication>
 #include <QImage>
 #include <QLabel>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QToolButton>
@@ -58,6 +61,53 @@ bool is_in_view(Shown& shown, const QWidget& widget) {
   const auto& area = shown.find<QScrollArea>("limits_scroll");
   const QRect seen(widget.mapTo(area.viewport(), QPoint()), widget.size());
   return area.viewport()->rect().contains(seen);
+}
+
+/// The texts that are painted, with their heights.
+std::vector<std::pair<double, QString>> painted_texts(const LadderWidget& widget) {
+  SvgDevice device(widget.size());
+  QPainter painter(&device);
+  LadderOptions options;
+  options.font = widget.font();
+  paint_ladder(painter, widget.ladder(), QRectF(widget.rect()), Look::of(widget.palette()),
+               options);
+  painter.end();
+  static const QRegularExpression text(
+      QStringLiteral("<text[^>]* y=\"([-0-9.]+)\"[^>]*>([^<]*)</text>"));
+  std::vector<std::pair<double, QString>> texts;
+  auto found = text.globalMatch(QString::fromUtf8(device.document()));
+  while (found.hasNext()) {
+    const auto match = found.next();
+    texts.emplace_back(match.captured(1).toDouble(), match.captured(2));
+  }
+  return texts;
+}
+
+/// Nothing is cut, what governs says so, and the scale can be read.
+void check_whole(const LadderWidget& widget) {
+  INFO(widget.objectName().toStdString());
+  const Ladder& ladder = widget.ladder();
+  const bool bars = !ladder.rows.empty() && ladder.rows.front().length;
+  SvgDevice device(widget.size());
+  LadderOptions options;
+  options.font = widget.font();
+  const LadderPlan plan = plan_ladder(ladder, QRectF(widget.rect()), options, &device);
+  int governing = 0;
+  for (const LadderRow& row : ladder.rows) {
+    governing += row.governs && row.length ? 1 : 0;
+  }
+  int told = 0;
+  int numbers = 0;
+  for (const auto& [y, text] : painted_texts(widget)) {
+    INFO(text.toStdString());
+    CHECK_FALSE(text.contains(QChar(0x2026)));
+    told += text.contains(ladder.governs_label) && !ladder.tie.contains(text) ? 1 : 0;
+    numbers += y > plan.ticks_top && y <= plan.ticks_top + plan.line ? 1 : 0;
+  }
+  CHECK(told == governing);
+  if (bars) {
+    CHECK(numbers >= 2);
+  }
 }
 
 void point_at(QWidget& widget, const QPointF& where) {
@@ -137,7 +187,7 @@ TEST_CASE("the bar of what governs is seen however little room its words leave")
     paint_ladder(painter, feeds, QRectF(picture.rect()), plan, look, options);
     painter.end();
     int red = 0;
-    const int middle = int(plan.rows.front().center().y());
+    const int middle = int(plan.bar_line(0).center().y());
     for (int x = int(plan.scale_left); x < width; ++x) {
       red += picture.pixelColor(x, middle) == look.over ? 1 : 0;
     }
@@ -146,6 +196,32 @@ TEST_CASE("the bar of what governs is seen however little room its words leave")
     INFO(width);
     CHECK(red > 0.8 * bar);
   }
+}
+
+TEST_CASE("names, what governs and two figures of a scale are whole in letters of any size") {
+  const QFont before = QApplication::font();
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    for (const int points : {9, 18}) {
+      QFont font = before;
+      font.setPointSize(points);
+      QApplication::setFont(font);
+      for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+        for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
+          INFO(language.code << " " << points << " " << size.width() << " " << name);
+          Shown shown(sample(name), size);
+          for (std::size_t axis = 0; axis < shown.document().machine().axes.size(); ++axis) {
+            shown.window->show_axis(axis);
+            QCoreApplication::processEvents();
+            for (const char* which : {"feed_ladder", "thrust_ladder", "margin_ladder"}) {
+              check_whole(ladder(shown, which));
+            }
+          }
+        }
+      }
+    }
+  }
+  QApplication::setFont(before);
 }
 
 TEST_CASE("limits within a twentieth of what governs are tied and told") {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "limits/grave_cautions.h"
+#include "overview/concern_group.h"
+#include "overview/concern_row.h"
 #include "overview/figure_table.h"
 #include "support/axes.h"
 #include "support/machine_files.h"
@@ -8,6 +10,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -283,6 +286,111 @@ TEST_CASE("a caution is answered in its place, kept with the machine, undone and
   settle();
   CHECK(shown.document().machine().axes.front().answers.empty());
   CHECK_FALSE(shown.find<QLabel>("concerns_answered").isVisible());
+}
+
+TEST_CASE("the same caution at many places stands once, and each place is answered for itself") {
+  Shown shown(feedwright::testing::machine_in("/tests/machines/", "motors"));
+  choose_machine(shown);
+  const auto rows_in_sight = [&] {
+    int rows = 0;
+    for (const auto* row : shown.find("concern_list").findChildren<ConcernRow*>()) {
+      rows += row->isVisible() ? 1 : 0;
+    }
+    return rows;
+  };
+  const auto all = concerns_of(shown.document().machine(), shown.document().results(),
+                               size_machine(shown.document().machine(), shown.document().results()))
+                       .list.size();
+  REQUIRE(all == 20);
+  CHECK(rows_in_sight() == 5);
+  auto& heading = shown.find<ConcernGroup>("concerns_typical_figures");
+  const auto& text = shown.find<QLabel>("concerns_text_typical_figures");
+  CHECK(heading.isVisible());
+  CHECK(heading.rows().size() == 10);
+  CHECK(text.text().contains(QStringLiteral("X, Y, Z, A, B · Motor, Final drive")));
+  auto& unfold = shown.find<QPushButton>("unfold_typical_figures");
+  CHECK(unfold.text().contains(QStringLiteral("10")));
+  CHECK(unfold.accessibleName().contains(QStringLiteral("closed")));
+  // What stands alone of a kind is above, what weighs more too.
+  CHECK(shown.find("concern_text_A_curve_reckoned_anew_motor")
+            .mapTo(shown.window.get(), QPoint())
+            .y() < text.mapTo(shown.window.get(), QPoint()).y());
+  unfold.click();
+  settle();
+  CHECK(unfold.accessibleName().contains(QStringLiteral("open")));
+  CHECK(rows_in_sight() == 15);
+  shown.find<QPushButton>("answer_Y_typical_figures_motor").click();
+  shown.find<QPlainTextEdit>("answer_note_Y_typical_figures_motor")
+      .setPlainText(QStringLiteral("Measured."));
+  shown.find<QPushButton>("keep_answer_Y_typical_figures_motor").click();
+  settle();
+  const Machine& machine = shown.document().machine();
+  for (const Axis& axis : machine.axes) {
+    CHECK(axis.answers.size() == (axis.basics.letter == "Y" ? 1U : 0U));
+  }
+  CHECK(machine.axes[1].answers.front().part == "motor");
+  CHECK(heading.rows().size() == 9);
+  CHECK(text.text().contains(QStringLiteral("Y · Final drive")));
+  CHECK_FALSE(text.text().contains(QStringLiteral("Y · Motor")));
+  CHECK(shown.find<QLabel>("answer_text_Y_typical_figures_motor").isVisible());
+  // Folded again, each place is reached by its door still: the first by the heading's own.
+  unfold.click();
+  settle();
+  CHECK_FALSE(shown.find("show_B_typical_figures_drive").isVisible());
+  shown.find<QPushButton>("show_all_typical_figures").click();
+  settle();
+  CHECK(shown.document().selection().axis == 0);
+  CHECK(shown.document().selection().slot == PartSlot::motor);
+}
+
+TEST_CASE("an answer that is being written keeps the heading above it unfolded") {
+  Shown shown(feedwright::testing::machine_in("/tests/machines/", "motors"));
+  choose_machine(shown);
+  shown.find<QPushButton>("answer_Z_typical_figures_drive").click();
+  shown.find<QPlainTextEdit>("answer_note_Z_typical_figures_drive")
+      .setPlainText(QStringLiteral("not yet"));
+  settle();
+  CHECK(shown.find("answer_note_Z_typical_figures_drive").isVisible());
+  shown.find<QPushButton>("unfold_typical_figures").click();
+  settle();
+  CHECK(shown.find("answer_note_Z_typical_figures_drive").isVisible());
+}
+
+TEST_CASE("with 18 point letters each axis can be read, and every button and tab is whole") {
+  const QFont kept = QApplication::font();
+  QFont large = kept;
+  large.setPointSize(18);
+  QApplication::setFont(large);
+  for (const Language& language : languages()) {
+    const feedwright::testing::InLanguage spoken(language.code);
+    for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
+      INFO(language.code << " " << name);
+      Shown shown(sample(name), {1280, 800});
+      choose_machine(shown);
+      const auto& table = shown.find<FigureTable>("axes_compared");
+      for (int column = 0; column < table.model()->columnCount(); ++column) {
+        CHECK(table.columnWidth(column) <= table.viewport()->width());
+      }
+      const auto& page = shown.find<QScrollArea>("machine_page_0");
+      CHECK(page.widget()->width() <= page.viewport()->width());
+      for (const auto* button : shown.find("machine_view").findChildren<QPushButton*>()) {
+        if (button->isVisible()) {
+          INFO(button->text().toStdString());
+          const QPoint at = button->mapTo(&shown.find("machine_view"), QPoint());
+          CHECK(at.x() >= 0);
+          CHECK(at.x() + button->width() <= shown.find("machine_view").width());
+          CHECK(button->fontMetrics().horizontalAdvance(button->text()) <= button->width());
+        }
+      }
+      const auto& tabs = shown.find<QTabBar>("machine_tabs");
+      const auto& box = shown.find<QComboBox>("machine_box");
+      CHECK(tabs.isVisible() != box.isVisible());
+      CHECK((!tabs.isVisible() || tabs.tabRect(tabs.count() - 1).right() <= tabs.width()));
+      CHECK(box.fontMetrics().horizontalAdvance(box.currentText()) < box.sizeHint().width());
+      CHECK((!box.isVisible() || box.width() >= box.sizeHint().width()));
+    }
+  }
+  QApplication::setFont(kept);
 }
 
 TEST_CASE("the keyboard goes through what deserves care from the top down, also after an answer") {

@@ -2,12 +2,15 @@
 #include "sizing/size_axis.h"
 #include "support/machine_files.h"
 #include "support/window.h"
+#include "train/paint_train.h"
 #include "train/train_plan.h"
 
 #include <QFontMetricsF>
 #include <QImage>
+#include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
 
 using namespace feedwright;
@@ -41,6 +44,51 @@ void check_apart(const TrainPlan& plan) {
 }
 
 } // namespace
+
+TEST_CASE("an axis that does not lie has a sign of how it stands, which covers nothing") {
+  const Look look = Look::of(QPalette());
+  constexpr double in_degree = 3.14159265358979 / 180.0;
+  for (const double degrees : {-90.0, -30.0, 0.0, 30.0, 90.0}) {
+    INFO(degrees);
+    Machine machine = testing::ordinary_router();
+    machine.axes[0].basics.incline = Finite<Angle>::of(from_si<Angle>(degrees * in_degree));
+    const AxisResults results = size_axis(machine, machine.axes[0]);
+    const TrainGeometry train = train_geometry(machine, 0, &results);
+    TrainOptions options;
+    options.units_per_mm = 96.0 / 25.4;
+    QImage picture(760, 260, QImage::Format_RGB32);
+    picture.fill(look.paper);
+    QPaintDevice* device = &picture;
+    const TrainPlan plan = plan_train(train, QRectF(picture.rect()), options, device);
+    CHECK(plan.standing.isNull() == (degrees == 0.0));
+    if (plan.standing.isNull()) {
+      continue;
+    }
+    CHECK(QRectF(picture.rect()).contains(plan.standing));
+    CHECK(plan.standing.top() == 0.0); // in the title's line
+    for (const PlannedLabel& label : plan.labels) {
+      INFO(label.text.toStdString());
+      CHECK_FALSE(label.area.intersects(plan.standing));
+    }
+    for (const PlannedPart& part : plan.parts) {
+      CHECK_FALSE(part.area.intersects(plan.standing));
+    }
+    QPainter painter(&picture);
+    paint_train(painter, train, plan, look, options);
+    painter.end();
+    // The rail's far end, where the incline puts it, and not where the opposite one would.
+    const double half = plan.standing.height() / 2.0 - 2.5 * plan.unit;
+    const QPointF middle(plan.standing.left() + plan.standing.height() / 2.0,
+                         plan.standing.center().y());
+    const auto inked = [&](double angle) {
+      const QPointF tip = middle + half * QPointF(std::cos(angle), -std::sin(angle));
+      return picture.pixelColor(tip.toPoint()).lightness() < look.paper.lightness() - 60;
+    };
+    const double angle = degrees * in_degree;
+    CHECK(inked(angle));
+    CHECK((std::abs(degrees) == 90.0 || !inked(-angle)));
+  }
+}
 
 TEST_CASE("what governs at supply or controller is said in its box") {
   QImage device(8, 8, QImage::Format_ARGB32);

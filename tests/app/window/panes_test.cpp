@@ -2,6 +2,7 @@
 
 // Whether the window can be worked in with large letters, and its panes have the room they want.
 
+#include "fields/entry_edit.h"
 #include "fields/form_widths.h"
 #include "limits/ladder_widget.h"
 #include "studies/plots.h"
@@ -17,6 +18,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QScrollArea>
 #include <QTabBar>
 #include <qcustomplot.h>
@@ -47,6 +49,20 @@ void settle() {
   for (int round = 0; round < rounds; ++round) {
     QCoreApplication::processEvents();
   }
+}
+
+/// Editors of the form that are seen whole without scrolling, and all that are unfolded.
+std::pair<int, int> fields_in_sight(Shown& shown) {
+  static const QRegularExpression field(QStringLiteral("^[a-z]+\\.[a-z_]+$"));
+  const auto& area = shown.find<QScrollArea>("fields_scroll");
+  int seen = 0;
+  int all = 0;
+  for (const QWidget* editor : area.findChildren<QWidget*>(field)) {
+    const QRect place(editor->mapTo(area.viewport(), QPoint()), editor->size());
+    all += editor->isVisible() ? 1 : 0;
+    seen += editor->isVisible() && area.viewport()->rect().contains(place) ? 1 : 0;
+  }
+  return {seen, all};
 }
 
 /// In lines of the window's letters.
@@ -82,20 +98,29 @@ TEST_CASE("with 18 point letters drawing, fields, limits and a study have room a
       }
       shown.window->show_study(1);
       settle();
-      for (const char* pane :
-           {"axes_panel", "train_view", "limits_scroll", "studies_view", "fields_panel"}) {
+      for (const char* pane : {"axes_panel", "train_view", "limits_scroll", "studies_view"}) {
         check_inside(shown, pane);
       }
       CHECK(lines(shown, shown.find<>("train_view").height()) >= 9.0);
       CHECK(lines(shown, shown.find<QScrollArea>("limits_scroll").viewport()->height()) >= 11.0);
-      CHECK(lines(shown, shown.find<QScrollArea>("fields_scroll").viewport()->height()) >= 6.0);
       CHECK(lines(shown, shown.window->studies().canvas().plot().height()) >= 5.0);
+      shown.find<QTabBar>("side_tabs").setCurrentIndex(0);
+      settle();
+      check_inside(shown, "fields_panel");
+      for (const PartSlot slot : {PartSlot::drive, PartSlot::carriage, PartSlot::targets}) {
+        INFO(slot_name(slot));
+        shown.document().select({0, slot, {}});
+        settle();
+        const auto [seen, all] = fields_in_sight(shown);
+        CHECK(seen >= std::min(4, all));
+        CHECK((slot == PartSlot::carriage || all >= 4));
+      }
     }
   }
 }
 
 TEST_CASE(
-    "a window low for its letters has the study under the fields, a high one under the limits") {
+    "in a window low for its letters study and fields share a place, in a high one they do not") {
   const auto above = [](Shown& shown, const char* upper, const char* lower) {
     const auto top = [&](const char* name) {
       return shown.find<>(name).mapTo(shown.window.get(), QPoint());
@@ -108,19 +133,86 @@ TEST_CASE(
   CHECK(above(shown, "fields_panel", "remedies_view"));
   shown.window->resize(1280, 500);
   settle();
-  CHECK(above(shown, "fields_panel", "studies_view"));
   CHECK(above(shown, "axes_panel", "remedies_view"));
+  auto& tabs = shown.find<QTabBar>("side_tabs");
+  const auto sees = [&](const char* name) { return shown.find<>(name).isVisible(); };
+  CHECK(tabs.isVisible());
+  CHECK(sees("fields_panel"));
+  CHECK_FALSE(sees("studies_view"));
+  const int fields_left = shown.find<>("fields_panel").mapTo(shown.window.get(), QPoint()).x();
+  tabs.setCurrentIndex(1);
+  settle();
+  CHECK(sees("studies_view"));
+  CHECK_FALSE(sees("fields_panel"));
+  CHECK(std::abs(shown.find<>("studies_view").mapTo(shown.window.get(), QPoint()).x() -
+                 fields_left) < 12);
   // The whole machine has no study.
   shown.document().select({0, PartSlot::supply, {}, true});
   settle();
-  CHECK_FALSE(shown.find<>("studies_view").isVisible());
+  CHECK_FALSE(sees("studies_view"));
+  CHECK(sees("fields_panel"));
+  CHECK_FALSE(tabs.isVisible());
   shown.document().select({0, PartSlot::drive, {}});
   settle();
-  CHECK(shown.find<>("studies_view").isVisible());
+  CHECK(sees("fields_panel"));
   shown.window->resize(small_window);
   settle();
+  CHECK_FALSE(tabs.isVisible());
   CHECK(above(shown, "limits_scroll", "studies_view"));
   CHECK(above(shown, "fields_panel", "remedies_view"));
+}
+
+TEST_CASE("what is asked for comes in sight where study and fields share a place") {
+  Shown shown(sample("plank-router"), {1280, 500});
+  QApplication::setActiveWindow(shown.window.get());
+  settle();
+  const auto sees = [&](const char* name) { return shown.find<>(name).isVisible(); };
+  shown.trigger("study_2");
+  CHECK(sees("studies_view"));
+  // The same of another axis: the study stays.
+  shown.trigger("next_axis");
+  settle();
+  CHECK(shown.document().selection().axis == 1);
+  CHECK(sees("studies_view"));
+  // A field chosen elsewhere comes in sight with the keyboard in it.
+  shown.document().select({1, PartSlot::drive, QStringLiteral("lead")});
+  settle();
+  REQUIRE(sees("fields_panel"));
+  REQUIRE(QApplication::focusWidget() != nullptr);
+  CHECK(QApplication::focusWidget()->objectName() == QStringLiteral("drive.lead"));
+  // F6 backwards from the fields: to the study, and on to them again.
+  shown.trigger("previous_pane");
+  CHECK(sees("studies_view"));
+  shown.trigger("next_pane");
+  CHECK(sees("fields_panel"));
+  // To find a field from the study.
+  shown.trigger("study_0");
+  CHECK(sees("studies_view"));
+  QTest::keyClick(shown.window.get(), Qt::Key_F, Qt::ControlModifier);
+  settle();
+  CHECK(sees("fields_panel"));
+  CHECK(shown.find<>("field_filter").hasFocus());
+}
+
+TEST_CASE("texts of the form that have no room end in an ellipsis, and are whole under the caret") {
+  const WithLetters large(18);
+  Shown shown(sample("plank-router"), small_window);
+  QApplication::setActiveWindow(shown.window.get());
+  settle();
+  auto& source = shown.find<EntryEdit>("part_source");
+  CHECK(source.shortened().endsWith(QChar(0x2026)));
+  CHECK(source.toolTip().contains(source.text()));
+  source.setFocus();
+  CHECK(source.shortened().isEmpty());
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    Shown again(sample("plank-router"), small_window);
+    settle();
+    const auto& filter = again.find<QLineEdit>("field_filter");
+    INFO(filter.placeholderText().toStdString());
+    CHECK_FALSE(filter.placeholderText().isEmpty());
+    CHECK(filter.fontMetrics().horizontalAdvance(filter.placeholderText()) < filter.width() - 8);
+  }
 }
 
 TEST_CASE(
@@ -140,6 +232,8 @@ TEST_CASE(
     const InLanguage spoken(language.code);
     INFO(language.code);
     Shown shown(sample("plank-router"), small_window);
+    settle();
+    shown.window->show_study(0);
     settle();
     auto& box = shown.find<QComboBox>("study_box");
     CHECK(box.isVisible());

@@ -5,10 +5,14 @@
 #include "fields/fields_panel.h"
 #include "support/window.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QDir>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollBar>
 #include <QTableWidget>
+#include <QTreeView>
 
 using namespace feedwright;
 using feedwright::testing::Folder;
@@ -155,4 +159,44 @@ TEST_CASE("a list of the user's own stands beside the program's, a broken one is
   REQUIRE(shelf.troubles.size() == 1);
   CHECK(shelf.troubles[0].contains(QStringLiteral("torn.json")));
   CHECK_FALSE(shelf.stock_belts.empty());
+}
+
+TEST_CASE("the list of parts is as wide as what it says, as far as the screen goes") {
+  const QFont kept = QApplication::font();
+  for (const int points : {9, 18}) {
+    QFont font = kept;
+    font.setPointSize(points);
+    QApplication::setFont(font);
+    Shown shown;
+    for (const PartSlot slot : {PartSlot::drive, PartSlot::motor}) {
+      choose(shown, slot);
+      auto& picker = shown.find<QComboBox>("part_picker");
+      picker.showPopup();
+      QCoreApplication::processEvents();
+      const auto* list = qobject_cast<QTreeView*>(picker.view());
+      REQUIRE(list != nullptr);
+      const QRect screen = picker.screen()->availableGeometry();
+      const QRect popup = list->window()->geometry();
+      int needed = 0;
+      for (int column = 0; column < picker.model()->columnCount(); ++column) {
+        int widest = 0;
+        for (int row = 0; row < picker.model()->rowCount(); ++row) {
+          const QString text = picker.model()->index(row, column).data().toString();
+          widest = std::max(widest, list->fontMetrics().horizontalAdvance(text));
+        }
+        needed += widest;
+        INFO(points << " column " << column << " of " << list->columnWidth(column) << " needs "
+                    << widest << ", screen " << screen.width() << " popup " << popup.x() << "+"
+                    << popup.width() << " viewport " << list->viewport()->width());
+        // Whole, or to be reached by scrolling where the screen ends.
+        CHECK(list->columnWidth(column) >= widest);
+      }
+      CHECK(screen.contains(popup));
+      constexpr int frames = 16;
+      CHECK(popup.width() >= std::min(needed, screen.width() - frames));
+      CHECK((needed < list->viewport()->width() || list->horizontalScrollBar()->maximum() > 0));
+      picker.hidePopup();
+    }
+  }
+  QApplication::setFont(kept);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/plot_cursor.h"
 
-#include "studies/label_keeper.h"
+#include "studies/plot_items.h"
 #include "studies/plots.h"
 #include "studies/stack_keeper.h"
 

@@ -20,8 +20,8 @@ public:
   PlotOrTable(QWidget& plot, QWidget& table, QAction& other, QToolButton& button, QWidget& holder);
 
   bool is_table() const { return table_wanted_ || !room_for_plot_; }
-  /// The table is there only because the plot's names have no room.
-  bool stands_in() const { return !table_wanted_ && !room_for_plot_; }
+  /// The table not only stands in: somebody wants it.
+  bool wants_table() const { return table_wanted_; }
   /// For the plot's names; a bare number says nothing.
   bool has_room_for_plot() const { return room_for_plot_; }
   void set_room_for_plot(bool room) { room_for_plot_ = room; }

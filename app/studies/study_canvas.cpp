@@ -6,10 +6,9 @@
 #include "studies/plot_scales.h"
 #include "studies/plot_tips.h"
 #include "studies/read_out_label.h"
-#include "studies/stack_keeper.h"
+#include "studies/study_picture.h"
 #include "studies/study_table_view.h"
 #include "text/whole_quantities.h"
-#include "window/letters.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -166,19 +165,13 @@ void StudyCanvas::fill() {
   }
   const PlotScales::Kept scales = scales_->kept();
   const QSize size = shown_as_->room();
-  shape_ = plot_shape(figure_, size, font());
-  fill_plot(*plot_, figure_, Look::of(palette()), shape_);
-  const auto names_fit = [&] {
-    auto* keeper = plot_->findChild<StackKeeper*>();
-    return keeper == nullptr || keeper->names_fit(size);
-  };
-  // Before it is laid out its size says nothing.
-  shown_as_->set_room_for_plot(!isVisible() || names_fit());
-  if (const QFont small = fitted(font(), 0.0);
-      !shown_as_->has_room_for_plot() && shape_.font != small) {
-    shape_.font = small;
-    fill_plot(*plot_, figure_, Look::of(palette()), shape_);
-    shown_as_->set_room_for_plot(names_fit());
+  const Look look = Look::of(palette());
+  if (isVisible()) {
+    shown_as_->set_room_for_plot(fill_to_size(*plot_, figure_, look, font(), size, shape_));
+  } else { // before it is laid out its size says nothing
+    shape_ = plot_shape(figure_, size, font());
+    fill_plot(*plot_, figure_, look, shape_);
+    shown_as_->set_room_for_plot(true);
   }
   scales_->put_back(scales);
   if (cursor_->at()) {
@@ -302,9 +295,7 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
   }
   case QEvent::Resize: {
     const auto& to = static_cast<QResizeEvent&>(event).size();
-    auto* keeper = plot_->findChild<StackKeeper*>();
-    if (plot_shape(figure_, to, font()) != shape_ ||
-        (keeper != nullptr && !keeper->names_fit(to))) {
+    if (plot_shape(figure_, to, font()) != shape_ || !names_fit(*plot_, shape_, to)) {
       QMetaObject::invokeMethod(this, &StudyCanvas::refit, Qt::QueuedConnection);
     }
     return false;
@@ -314,8 +305,10 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
 }
 
 QImage StudyCanvas::picture() const {
-  constexpr double fineness = 2.0;
-  return plot_->toPixmap(plot_->width(), plot_->height(), fineness).toImage();
+  if (shown_as_->is_table()) {
+    return study_picture(figure_, Look::of(palette()), font(), shown_as_->room());
+  }
+  return plot_->toPixmap(plot_->width(), plot_->height(), picture_fineness).toImage();
 }
 
 void StudyCanvas::copy() {
@@ -323,11 +316,10 @@ void StudyCanvas::copy() {
     return;
   }
   auto* copied = new QMimeData;
-  if (shown_as_->is_table()) {
-    copied->setText(table_->selected_text());
-  } else {
+  const bool part = shown_as_->is_table() && !table_->selectedRanges().isEmpty();
+  copied->setText(part ? table_->selected_text() : as_tab_separated(as_table(figure_)));
+  if (!part && !shown_as_->wants_table()) {
     copied->setImageData(picture());
-    copied->setText(as_tab_separated(as_table(figure_)));
   }
   QGuiApplication::clipboard()->setMimeData(copied);
 }

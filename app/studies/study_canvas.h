@@ -36,9 +36,10 @@ public:
   const StudyFigure& figure() const { return figure_; }
   QCustomPlot& plot() { return *plot_; }
   QString reading() const;
-  /// Picture and numbers of the plot; of the table, its selected cells or all.
+  /// Picture and numbers of the plot; of the table, its selected cells or all numbers, and the
+  /// picture too where it only stands in.
   void copy();
-  /// Twice as fine as on the screen.
+  /// The plot, larger than on the screen where its names have no room there.
   QImage picture() const;
 
 signals:

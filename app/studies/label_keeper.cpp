@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/label_keeper.h"
 
+#include "studies/plot_items.h"
 #include "studies/plot_labels.h"
+#include "studies/word_widths.h"
+#include "window/text_measure.h"
 
-#include <QStaticText>
 #include <qcustomplot.h>
 
 #include <algorithm>
@@ -60,85 +62,7 @@ QPolygonF about(const QPointF& at, double line, const QRectF& room) {
   return anchors + others;
 }
 
-/// Of a word on a line only the glyphs are cleared, and the line still shows through.
-class HaloText : public QCPItemText {
-public:
-  explicit HaloText(QCustomPlot* plot) : QCPItemText(plot) {}
-  QColor paper;
-  bool whole = false; ///< nothing shows through, and the paper reaches farther
-
-protected:
-  void draw(QCPPainter* painter) override {
-    // The word itself in the paper's colour, a hair beside its place all round: an outline of the
-    // glyphs stroked anew took longer than all the rest of the plot.
-    constexpr int through = 150;
-    if (glyphs_.text() != text() || of_font_ != font()) {
-      of_font_ = font();
-      glyphs_.setText(text());
-      glyphs_.setTextFormat(Qt::PlainText);
-      glyphs_.prepare({}, of_font_);
-    }
-    QColor halo = paper;
-    halo.setAlpha(whole ? 255 : through);
-    painter->save();
-    painter->setFont(of_font_);
-    painter->setPen(halo);
-    const QPointF at = topLeft->pixelPosition();
-    for (double reach = 1.0; reach <= (whole ? 3.0 : 1.0); reach += 1.0) {
-      for (const QPointF& beside : {QPointF(-1, -1), QPointF(0, -1), QPointF(1, -1), QPointF(-1, 0),
-                                    QPointF(1, 0), QPointF(-1, 1), QPointF(0, 1), QPointF(1, 1)}) {
-        painter->drawStaticText(at + reach * beside, glyphs_);
-      }
-    }
-    painter->restore();
-    QCPItemText::draw(painter);
-  }
-
-private:
-  QStaticText glyphs_;
-  QFont of_font_;
-};
-
-void dress(QCPItemText& item, const QString& text, const QColor& colour, const QFont& font) {
-  item.setText(text);
-  item.setColor(colour);
-  item.setFont(font);
-  item.setPadding(QMargins());
-  item.setPositionAlignment(Qt::AlignLeft | Qt::AlignTop);
-  item.position->setType(QCPItemPosition::ptAbsolute);
-  item.setClipToAxisRect(false);
-  // Over every curve and filled region, in whatever order they came.
-  item.setLayer(QStringLiteral("axes"));
-}
-
 } // namespace
-
-template <class Item>
-Item* item_on(QCustomPlot& plot, QCPAxisRect& rect) {
-  auto* item = new Item(&plot);
-  for (QCPItemPosition* position : item->positions()) {
-    position->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
-    position->setAxisRect(&rect);
-  }
-  item->setClipAxisRect(&rect);
-  return item;
-}
-template QCPItemText* item_on<QCPItemText>(QCustomPlot&, QCPAxisRect&);
-template QCPItemLine* item_on<QCPItemLine>(QCustomPlot&, QCPAxisRect&);
-template QCPItemRect* item_on<QCPItemRect>(QCustomPlot&, QCPAxisRect&);
-template QCPItemStraightLine* item_on<QCPItemStraightLine>(QCustomPlot&, QCPAxisRect&);
-
-QCPItemText* plain_text(QCustomPlot& plot, QCPAxisRect& rect, const QString& text,
-                        const QColor& colour, const QFont& font) {
-  auto* item = item_on<QCPItemText>(plot, rect);
-  dress(*item, text, colour, font);
-  return item;
-}
-
-QSizeF size_of(const QCPItemText& item) {
-  const QFontMetricsF metrics(item.font());
-  return {metrics.horizontalAdvance(item.text()) + 3.0, metrics.height()};
-}
 
 LabelKeeper::LabelKeeper(QCustomPlot& plot, QCPAxisRect& rect, const QColor& paper)
     : QObject(&plot), plot_(plot), rect_(rect), paper_(paper) {
@@ -146,29 +70,12 @@ LabelKeeper::LabelKeeper(QCustomPlot& plot, QCPAxisRect& rect, const QColor& pap
   connect(&plot, &QCustomPlot::afterLayout, this, &LabelKeeper::arrange);
 }
 
-QCPItemText* LabelKeeper::label(const QString& text, const QColor& colour, const QFont& font) {
-  auto* item = item_on<HaloText>(plot_, rect_);
-  dress(*item, text, colour, font);
-  item->paper = paper_;
-  return item;
+HaloText* LabelKeeper::label(const QString& text, const QColor& colour, const QFont& font) {
+  return halo_text(plot_, rect_, text, colour, font, paper_, Ground::lines);
 }
 
-QCPItemText* LabelKeeper::zone_word(const QString& text, const QColor& colour, const QFont& font) {
-  auto* item = item_on<HaloText>(plot_, rect_);
-  dress(*item, text, colour, font);
-  item->paper = paper_;
-  item->whole = true;
-  return item;
-}
-
-QCPItemLine* LabelKeeper::leader(const QColor& colour) {
-  auto* line = item_on<QCPItemLine>(plot_, rect_);
-  line->setPen(QPen(colour, 0.8));
-  line->setClipToAxisRect(false);
-  line->start->setType(QCPItemPosition::ptAbsolute);
-  line->end->setType(QCPItemPosition::ptAbsolute);
-  line->setVisible(false);
-  return line;
+HaloText* LabelKeeper::zone_word(const QString& text, const QColor& colour, const QFont& font) {
+  return halo_text(plot_, rect_, text, colour, font, paper_, Ground::covered);
 }
 
 void LabelKeeper::at_top(QCPItemText* item, bool one_of_many, int caption_lines) {
@@ -177,27 +84,23 @@ void LabelKeeper::at_top(QCPItemText* item, bool one_of_many, int caption_lines)
   caption_lines_ = caption_lines;
 }
 void LabelKeeper::in_caption(QCPItemText* item, const QPen& pen) {
-  QCPItemLine* sample = leader(pen.color());
+  QCPItemLine* sample = leader_on(plot_, rect_, pen.color());
   sample->setPen(pen);
   captions_.push_back({item, sample});
 }
-void LabelKeeper::at_edge(QCPItemText* item, const StudyCurve& curve) {
-  edges_.push_back({item, leader(item->color()), polygon(curve.x, curve.y)});
-  keep_off(curve);
-}
-void LabelKeeper::along(QCPItemText* item, const StudyCurve& curve) {
+void LabelKeeper::along(HaloText* item, const StudyCurve& curve) {
   curves_.emplace_back(item, polygon(curve.x, curve.y));
 }
-void LabelKeeper::along(QCPItemText* item, const StudyLine& line) {
-  lines_.emplace_back(item, line);
+void LabelKeeper::along(HaloText* item, const StudyLine& line) {
+  lines_.push_back({item, leader_on(plot_, rect_, item->color()), line});
 }
-void LabelKeeper::beside(QCPItemText* item, const QPointF& point) {
-  marks_.push_back({item, leader(item->color()), point});
+void LabelKeeper::beside(HaloText* item, const QPointF& point) {
+  marks_.push_back({item, leader_on(plot_, rect_, item->color()), item->text(), point});
 }
-void LabelKeeper::inside(QCPItemText* item, const StudyBand& band) {
+void LabelKeeper::inside(HaloText* item, const StudyBand& band) {
   bands_.push_back({item, polygon(band.x, band.low), polygon(band.x, band.high)});
 }
-void LabelKeeper::above(QCPItemText* item, const StudyCurve& curve) {
+void LabelKeeper::above(HaloText* item, const StudyCurve& curve) {
   constexpr double far_up = 1e9;
   bands_.push_back({item, polygon(curve.x, curve.y),
                     polygon(curve.x, std::vector<double>(curve.x.size(), far_up))});
@@ -219,13 +122,27 @@ QPolygonF LabelKeeper::pixels(const QPolygonF& points) const {
   return made;
 }
 
-QPolygonF LabelKeeper::anchors_on(const StudyLine& line, const QRectF& room) const {
+/// Along the line; where other lines crowd it there, farther off, with a leader to it.
+QPolygonF LabelKeeper::anchors_on(const StudyLine& line, double height, const QRectF& room) const {
   QPolygonF anchors;
+  const QPointF at = pixel({line.value, line.value});
+  const QRectF frame = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1);
+  if (line.upright ? at.x() < frame.left() || at.x() > frame.right()
+                   : at.y() < frame.top() || at.y() > frame.bottom()) {
+    return anchors;
+  }
+  const auto on_line = [&](double share, double off) {
+    return line.upright ? QPointF(at.x() + off, room.bottom() - share * room.height() + 14.0)
+                        : QPointF(room.left() + share * room.width(), at.y() + off);
+  };
   for (const double share : {0.99, 0.9, 0.82, 0.75, 0.68, 0.6, 0.52, 0.45, 0.38, 0.3, 0.22, 0.15}) {
-    anchors << (line.upright
-                    ? QPointF(pixel({line.value, 0.0}).x(),
-                              room.bottom() - share * room.height() + 14.0)
-                    : QPointF(room.left() + share * room.width(), pixel({0.0, line.value}).y()));
+    anchors << on_line(share, 0.0);
+  }
+  const double step = line.upright ? 0.1 * room.width() : height;
+  for (const double steps : {1.0, 2.0, 3.0, 4.0}) {
+    for (const double share : {0.97, 0.8, 0.6, 0.4, 0.2}) {
+      anchors << on_line(share, steps * step) << on_line(share, -steps * step);
+    }
   }
   return anchors;
 }
@@ -264,15 +181,17 @@ struct LabelKeeper::Placing {
   QRectF room;
   std::vector<QRectF> taken = {};
   std::vector<PlotLabel> labels = {};
-  std::vector<QCPItemText*> items = {};
+  std::vector<HaloText*> items = {};
 
   void take(const std::vector<QRectF>& rects) {
     taken.insert(taken.end(), rects.begin(), rects.end());
   }
-  void want(QCPItemText* item, const QPolygonF& anchors,
+  void want(HaloText* item, const QPolygonF& anchors,
             PlotLabel::Stand stand = PlotLabel::Stand::beside) {
     items.push_back(item);
     labels.push_back({size_of(*item), anchors, stand});
+    // One in two lines hides much of a small plot, and the sentence below says the same.
+    labels.back().clear = labels.back().clear || item->text().contains(QLatin1Char('\n'));
   }
 };
 
@@ -285,7 +204,9 @@ void LabelKeeper::want_all(Placing& placing) const {
   // In a low or narrow panel they would lie on the curves; the sentence below the plot says the
   // same.
   const bool low = one_of_many_ && room.height() < 5.0 * size_of(*heading_).height();
-  for (const auto& [item, leader, point] : marks_) {
+  for (const auto& [item, leader, words, point] : marks_) {
+    const bool in_one = TextMeasure(item->font()).width(words) + 3.0 < room.width();
+    item->setText(broken_name(words, in_one ? 1 : 2, item->font()).join(QLatin1Char('\n')));
     const QPointF at = pixel(point);
     // A word on a mark hides it, which is worse than a word on some curves.
     constexpr std::size_t curves_worth = 40;
@@ -299,9 +220,9 @@ void LabelKeeper::want_all(Placing& placing) const {
     placing.want(item, in_view && fits && !low ? about(inside, size_of(*item).height(), room)
                                                : QPolygonF());
   }
-  for (const auto& [item, line] : lines_) {
+  for (const auto& [item, leader, line] : lines_) {
     placing.take(cover(ends_of(line, room), room));
-    placing.want(item, anchors_on(line, room),
+    placing.want(item, anchors_on(line, size_of(*item).height(), room),
                  line.upright ? PlotLabel::Stand::beside : PlotLabel::Stand::level);
   }
   for (const auto& [item, points] : curves_) {
@@ -319,34 +240,72 @@ void LabelKeeper::want_all(Placing& placing) const {
 void LabelKeeper::arrange() {
   Placing placing{QRectF(rect_.rect()).adjusted(2, 2, -2, -2)};
   want_all(placing);
-  const std::vector<std::optional<QPointF>> places =
+  const std::vector<std::optional<PlacedLabel>> places =
       place_plot_labels(placing.room, placing.labels, placing.taken);
   for (std::size_t i = 0; i < placing.items.size(); ++i) {
     const bool in_view = std::ranges::any_of(
         placing.labels[i].anchors, [&](const QPointF& at) { return placing.room.contains(at); });
     placing.items[i]->setVisible(in_view && places[i]);
     if (places[i]) {
-      placing.items[i]->position->setCoords(*places[i]);
+      placing.items[i]->position->setCoords(places[i]->at);
+      if (placing.labels[i].stand != PlotLabel::Stand::on) {
+        placing.items[i]->set_ground(places[i]->clear ? Ground::lines : Ground::crossed);
+      }
     }
   }
   draw_leaders();
   arrange_caption(placing.room);
-  arrange_edges(placing.room);
 }
 
-/// From a mark to its words, where they stand farther from it than a line is high.
+/// To what words name, where they stand farther from it than is near.
+void LabelKeeper::draw_leader(QCPItemLine& leader, const QCPItemText& item, const QPointF& from,
+                              double radius, double near) const {
+  const QRectF words(item.position->coords(), size_of(item));
+  const QPointF nearest(std::max(words.left(), std::min(from.x(), words.right())),
+                        std::max(words.top(), std::min(from.y(), words.bottom())));
+  const double far = std::hypot(nearest.x() - from.x(), nearest.y() - from.y());
+  leader.setVisible(item.visible() && far > near);
+  leader.start->setCoords(from + (nearest - from) * (radius / std::max({far, radius, 1.0})));
+  leader.end->setCoords(nearest);
+}
+
 void LabelKeeper::draw_leaders() {
+  constexpr double radius = 6.0; // of a mark
   for (const Mark& mark : marks_) {
-    const QRectF words(mark.item->position->coords(), size_of(*mark.item));
-    const QPointF at = pixel(mark.point);
-    const QPointF nearest(std::max(words.left(), std::min(at.x(), words.right())),
-                          std::max(words.top(), std::min(at.y(), words.bottom())));
-    const double far = std::hypot(nearest.x() - at.x(), nearest.y() - at.y());
-    mark.leader->setVisible(mark.item->visible() && far > words.height());
-    constexpr double radius = 6.0; // of the mark
-    mark.leader->start->setCoords(at + (nearest - at) * (radius / std::max(far, radius)));
-    mark.leader->end->setCoords(nearest);
+    draw_leader(*mark.leader, *mark.item, pixel(mark.point), radius, size_of(*mark.item).height());
   }
+  for (const Line& line : lines_) {
+    constexpr double beside = 7.0; // pixels
+    draw_leader(*line.leader, *line.item, foot_of(line), 0.0, beside);
+  }
+}
+
+/// Where a leader from its words meets a line, straight and through no other words if it can be.
+QPointF LabelKeeper::foot_of(const Line& line) const {
+  const QRectF words(line.item->position->coords(), size_of(*line.item));
+  const QPointF at = pixel({line.line.value, line.line.value});
+  if (line.line.upright) {
+    return {at.x(), words.center().y()};
+  }
+  for (const double share : {0.5, 0.1, 0.9, 0.3, 0.7}) {
+    const double x = words.left() + share * words.width();
+    if (!meets_words({QPointF(x, words.center().y()), QPointF(x, at.y())}, *line.item)) {
+      return {x, at.y()};
+    }
+  }
+  return {words.center().x(), at.y()};
+}
+
+bool LabelKeeper::meets_words(const QLineF& leader, const QCPItemText& own) const {
+  const QRectF area = QRectF(leader.p1(), leader.p2()).normalized().adjusted(-1.0, 0.0, 1.0, 0.0);
+  const auto met = [&](const QCPItemText* item) {
+    return item != nullptr && item != &own && item->visible() &&
+           QRectF(item->position->coords(), size_of(*item)).intersects(area);
+  };
+  return std::ranges::any_of(marks_, [&](const Mark& mark) { return met(mark.item); }) ||
+         std::ranges::any_of(lines_, [&](const Line& line) { return met(line.item); }) ||
+         std::ranges::any_of(curves_, [&](const auto& curve) { return met(curve.first); }) ||
+         std::ranges::any_of(bands_, [&](const Band& band) { return met(band.item); });
 }
 
 constexpr double caption_sample = 24.0; // of a line, before its name
@@ -377,49 +336,6 @@ void LabelKeeper::arrange_caption(const QRectF& room) {
     item->position->setCoords(QPointF(left + caption_sample + before_name, top));
     left += wide;
   }
-}
-
-/// At the right of the frame, each as near as can be to where its curve meets it.
-void LabelKeeper::arrange_edges(const QRectF& room) {
-  struct Place {
-    const Edge* edge;
-    double y;
-  };
-  std::vector<Place> places;
-  for (const Edge& edge : edges_) {
-    std::optional<double> y;
-    for (const QPointF& point : pixels(edge.points)) {
-      if (point.x() <= room.right() + 3.0) {
-        y = point.y();
-      }
-    }
-    const bool in_view = y && *y >= room.top() && *y <= room.bottom();
-    edge.item->setVisible(in_view);
-    edge.leader->setVisible(in_view);
-    if (in_view) {
-      places.push_back({&edge, *y});
-    }
-  }
-  std::ranges::stable_sort(places, {}, &Place::y);
-  std::vector<double> middles;
-  std::vector<double> heights;
-  for (const Place& place : places) {
-    middles.push_back(place.y);
-    heights.push_back(size_of(*place.edge->item).height());
-  }
-  const std::vector<double> tops = spread_labels(middles, heights, room.top(), room.bottom());
-  constexpr double away = 12.0;
-  const double edge = room.right() + 2.0;
-  for (std::size_t i = 0; i < places.size(); ++i) {
-    places[i].edge->item->position->setCoords(QPointF(edge + away, tops[i]));
-    places[i].edge->leader->start->setCoords(QPointF(edge, middles[i]));
-    places[i].edge->leader->end->setCoords(QPointF(edge + away - 3.0, tops[i] + heights[i] / 2.0));
-  }
-}
-
-double LabelKeeper::room_at_edge(const QString& name, const QFont& font) {
-  constexpr double away = 16.0;
-  return QFontMetricsF(font).horizontalAdvance(name) + away;
 }
 
 } // namespace feedwright

@@ -22,14 +22,7 @@ class QCustomPlot;
 
 namespace feedwright {
 
-/// An item that belongs to the axes of that rectangle.
-template <class Item>
-Item* item_on(QCustomPlot& plot, QCPAxisRect& rect);
-
-/// Without room to the sides, so that its size is its text's.
-QCPItemText* plain_text(QCustomPlot& plot, QCPAxisRect& rect, const QString& text,
-                        const QColor& colour, const QFont& font);
-QSizeF size_of(const QCPItemText& item);
+class HaloText;
 
 class LabelKeeper : public QObject {
   Q_OBJECT
@@ -37,51 +30,51 @@ public:
   /// Dies with the plot or with the next figure.
   LabelKeeper(QCustomPlot& plot, QCPAxisRect& rect, const QColor& paper);
 
-  QCPItemText* label(const QString& text, const QColor& colour, const QFont& font);
+  HaloText* label(const QString& text, const QColor& colour, const QFont& font);
   /// A word on a hatching, with the paper behind it.
-  QCPItemText* zone_word(const QString& text, const QColor& colour, const QFont& font);
+  HaloText* zone_word(const QString& text, const QColor& colour, const QFont& font);
 
   /// Over the frame. In a low one of many panels marks go without their words.
   void at_top(QCPItemText* item, bool one_of_many, int caption_lines);
   /// Over the frame too, behind a piece of its line.
   void in_caption(QCPItemText* item, const QPen& pen);
-  /// At the right of the frame, where the margin has `room_at_edge`.
-  void at_edge(QCPItemText* item, const StudyCurve& curve);
   static double caption_width(const QString& name, const QFont& font);
-  static double room_at_edge(const QString& name, const QFont& font);
-  void along(QCPItemText* item, const StudyCurve& curve);
-  void along(QCPItemText* item, const StudyLine& line);
-  void beside(QCPItemText* item, const QPointF& point);
-  void inside(QCPItemText* item, const StudyBand& band);
-  void above(QCPItemText* item, const StudyCurve& curve);
+  void along(HaloText* item, const StudyCurve& curve);
+  void along(HaloText* item, const StudyLine& line);
+  void beside(HaloText* item, const QPointF& point);
+  void inside(HaloText* item, const StudyBand& band);
+  void above(HaloText* item, const StudyCurve& curve);
   /// Words keep off a curve that has none of its own, too.
   void keep_off(const StudyCurve& curve);
 
 private:
   struct Band {
-    QCPItemText* item;
+    HaloText* item;
     QPolygonF low, high;
   };
-  struct Mark {
-    QCPItemText* item;
+  struct Line {
+    HaloText* item;
     QCPItemLine* leader;
-    QPointF point;
+    StudyLine line;
   };
-  struct Edge {
-    QCPItemText* item;
+  struct Mark {
+    HaloText* item;
     QCPItemLine* leader;
-    QPolygonF points;
+    QString words; ///< in one line
+    QPointF point;
   };
   struct Placing;
 
-  QCPItemLine* leader(const QColor& colour);
   void draw_leaders();
+  QPointF foot_of(const Line& line) const;
+  bool meets_words(const QLineF& leader, const QCPItemText& own) const;
+  void draw_leader(QCPItemLine& leader, const QCPItemText& item, const QPointF& from, double radius,
+                   double near) const;
   void arrange_caption(const QRectF& room);
-  void arrange_edges(const QRectF& room);
 
   QPointF pixel(const QPointF& point) const;
   QPolygonF pixels(const QPolygonF& points) const;
-  QPolygonF anchors_on(const StudyLine& line, const QRectF& room) const;
+  QPolygonF anchors_on(const StudyLine& line, double height, const QRectF& room) const;
   QPolygonF ends_of(const StudyLine& line, const QRectF& room) const;
   QPolygonF anchors_in(const Band& band, const QRectF& room) const;
   void arrange();
@@ -93,10 +86,9 @@ private:
   QCPItemText* heading_ = nullptr;
   bool one_of_many_ = false;
   int caption_lines_ = 1;
-  std::vector<std::pair<QCPItemText*, QPolygonF>> curves_; ///< without an item: only kept off
-  std::vector<std::pair<QCPItemText*, StudyLine>> lines_;
+  std::vector<std::pair<HaloText*, QPolygonF>> curves_; ///< without an item: only kept off
+  std::vector<Line> lines_;
   std::vector<Mark> marks_;
-  std::vector<Edge> edges_;
   std::vector<std::pair<QCPItemText*, QCPItemLine*>> captions_;
   std::vector<Band> bands_;
 };

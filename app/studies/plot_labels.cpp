@@ -44,22 +44,23 @@ QRectF pushed_inside(QRectF rect, const QRectF& room) {
 
 } // namespace
 
-std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
-                                                      const std::vector<PlotLabel>& labels,
-                                                      std::vector<QRectF> taken) {
+std::vector<std::optional<PlacedLabel>> place_plot_labels(const QRectF& room,
+                                                          const std::vector<PlotLabel>& labels,
+                                                          std::vector<QRectF> taken) {
   // A word over a word cannot be read; over a curve it can.
   const std::ptrdiff_t curves = std::ssize(taken);
   constexpr std::ptrdiff_t word_over_word = 10'000;
-  const auto covered_by = [&](const QRectF& rect) {
+  // Words first, and no farther than to what is no better.
+  const auto covered_by = [&](const QRectF& rect, std::ptrdiff_t enough) {
     std::ptrdiff_t covered = 0;
-    for (std::ptrdiff_t i = 0; i < std::ssize(taken); ++i) {
+    for (std::ptrdiff_t i = std::ssize(taken); i-- > 0 && covered < enough;) {
       if (taken[static_cast<std::size_t>(i)].intersects(rect)) {
         covered += i < curves ? 1 : word_over_word;
       }
     }
     return covered;
   };
-  std::vector<std::optional<QPointF>> places;
+  std::vector<std::optional<PlacedLabel>> places;
   for (const PlotLabel& label : labels) {
     QRectF best(room.topLeft(), label.size);
     if (label.anchors.isEmpty()) { // nowhere in view: takes no room
@@ -67,14 +68,13 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
       continue;
     }
     std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
-    const bool clear_only = label.stand == PlotLabel::Stand::on;
     for (const QRectF& rect : candidates(label)) {
-      if (clear_only && !room.contains(rect)) {
+      if (label.clear && !room.contains(rect)) {
         continue; // pushed, it might stand in another zone
       }
       // Free inside the room first; else what covers least, pushed inside.
       const QRectF tried = room.contains(rect) ? rect : pushed_inside(rect, room);
-      const std::ptrdiff_t covered = covered_by(tried);
+      const std::ptrdiff_t covered = covered_by(tried, fewest);
       if (covered < fewest) {
         fewest = covered;
         best = tried;
@@ -83,13 +83,13 @@ std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
         break;
       }
     }
-    if (fewest >= (clear_only ? 1 : word_over_word)) {
+    if (fewest >= (label.clear ? 1 : word_over_word)) {
       places.emplace_back();
       continue;
     }
     // Two in one line need a gap, or they are read as one phrase.
     taken.push_back(best.adjusted(-label.size.height(), 0.0, label.size.height(), 0.0));
-    places.push_back(best.topLeft());
+    places.push_back(PlacedLabel{best.topLeft(), fewest == 0});
   }
   return places;
 }

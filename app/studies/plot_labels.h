@@ -21,15 +21,21 @@ struct PlotLabel {
   QSizeF size;
   QPolygonF anchors; ///< where it may stand, the best first
   Stand stand = Stand::beside;
+  bool clear = stand == Stand::on; ///< of everything, or rather not at all
 };
 
-/// The top left corner of each label, earlier ones first. Labels keep inside `room`; where nothing
-/// is free, the place that covers the fewest of what is taken. Nothing for a label that is out of
-/// view, would cover another word or, with its middle on its point, anything: it is better left out
-/// than read wrongly.
-std::vector<std::optional<QPointF>> place_plot_labels(const QRectF& room,
-                                                      const std::vector<PlotLabel>& labels,
-                                                      std::vector<QRectF> taken);
+struct PlacedLabel {
+  QPointF at;        ///< its top left corner
+  bool clear = true; ///< of everything that is taken
+};
+
+/// Where each label stands, earlier ones first. Labels keep inside `room`; where nothing is free,
+/// the place that covers the fewest of what is taken. Nothing for a label that is out of view,
+/// would cover another word or, if it is to be clear, anything: it is better left out than
+/// read wrongly.
+std::vector<std::optional<PlacedLabel>> place_plot_labels(const QRectF& room,
+                                                          const std::vector<PlotLabel>& labels,
+                                                          std::vector<QRectF> taken);
 
 /// Tops of labels one under another, each as near as can be to the middle it wants, in the order of
 /// `middles`, which rise. They keep between `top` and `bottom` while they fit.

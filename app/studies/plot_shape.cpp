@@ -17,8 +17,8 @@ namespace feedwright {
 
 namespace {
 
-/// Of the words that stand at a curve or a point.
-double widest_word(const StudyFigure& figure, QFont font) {
+/// Of the words that stand inside the frame, at a curve or a point.
+double widest_inside(const StudyFigure& figure, QFont font) {
   font.setBold(true);
   const QFontMetricsF metrics(font);
   double widest = 0.0;
@@ -27,8 +27,8 @@ double widest_word(const StudyFigure& figure, QFont font) {
       widest = std::max(widest, metrics.horizontalAdvance(mark_text(mark)));
     }
     for (const StudyCurve& curve : panel.curves) {
-      const QString& name = curve.at_edge && !curve.caption.isEmpty() ? curve.caption : curve.label;
-      widest = std::max(widest, curve.named ? metrics.horizontalAdvance(name) : 0.0);
+      const bool inside = curve.named && !curve.at_edge;
+      widest = std::max(widest, inside ? metrics.horizontalAdvance(curve.label) : 0.0);
     }
   }
   return widest;
@@ -48,8 +48,7 @@ int caption_lines(const StudyPanel& panel, const QFont& font, double width) {
   }
   for (const StudyCurve& curve : panel.curves) {
     if (curve.named) {
-      names.push_back(
-          LabelKeeper::caption_width(curve.caption.isEmpty() ? curve.label : curve.caption, bold));
+      names.push_back(LabelKeeper::caption_width(short_name(curve), bold));
     }
   }
   const double heading = metrics.horizontalAdvance(y_axis_label(panel)) + metrics.height();
@@ -112,10 +111,15 @@ PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& 
                                            : one);
   const double line = QFontMetricsF(usual).height();
   const double across =
-      stacks ? StackKeeper::wanted_width(figure, usual) : widest_word(figure, usual);
+      stacks ? StackKeeper::wanted_width(figure, usual) : widest_inside(figure, usual);
   made.font = fitted(
       usual, std::min(size.height() / (wanted * line),
                       (double(size.width()) / made.abreast - 4.5 * line) / std::max(1.0, across)));
+  made.edge = edge_names(figure.panels.front(), made.font, size);
+  if (!made.edge->fit) {
+    made.font = fitted(usual, 0.0);
+    made.edge = edge_names(figure.panels.front(), made.font, size);
+  }
   const QFontMetricsF metrics(made.font);
   const double side = size.height() - beyond * metrics.height();
   // A second scale stands where the heading would, and columns have short names.

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "studies/edge_names.h"
 #include "studies/study_figure.h"
 #include "window/style.h"
 
 #include <QFont>
 #include <QList>
+
+#include <optional>
 
 class QCPAxisRect;
 class QCustomPlot;
@@ -30,6 +33,7 @@ struct PlotShape {
   int caption = 1;     ///< lines over one of many: its heading, and the names of its lines
   int numbers = 5;     ///< at most, up a panel
   int chief_numbers = 5;
+  std::optional<EdgeNames> edge = std::nullopt; ///< for half a page where it is not given
   QFont font; ///< smaller than the window's where that would leave no room to the curves
   bool operator==(const PlotShape&) const = default;
 };
@@ -37,6 +41,14 @@ PlotShape plot_shape(const StudyFigure& figure, const QSize& size, const QFont& 
 
 void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look,
                const PlotShape& shape);
+
+/// Fills the plot for a size, in smaller letters where names have no room otherwise, and says
+/// whether they have then.
+bool fill_to_size(QCustomPlot& plot, const StudyFigure& figure, const Look& look,
+                  const QFont& usual, const QSize& size, PlotShape& shape);
+
+/// Whether a filled plot has room in that size for the names its numbers and curves have.
+bool names_fit(QCustomPlot& plot, const PlotShape& shape, const QSize& size);
 
 /// The axes of a filled plot in the order of the figure's panels.
 QList<QCPAxisRect*> panel_rects(const QCustomPlot& plot);

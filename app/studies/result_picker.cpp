@@ -34,7 +34,12 @@ ResultPicker::ResultPicker(QWidget* parent) : QComboBox(parent) {
   connect(lineEdit(), &QLineEdit::editingFinished, this, [this] {
     // What was not taken does not stay.
     setEditText(itemText(currentIndex()));
+    show_start();
   });
+}
+
+void ResultPicker::show_start() {
+  lineEdit()->setCursorPosition(0);
 }
 
 void ResultPicker::take_first_match() {
@@ -83,7 +88,11 @@ void ResultPicker::show_results(const AxisResults& results, ResultId chosen) {
       addItem(words::result_name(id), static_cast<int>(id));
     }
   }
+  const QString before = currentText();
   setCurrentIndex(findData(static_cast<int>(chosen)));
+  if (currentText() != before || !lineEdit()->hasFocus()) {
+    show_start();
+  }
 }
 
 } // namespace feedwright

@@ -22,6 +22,8 @@ signals:
 private:
   void add_group(const QString& title);
   void take_first_match();
+  /// Of a name too long for the box its beginning says more than its end.
+  void show_start();
 
   std::vector<ResultId> shown_;
 };

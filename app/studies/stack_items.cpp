@@ -2,9 +2,10 @@
 
 // What columns are made of, before anything has its place.
 
-#include "studies/label_keeper.h"
+#include "studies/plot_items.h"
 #include "studies/plots.h"
 #include "studies/stack_keeper.h"
+#include "studies/word_widths.h"
 #include "window/letters.h"
 
 #include <qcustomplot.h>
@@ -43,14 +44,6 @@ QStringList lines_of_name(const QString& name, const QFont& font) {
 }
 
 } // namespace
-
-double StackKeeper::widest_line(const QStringList& lines, const QFont& font) {
-  double widest = 0.0;
-  for (const QString& line : lines) {
-    widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(line));
-  }
-  return widest;
-}
 
 StackKeeper::StackKeeper(QCustomPlot& plot, QCPAxisRect& rect, const StudyFigure& figure,
                          const Look& look, const QFont& font)

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/stack_keeper.h"
 
-#include "studies/label_keeper.h"
+#include "studies/plot_items.h"
 #include "studies/plot_labels.h"
+#include "studies/word_widths.h"
 #include "window/letters.h"
 #include "window/text_measure.h"
 
@@ -23,15 +24,6 @@ void draw(QCPItemLine& line, const QPointF& from, const QPointF& to) {
 
 double width_of(const QCPItemText& item, const QString& text) {
   return TextMeasure(item.font()).width(text);
-}
-
-double widest_word(const QString& text, const QFont& font) {
-  const TextMeasure measure(font);
-  double widest = 0.0;
-  for (const QString& word : text.split(QLatin1Char(' '))) {
-    widest = std::max(widest, measure.width(word));
-  }
-  return std::ceil(widest) + 1.0;
 }
 
 constexpr int most_lines = 3;     // of one name
@@ -99,7 +91,7 @@ int StackKeeper::lines_at(const Column& column, const Across& at, double names) 
   int lines = 0;
   const auto add = [&](const QString& text, const QFont& font, double room, int most) {
     const auto taken = int(broken(text, font, int(room)).size());
-    lines += taken > most || widest_word(text, font) > room ? never : taken;
+    lines += taken > most || std::ceil(widest_word(text, font)) + 1.0 > room ? never : taken;
   };
   for (const Word& each : column.words) {
     if (is_written(each)) {

@@ -106,7 +106,6 @@ private:
   void choose_units();
   std::vector<double> widths(double room) const;
   static double bar_width(double usual);
-  static double widest_line(const QStringList& lines, const QFont& font);
   void arrange(Column& column, double left, double width);
   void arrange_words(Column& column, const Across& at, double left, double right);
   std::vector<Word*> words_with_room(Column& column, double height);

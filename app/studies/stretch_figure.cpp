@@ -123,6 +123,7 @@ private:
     if (!lowest.empty()) {
       StudyCurve curve{open_limits().isEmpty() ? tr("lowest of all limits")
                                                : tr("lowest of the known limits")};
+      curve.at_edge = true;
       take(curve, lowest);
       panel().curves.push_back(std::move(curve));
     }
@@ -151,6 +152,7 @@ private:
       curve.dash = pair.dash;
       // Inside the frame, names of curves that run so close could be any one's.
       curve.at_edge = true;
+      curve.spare = !own;
       curve.caption =
           own ? tr("whip, %1", "supports at the two ends").arg(pair_name(drawn)) : pair_name(drawn);
       take(curve, whip_over_span(axis_, drawn.a, drawn.b, from, to, points));

@@ -37,6 +37,7 @@ struct StudyCurve {
   int dash = 0;                       ///< 0 solid; others by number, so that no two look alike
   bool named = true;                  ///< on the plot; in tables and read-outs always
   bool at_edge = false;               ///< named beside the plot, where it leaves it
+  bool spare = false;                 ///< not drawn where that leaves no room to others' names
   QString caption = {};               ///< in few words, over one of many panels and beside a plot
 };
 

@@ -4,6 +4,7 @@
 #include "limits/number_text.h"
 #include "studies/label_keeper.h"
 #include "studies/panel_layout.h"
+#include "studies/plot_items.h"
 #include "studies/stack_keeper.h"
 #include "window/letters.h"
 
@@ -84,6 +85,9 @@ private:
   QVector<double> numbers_;
 };
 
+/// A plot on the sheet, in its pixels.
+constexpr QSize half_page(320, 175);
+
 QList<double> list(const std::vector<double>& values) {
   return {values.begin(), values.end()};
 }
@@ -118,13 +122,14 @@ private:
 
   void fill_panel(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) {
     rect_ = &rect;
-    edge_room_ = room_at_edge(panel);
+    edge_ = shape_.edge ? *shape_.edge : edge_names(panel, font_, half_page);
     set_scales(panel, lowest);
     if (!figure_.stacks.empty()) {
       fill_stacks();
       return;
     }
     keeper_ = new LabelKeeper(plot_, rect, look_.paper);
+    edges_ = new EdgeKeeper(plot_, rect);
     if (shape_.headed) {
       keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_), many(),
                       many() && panel.chief ? shape_.caption : 1);
@@ -141,7 +146,7 @@ private:
     // What might be first, so that what is lies on top.
     for (const bool present : {false, true}) {
       for (const StudyCurve& curve : panel.curves) {
-        if (curve.present == present) {
+        if (curve.present == present && (edge_.spare || !curve.spare)) {
           add_curve(curve);
         }
       }
@@ -192,25 +197,9 @@ private:
     // The heading of one of many stands over its frame, where it covers no curve.
     const int lines = many() && panel.chief ? shape_.caption : 1;
     const int heading = lines * QFontMetrics(font_).height() + 3;
-    const auto right_of_it = int(std::ceil(edge_room_));
+    const int right_of_it = edge_.width;
     rect_->setMinimumMargins(shape_.headed ? QMargins(0, heading, right_of_it, many() ? 1 : below)
                                            : QMargins(0, 0, right_of_it, below));
-  }
-
-  /// For names beside the frame; none where they would take too much of a narrow plot.
-  double room_at_edge(const StudyPanel& panel) const {
-    constexpr double most = 0.34;
-    double wanted = 1.0;
-    for (const StudyCurve& curve : panel.curves) {
-      if (curve.at_edge) {
-        wanted = std::max(wanted, LabelKeeper::room_at_edge(short_name(curve), font_));
-      }
-    }
-    return wanted > most * plot_.width() ? 1.0 : wanted;
-  }
-
-  static const QString& short_name(const StudyCurve& curve) {
-    return curve.caption.isEmpty() ? curve.label : curve.caption;
   }
 
   void set_top(QCPAxis& top) {
@@ -329,15 +318,17 @@ private:
       keeper_->keep_off(curve);
       return;
     }
-    const bool at_edge = curve.at_edge && edge_room_ > 1.0;
-    QCPItemText* words = keeper_->label(many() || at_edge ? short_name(curve) : curve.label, colour,
-                                        curve.present ? bold() : font_);
+    const bool short_one = many() || curve.at_edge;
+    HaloText* words = keeper_->label(short_one ? short_name(curve) : curve.label, colour,
+                                     curve.present ? bold() : font_);
     if (many()) {
       keeper_->keep_off(curve);
       keeper_->in_caption(words, pen);
-    } else if (at_edge) {
+    } else if (curve.at_edge) {
+      keeper_->keep_off(curve);
+      words->setText(edge_lines(words->text(), edge_, words->font()).join(QLatin1Char('\n')));
       words->setProperty(hint_property, curve.label);
-      keeper_->at_edge(words, curve);
+      edges_->add(words, curve, pen);
     } else {
       keeper_->along(words, curve);
     }
@@ -375,7 +366,8 @@ private:
   QFont font_;
   QCPAxisRect* rect_ = nullptr;
   LabelKeeper* keeper_ = nullptr;
-  double edge_room_ = 1.0;
+  EdgeKeeper* edges_ = nullptr;
+  EdgeNames edge_;
 };
 
 } // namespace
@@ -394,6 +386,25 @@ void reset_scales(QCustomPlot& plot, const StudyFigure& figure) {
 void fill_plot(QCustomPlot& plot, const StudyFigure& figure, const Look& look,
                const PlotShape& shape) {
   PlotFiller(plot, figure, look, shape).fill();
+}
+
+bool names_fit(QCustomPlot& plot, const PlotShape& shape, const QSize& size) {
+  auto* keeper = plot.findChild<StackKeeper*>();
+  return (!shape.edge || shape.edge->fit) && (keeper == nullptr || keeper->names_fit(size));
+}
+
+bool fill_to_size(QCustomPlot& plot, const StudyFigure& figure, const Look& look,
+                  const QFont& usual, const QSize& size, PlotShape& shape) {
+  shape = plot_shape(figure, size, usual);
+  fill_plot(plot, figure, look, shape);
+  const bool fit = names_fit(plot, shape, size);
+  const QFont small = fitted(usual, 0.0);
+  if (fit || shape.font == small) {
+    return fit;
+  }
+  shape.font = small;
+  fill_plot(plot, figure, look, shape);
+  return names_fit(plot, shape, size);
 }
 
 void fill_plot(QCustomPlot& plot, Study study, const Machine& machine, std::size_t axis,

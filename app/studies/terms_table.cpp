@@ -2,6 +2,9 @@
 #include "studies/terms_table.h"
 
 #include "studies/formula_boxes.h"
+#include "studies/word_widths.h"
+#include "window/letters.h"
+#include "window/text_measure.h"
 
 #include <QApplication>
 #include <QHeaderView>
@@ -17,6 +20,7 @@ namespace feedwright {
 namespace {
 
 constexpr int link_role = Qt::UserRole;
+constexpr int beside_about = 12; // of its text: what the style keeps free
 
 /// What leads on is underlined in the colour of links.
 class LinkDelegate : public QStyledItemDelegate {
@@ -35,8 +39,7 @@ public:
 } // namespace
 
 TermsTable::TermsTable(QWidget* parent) : QTableWidget(0, column_count, parent) {
-  setHorizontalHeaderLabels(
-      {tr("symbol"), tr("value"), tr("what it is"), tr("origin"), tr("1 % gives")});
+  setHorizontalHeaderLabels(heads());
   horizontalHeaderItem(passed_on)->setToolTip(
       tr("By how much the result moves when this figure alone grows by one per cent."));
   verticalHeader()->hide();
@@ -67,6 +70,10 @@ TermsTable::TermsTable(QWidget* parent) : QTableWidget(0, column_count, parent) 
   });
 }
 
+QStringList TermsTable::heads() {
+  return {tr("symbol"), tr("value"), tr("what it is"), tr("origin"), tr("1 % gives")};
+}
+
 void TermsTable::set_row_height() {
   verticalHeader()->setDefaultSectionSize(fontMetrics().height() + fontMetrics().height() / 3);
 }
@@ -85,10 +92,7 @@ void TermsTable::show_rows(std::vector<TermRow> rows) {
       }
       if (column == about) {
         item->setData(link_role, shown.leads_on());
-        const QString tip = shown.origin.isEmpty()
-                                ? shown.about
-                                : QStringLiteral("%1 · %2").arg(shown.about, shown.origin);
-        item->setToolTip(QStringLiteral("<p>%1</p>").arg(tip.toHtmlEscaped()));
+        item->setToolTip(QStringLiteral("<p>%1</p>").arg(tip(shown).toHtmlEscaped()));
       }
       setItem(row, column, item);
     }
@@ -97,29 +101,94 @@ void TermsTable::show_rows(std::vector<TermRow> rows) {
   setFixedHeight(full_height());
 }
 
+QString TermsTable::tip(const TermRow& row) {
+  QStringList said{row.about, row.origin};
+  if (!row.passed_on.isEmpty()) {
+    said << QStringLiteral("%1 %2").arg(heads()[passed_on], row.passed_on);
+  }
+  said.removeAll(QString());
+  return said.join(QStringLiteral(" · "));
+}
+
+/// For its cells, and its head broken between its words.
 int TermsTable::column_need(int column) const {
-  return std::max(sizeHintForColumn(column) + 4, horizontalHeader()->sectionSizeHint(column));
+  constexpr int beside_head = 14; // of its text
+  const double head = widest_word(heads()[column], horizontalHeader()->font()) + beside_head;
+  return std::max(sizeHintForColumn(column) + 4, int(std::ceil(head)));
+}
+
+/// For what it is about, broken between its words; a very long one may break too.
+int TermsTable::about_need() const {
+  constexpr double most = 18.0; // letters
+  double widest = widest_word(heads()[about], horizontalHeader()->font());
+  for (const TermRow& row : rows_) {
+    widest = std::max(widest, widest_word(row.about, font()));
+  }
+  return int(std::ceil(std::min(widest, most * fontMetrics().averageCharWidth()))) + beside_about;
+}
+
+int TermsTable::broken_value_need() const {
+  double widest = widest_word(heads()[value], horizontalHeader()->font());
+  for (const TermRow& row : rows_) {
+    widest = std::max(widest, widest_word(row.value, font()));
+  }
+  return int(std::ceil(widest)) + beside_about;
 }
 
 void TermsTable::align(TermsTable& one, TermsTable& other) {
-  int all = one.horizontalHeader()->minimumSectionSize(); // what it is about takes the rest
+  const int room = one.viewport()->width();
+  std::vector<int> widths(column_count, 0);
+  int all = widths[about] = std::max(one.about_need(), other.about_need());
   for (const int column : {symbol, value, origin, passed_on}) {
-    all += std::max(one.column_need(column), other.column_need(column));
+    widths[std::size_t(column)] = std::max(one.column_need(column), other.column_need(column));
+    all += widths[std::size_t(column)];
   }
-  // Where letters are too large for all of them, the tip alone says where a value is from.
-  const bool room = all <= one.viewport()->width();
-  one.setColumnHidden(origin, !room);
-  other.setColumnHidden(origin, !room);
-  for (const int column : {symbol, value, origin, passed_on}) {
-    const int needed = std::max(one.column_need(column), other.column_need(column));
-    one.horizontalHeader()->resizeSection(column, needed);
-    other.horizontalHeader()->resizeSection(column, needed);
+  for (const int column : {origin, passed_on}) {
+    const bool hidden = all > room;
+    all -= hidden ? widths[std::size_t(column)] : 0;
+    one.setColumnHidden(column, hidden);
+    other.setColumnHidden(column, hidden);
   }
+  if (all > room) { // the unit under its number
+    all -= widths[value];
+    widths[value] = std::max(one.broken_value_need(), other.broken_value_need());
+    all += widths[value];
+  }
+  widths[about] =
+      std::max(one.horizontalHeader()->minimumSectionSize(), widths[about] + room - all);
+  one.fit_to(widths);
+  other.fit_to(widths);
+}
+
+/// Heads and what a row is about break where they are wider than their columns.
+void TermsTable::fit_to(const std::vector<int>& widths) {
+  QStringList shown;
+  for (int column = 0; column < column_count; ++column) {
+    const int wide = widths[std::size_t(column)];
+    if (column != about) { // which takes the rest
+      horizontalHeader()->resizeSection(column, wide);
+    }
+    shown << broken(heads()[column], horizontalHeader()->font(), wide - 8).join(QLatin1Char('\n'));
+  }
+  setHorizontalHeaderLabels(shown);
+  const auto lines = [&](const QString& text, int wide) {
+    const int room = wide - beside_about + 2;
+    return TextMeasure(font()).width(text) > room ? int(broken(text, font(), room).size()) : 1;
+  };
+  const int line = fontMetrics().height();
+  for (int row = 0; row < rowCount(); ++row) {
+    const TermRow& each = rows_[std::size_t(row)];
+    const int most = std::max(lines(each.about, widths[about]), lines(each.value, widths[value]));
+    setRowHeight(row, most * line + line / 3);
+  }
+  updateGeometries(); // the heads have another height
+  updateGeometry();
+  setFixedHeight(full_height());
 }
 
 int TermsTable::full_height() const {
   const int head = horizontalHeader()->isHidden() ? 0 : horizontalHeader()->sizeHint().height();
-  return head + rowCount() * verticalHeader()->defaultSectionSize() + 2 * frameWidth() + 1;
+  return head + verticalHeader()->length() + 2 * frameWidth() + 1;
 }
 
 QSize TermsTable::sizeHint() const {
@@ -132,11 +201,7 @@ QSize TermsTable::minimumSizeHint() const {
 
 QString TermsTable::as_text() const {
   QStringList lines;
-  QStringList heads;
-  for (int column = 0; column < column_count; ++column) {
-    heads << horizontalHeaderItem(column)->text();
-  }
-  lines << heads.join(QLatin1Char('\t'));
+  lines << heads().join(QLatin1Char('\t'));
   for (int row = 0; row < rowCount(); ++row) {
     if (has_chosen_rows() && !selectionModel()->isRowSelected(row)) {
       continue;
@@ -168,6 +233,13 @@ void TermsTable::changeEvent(QEvent* event) {
     setFixedHeight(full_height());
   }
   QTableWidget::changeEvent(event);
+}
+
+void TermsTable::resizeEvent(QResizeEvent* event) {
+  QTableWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) {
+    emit width_changed();
+  }
 }
 
 void TermsTable::mouseMoveEvent(QMouseEvent* event) {

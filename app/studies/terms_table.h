@@ -37,7 +37,8 @@ public:
   QString as_text() const;
   /// All rows without heads; empty if there is none.
   QString all_as_text() const;
-  /// Gives both tables the same columns.
+  /// Gives both tables the same columns. Where letters are too large for all of them, those needed
+  /// least are left out, and the tip of a row has them.
   static void align(TermsTable& one, TermsTable& other);
   bool has_chosen_rows() const { return selectionModel()->hasSelection(); }
 
@@ -47,16 +48,23 @@ public:
 signals:
   void followed(int row);
   void row_pointed_at(int row); ///< -1: none
+  void width_changed();
 
 protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void leaveEvent(QEvent* event) override;
 
 private:
   enum Column { symbol, value, about, origin, passed_on, column_count };
+  static QStringList heads();
   void set_row_height();
   int column_need(int column) const;
+  int about_need() const;
+  int broken_value_need() const;
+  void fit_to(const std::vector<int>& widths);
+  static QString tip(const TermRow& row);
   int full_height() const;
   QString row_text(int row) const;
 

@@ -76,6 +76,10 @@ void WorkingView::connect_parts() {
   connect(terms_, &QTableWidget::currentCellChanged, this, [this](int row) {
     formula_->mark_term(row >= 0 ? std::optional(std::size_t(row)) : std::nullopt);
   });
+  for (const TermsTable* table : {terms_, movers_}) {
+    connect(table, &TermsTable::width_changed, this,
+            [this] { TermsTable::align(*terms_, *movers_); });
+  }
   connect(movers_, &TermsTable::followed, this,
           [this](int row) { follow(movers_->rows()[std::size_t(row)]); });
 }

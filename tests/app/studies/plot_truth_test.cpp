@@ -3,7 +3,7 @@
 // What a plot shows agrees with what the limits and its own sentence say.
 
 #include "studies/plots.h"
-#include "studies/study_canvas.h"
+#include "support/painted_study.h"
 #include "support/plots.h"
 #include "support/studies.h"
 #include "support/window.h"
@@ -16,6 +16,7 @@ using feedwright::testing::figure_of;
 using feedwright::testing::InLanguage;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
+using feedwright::testing::PaintedStudy;
 using feedwright::testing::words_of;
 
 namespace {
@@ -32,17 +33,6 @@ Machine too_far_apart() {
   set(PartSlot::targets, "feed", Kind::velocity, 0.25, "15 m/min");
   return machine;
 }
-
-struct Painted {
-  Painted(Study study, const StudyFigure& figure, QSize size) {
-    canvas.resize(size);
-    canvas.show();
-    canvas.show_figure(study, figure);
-    QCoreApplication::processEvents();
-    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
-  }
-  StudyCanvas canvas;
-};
 
 QPolygonF painted(const StudyCurve& curve, const QCPAxisRect& rect) {
   QPolygonF made;
@@ -147,16 +137,17 @@ TEST_CASE("names of the end supports stand each at its own curve, in every langu
       const Machine machine = machine_in("/tests/machines/", name);
       const StudyFigure figure = figure_of(Study::stretch, machine);
       for (const QSize size : {QSize(665, 280), QSize(1100, 420)}) {
-        Painted drawn(Study::stretch, figure, size);
-        const QCPAxisRect& rect = *panel_rects(drawn.canvas.plot()).front();
+        PaintedStudy drawn(Study::stretch, figure, size);
+        const QCPAxisRect& rect = *panel_rects(drawn.plot()).front();
         const QRectF frame(rect.rect());
         int named = 0;
         int in_view = 0;
         for (const StudyCurve& curve : figure.panels.front().curves) {
           in_view += !curve.present && curve.y.back() < figure.panels.front().y_end ? 1 : 0;
           const QString& shown = curve.caption.isEmpty() ? curve.label : curve.caption;
-          for (const auto& [text, place] : words_of(drawn.canvas.plot())) {
-            if (text == shown && !curve.present) {
+          for (const auto& [text, place] : words_of(drawn.plot())) {
+            const QString words = QString(text).replace(QLatin1Char('\n'), QLatin1Char(' '));
+            if (words == shown && !curve.present) {
               INFO(language.code << " " << name << " " << text.toStdString());
               // Beside the frame, in the order in which the curves leave it.
               CHECK(place.left() > frame.right());
@@ -180,8 +171,8 @@ TEST_CASE("each strip of a move has its top value beside nought") {
         continue;
       }
       for (const QSize size : {QSize(665, 230), QSize(665, 280), QSize(1000, 420)}) {
-        Painted drawn(Study::move, figure, size);
-        const auto rects = panel_rects(drawn.canvas.plot());
+        PaintedStudy drawn(Study::move, figure, size);
+        const auto rects = panel_rects(drawn.plot());
         for (qsizetype i = 0; i < rects.size(); ++i) {
           INFO(name << " axis " << axis << " panel " << i << " " << size.width());
           const QCPAxis& up = *rects[i]->axis(QCPAxis::atLeft);
@@ -210,10 +201,10 @@ TEST_CASE("words of a zone stand clear of every curve, or not at all") {
           continue;
         }
         for (const QSize size : {QSize(665, 280), QSize(450, 190), QSize(1100, 500)}) {
-          Painted drawn(study, figure, size);
-          const QCPAxisRect& rect = *panel_rects(drawn.canvas.plot()).front();
+          PaintedStudy drawn(study, figure, size);
+          const QCPAxisRect& rect = *panel_rects(drawn.plot()).front();
           const StudyPanel& panel = figure.panels.front();
-          for (const auto& [text, place] : words_of(drawn.canvas.plot())) {
+          for (const auto& [text, place] : words_of(drawn.plot())) {
             const bool zone = text == panel.over_word ||
                               std::ranges::any_of(panel.bands, [&](const StudyBand& band) {
                                 return band.label == text;
@@ -237,9 +228,9 @@ TEST_CASE("what is marked on a motor's curve is not written across the curves") 
       const StudyFigure figure = figure_of(Study::motor, machine, axis);
       const StudyPanel& panel = figure.panels.front();
       for (const QSize size : {QSize(665, 280), QSize(1100, 420)}) {
-        Painted drawn(Study::motor, figure, size);
-        const QCPAxisRect& rect = *panel_rects(drawn.canvas.plot()).front();
-        for (const auto& [text, place] : words_of(drawn.canvas.plot())) {
+        PaintedStudy drawn(Study::motor, figure, size);
+        const QCPAxisRect& rect = *panel_rects(drawn.plot()).front();
+        for (const auto& [text, place] : words_of(drawn.plot())) {
           if (std::ranges::any_of(panel.marks,
                                   [&](const StudyMark& mark) { return mark_text(mark) == text; })) {
             for (std::size_t i = 0; i < panel.curves.size(); ++i) {
@@ -252,4 +243,35 @@ TEST_CASE("what is marked on a motor's curve is not written across the curves") 
       }
     }
   }
+}
+
+TEST_CASE("the name of a level line of a motor is written across no line, and leads to its own") {
+  int named = 0;
+  for (const auto& [name, machine] : many_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const StudyFigure figure = figure_of(Study::motor, machine, axis);
+      const StudyPanel& panel = figure.panels.front();
+      for (const QSize size : {QSize(665, 280), QSize(1100, 420)}) {
+        PaintedStudy drawn(Study::motor, figure, size);
+        const QCPAxisRect& rect = *panel_rects(drawn.plot()).front();
+        const QRectF frame(rect.rect());
+        for (const StudyLine& line : panel.lines) {
+          for (const auto& [text, place] : words_of(drawn.plot())) {
+            if (text != line.label) {
+              continue;
+            }
+            INFO(name << " axis " << axis << " " << text.toStdString() << " " << size.width());
+            ++named;
+            for (const StudyCurve& curve : panel.curves) {
+              INFO(curve.label.toStdString());
+              CHECK_FALSE(crosses(painted(curve, rect), place, frame));
+            }
+            const double own = rect.axis(QCPAxis::atLeft)->coordToPixel(line.value);
+            CHECK((own < place.top() || own > place.bottom()));
+          }
+        }
+      }
+    }
+  }
+  CHECK(named >= 2);
 }

@@ -4,7 +4,7 @@
 // pointer.
 
 #include "studies/plots.h"
-#include "studies/study_canvas.h"
+#include "support/painted_study.h"
 #include "support/plots.h"
 #include "support/studies.h"
 #include "support/window.h"
@@ -15,21 +15,10 @@ using namespace feedwright;
 using feedwright::testing::figure_of;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
+using feedwright::testing::PaintedStudy;
 using feedwright::testing::words_of;
 
 namespace {
-
-struct Drawn {
-  Drawn(Study study, const StudyFigure& figure, QSize size = {665, 280}) {
-    canvas.resize(size);
-    canvas.show();
-    canvas.show_figure(study, figure);
-    QCoreApplication::processEvents();
-    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
-  }
-  QCustomPlot& plot() { return canvas.plot(); }
-  StudyCanvas canvas;
-};
 
 std::vector<double> numbers_up(QCPAxisRect& rect) {
   QCPAxis& up = *rect.axis(QCPAxis::atLeft);
@@ -52,7 +41,7 @@ TEST_CASE("the torque of a move has the most room, no word on its curves, and nu
         figure_of(Study::move, machine_in("/sample-machines/", name), std::size_t(axis));
     for (const QSize size : {QSize(665, 230), QSize(1000, 420), QSize(420, 520)}) {
       INFO(name << " " << size.width() << " x " << size.height());
-      Drawn drawn(Study::move, figure, size);
+      PaintedStudy drawn(Study::move, figure, size);
       const auto rects = panel_rects(drawn.plot());
       REQUIRE(rects.size() == 4);
       for (qsizetype i = 0; i < 3; ++i) {
@@ -79,7 +68,7 @@ TEST_CASE("the torque of a move has the most room, no word on its curves, and nu
 TEST_CASE("words of a plot are not boxes that wipe its curves out") {
   const Machine machine = machine_in("/sample-machines/", "plank-router");
   for (const Study study : {Study::thrust, Study::stretch, Study::motor, Study::acceleration}) {
-    Drawn drawn(study, figure_of(study, machine));
+    PaintedStudy drawn(study, figure_of(study, machine));
     int words = 0;
     for (int i = 0; i < drawn.plot().itemCount(); ++i) {
       if (const auto* text = qobject_cast<QCPItemText*>(drawn.plot().item(i))) {
@@ -92,8 +81,8 @@ TEST_CASE("words of a plot are not boxes that wipe its curves out") {
 }
 
 TEST_CASE("limits that hardly change with the length are named beside the frame") {
-  Drawn drawn(Study::stretch,
-              figure_of(Study::stretch, machine_in("/sample-machines/", "sign-engraver")));
+  PaintedStudy drawn(Study::stretch,
+                     figure_of(Study::stretch, machine_in("/sample-machines/", "sign-engraver")));
   const auto rect = panel_rects(drawn.plot()).front();
   int beside = 0;
   for (const auto& [text, place] : words_of(drawn.plot())) {
@@ -107,7 +96,7 @@ TEST_CASE("limits that hardly change with the length are named beside the frame"
 
 TEST_CASE("two words in one line of a plot have a gap that no phrase has") {
   for (const auto& [name, machine] : many_machines()) {
-    Drawn drawn(Study::motor, figure_of(Study::motor, machine));
+    PaintedStudy drawn(Study::motor, figure_of(Study::motor, machine));
     const auto words = words_of(drawn.plot());
     for (std::size_t i = 0; i < words.size(); ++i) {
       for (std::size_t j = i + 1; j < words.size(); ++j) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/plots.h"
-#include "studies/study_canvas.h"
+#include "support/painted_study.h"
 #include "support/plots.h"
 #include "support/studies.h"
 #include "support/window.h"
@@ -13,26 +13,10 @@ using feedwright::testing::check_words_apart;
 using feedwright::testing::figure_of;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
+using feedwright::testing::PaintedStudy;
 using feedwright::testing::words_of;
 
 namespace {
-
-/// A study painted in a size, in points of letters where it is not the usual one.
-struct Painted {
-  Painted(Study study, const StudyFigure& figure, QSize size, int points = 0) {
-    if (points > 0) {
-      QFont font = canvas.font();
-      font.setPointSize(points);
-      canvas.setFont(font);
-    }
-    canvas.resize(size);
-    canvas.show();
-    canvas.show_figure(study, figure);
-    QCoreApplication::processEvents();
-    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
-  }
-  StudyCanvas canvas;
-};
 
 std::set<QString> numbers_of(const StudyFigure& figure) {
   std::set<QString> numbers;
@@ -65,14 +49,15 @@ TEST_CASE("no number of a column is cut, and no name under a bar, in any size of
         const std::set<QString> numbers = numbers_of(figure);
         for (const int points : {0, 18}) {
           INFO(name << " axis " << axis << " " << int(study) << " " << points);
-          Painted painted(study, figure, points > 0 ? QSize(450, 340) : QSize(665, 280), points);
-          if (!painted.canvas.plot().isVisible()) {
+          PaintedStudy painted(study, figure, points > 0 ? QSize(450, 340) : QSize(665, 280),
+                               points);
+          if (!painted.plot().isVisible()) {
             CHECK(points > 0); // no room for names: shown as a table
             continue;
           }
           std::size_t painted_numbers = 0;
           std::set<QString> under;
-          for (const auto& [text, place] : words_of(painted.canvas.plot())) {
+          for (const auto& [text, place] : words_of(painted.plot())) {
             INFO(text.toStdString());
             under.insert(QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')));
             if (is_number(text)) {
@@ -128,8 +113,8 @@ TEST_CASE("errors of nought have no word on the plot, and bars stand over their 
     for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
       INFO(name << " axis " << axis);
       const StudyFigure figure = figure_of(Study::errors, machine, axis);
-      Painted painted(Study::errors, figure, QSize(665, 280));
-      const QCustomPlot& plot = painted.canvas.plot();
+      PaintedStudy painted(Study::errors, figure, QSize(665, 280));
+      const QCustomPlot& plot = painted.plot();
       check_words_apart(plot);
       std::vector<double> middles;
       for (const auto& [text, place] : words_of(plot)) {

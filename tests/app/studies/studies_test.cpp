@@ -3,6 +3,7 @@
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
 #include "support/axes.h"
+#include "support/painted_study.h"
 #include "support/plots.h"
 #include "support/studies.h"
 #include "support/window.h"
@@ -30,6 +31,7 @@ using feedwright::testing::Folder;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
 using feedwright::testing::ordinary_router;
+using feedwright::testing::PaintedStudy;
 using feedwright::testing::Shown;
 using feedwright::testing::words_of;
 
@@ -80,24 +82,14 @@ TEST_CASE("each study of many machines says a sentence and has units on its axes
 
 TEST_CASE("no word of a plot covers another or leaves it, at common sizes and in large type") {
   for (const auto& [name, machine] : many_machines()) {
-    Shown shown(machine);
     for (const int points : {0, 18}) {
-      StudyCanvas canvas;
-      if (points > 0) {
-        QFont font = canvas.font();
-        font.setPointSize(points);
-        canvas.setFont(font);
-      }
-      canvas.resize(points > 0 ? QSize(1000, 460) : QSize(665, 280));
-      canvas.show();
       for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
         for (const Study study : all_studies) {
           INFO(name << " axis " << axis << " " << study_name(study).toStdString() << " " << points);
-          canvas.show_figure(study, figure_of(study, machine, axis));
-          QCoreApplication::processEvents();
-          if (!canvas.figure().is_empty()) {
-            canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
-            check_words_apart(canvas.plot());
+          PaintedStudy painted(study, figure_of(study, machine, axis),
+                               points > 0 ? QSize(1000, 460) : PaintedStudy::usual_size, points);
+          if (!painted.canvas.figure().is_empty()) {
+            check_words_apart(painted.plot());
           }
         }
       }
@@ -351,18 +343,12 @@ TEST_CASE("a wide and low plot puts the panels of a move abreast, a high one in 
 TEST_CASE("words of an error budget are not cut while a column beside them is empty") {
   for (const char* name : {"plank-router", "clock-mill", "sign-engraver"}) {
     const Machine machine = machine_in("/sample-machines/", name);
-    Shown shown(machine);
-    StudyCanvas canvas;
-    canvas.resize(665, 280);
-    canvas.show();
-    canvas.show_figure(Study::errors, figure_of(Study::errors, machine));
-    QCoreApplication::processEvents();
-    canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
-    for (const auto& [text, place] : words_of(canvas.plot())) {
+    PaintedStudy painted(Study::errors, figure_of(Study::errors, machine));
+    for (const auto& [text, place] : words_of(painted.plot())) {
       INFO(name << " " << text.toStdString());
       CHECK_FALSE(text.endsWith(QChar(0x2026)));
     }
-    check_words_apart(canvas.plot());
+    check_words_apart(painted.plot());
   }
 }
 

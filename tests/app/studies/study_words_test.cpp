@@ -2,15 +2,12 @@
 
 // The sentence under a study, the names in its columns, and the button beside it.
 
-#include "studies/study_canvas.h"
+#include "support/painted_study.h"
 #include "support/plots.h"
 #include "support/studies.h"
 #include "support/window.h"
 
-#include <QLabel>
 #include <QRegularExpression>
-#include <QTableWidget>
-#include <QToolButton>
 
 #include <algorithm>
 
@@ -20,33 +17,10 @@ using feedwright::testing::InLanguage;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
 using feedwright::testing::ordinary_router;
+using feedwright::testing::PaintedStudy;
 using feedwright::testing::words_of;
 
 namespace {
-
-struct Painted {
-  Painted(Study study, const StudyFigure& figure, QSize size, int points = 0) {
-    if (points > 0) {
-      QFont font = canvas.font();
-      font.setPointSize(points);
-      canvas.setFont(font);
-    }
-    canvas.resize(size);
-    canvas.show();
-    canvas.show_figure(study, figure);
-    QCoreApplication::processEvents();
-    QCoreApplication::processEvents();
-    if (canvas.plot().isVisible()) {
-      canvas.plot().replot(QCustomPlot::rpImmediateRefresh);
-    }
-  }
-  QString sentence() { return canvas.findChild<QLabel*>(QStringLiteral("study_read_out"))->text(); }
-  QTableWidget& table() { return *canvas.findChild<QTableWidget*>(QStringLiteral("study_table")); }
-  QToolButton& button() {
-    return *canvas.findChild<QToolButton*>(QStringLiteral("study_table_button"));
-  }
-  StudyCanvas canvas;
-};
 
 /// As it is copied and spoken: without what only keeps a line from breaking.
 QString plain(QString shown) {
@@ -69,7 +43,8 @@ TEST_CASE("the sentence under a study is whole in any size of letters, and break
           continue;
         }
         for (const int points : {0, 18}) {
-          Painted painted(study, figure, points > 0 ? QSize(640, 400) : QSize(665, 280), points);
+          PaintedStudy painted(study, figure, points > 0 ? QSize(640, 400) : QSize(665, 280),
+                               points);
           INFO(language.code << " " << name << " " << int(study) << " " << points << ": "
                              << painted.sentence().toStdString());
           CHECK(plain(painted.sentence()) == figure.summary);
@@ -82,8 +57,9 @@ TEST_CASE("the sentence under a study is whole in any size of letters, and break
 }
 
 TEST_CASE("what is read off is cut between words only, never within a quantity") {
-  Painted painted(Study::motor, figure_of(Study::motor, ordinary_router()), QSize(460, 240), 18);
-  QTest::keyClick(&painted.canvas.plot(), Qt::Key_Right);
+  PaintedStudy painted(Study::motor, figure_of(Study::motor, ordinary_router()), QSize(460, 240),
+                       18);
+  QTest::keyClick(&painted.plot(), Qt::Key_Right);
   const QString shown = plain(painted.sentence());
   const QString whole = painted.canvas.reading();
   REQUIRE(shown.endsWith(QChar(0x2026)));
@@ -108,16 +84,16 @@ TEST_CASE("no number of a column stands without the name of what it is, else a t
                 std::pair(QSize(450, 340), 18), std::pair(QSize(1000, 420), 18)}) {
             INFO(language.code << " " << name << " axis " << axis << " " << int(study) << " "
                                << size.width() << " " << points);
-            Painted painted(study, figure, size, points);
+            PaintedStudy painted(study, figure, size, points);
             if (painted.table().isVisible()) {
-              CHECK_FALSE(painted.canvas.plot().isVisible());
+              CHECK_FALSE(painted.plot().isVisible());
               CHECK(painted.table().rowCount() > 0);
               ++tables;
               continue;
             }
             ++plots;
             QStringList shown;
-            for (const auto& [text, place] : words_of(painted.canvas.plot())) {
+            for (const auto& [text, place] : words_of(painted.plot())) {
               shown << QString(text).replace(QLatin1Char('\n'), QLatin1Char(' '));
               INFO(text.toStdString());
               CHECK_FALSE(text.endsWith(QChar(0x2026)));
@@ -144,10 +120,11 @@ TEST_CASE("in the window's usual size a budget of errors is a plot with whole na
     const InLanguage spoken(language.code);
     for (const char* name : {"looped-screws", "slaved-gantry"}) {
       INFO(language.code << " " << name);
-      Painted painted(Study::errors, figure_of(Study::errors, machine_in("/tests/machines/", name)),
-                      QSize(665, 280));
-      REQUIRE(painted.canvas.plot().isVisible());
-      for (const auto& [text, place] : words_of(painted.canvas.plot())) {
+      PaintedStudy painted(Study::errors,
+                           figure_of(Study::errors, machine_in("/tests/machines/", name)),
+                           QSize(665, 280));
+      REQUIRE(painted.plot().isVisible());
+      for (const auto& [text, place] : words_of(painted.plot())) {
         INFO(text.toStdString());
         CHECK_FALSE(text.contains(QChar(0x2026)));
       }
@@ -156,7 +133,7 @@ TEST_CASE("in the window's usual size a budget of errors is a plot with whole na
 }
 
 TEST_CASE("the button beside a study says what it brings: the table, or the plot again") {
-  Painted painted(Study::thrust, figure_of(Study::thrust, ordinary_router()), QSize(665, 280));
+  PaintedStudy painted(Study::thrust, figure_of(Study::thrust, ordinary_router()), QSize(665, 280));
   CHECK(painted.button().text() == QStringLiteral("Table"));
   CHECK(painted.button().accessibleName() == QStringLiteral("Table"));
   QTest::mouseClick(&painted.button(), Qt::LeftButton);

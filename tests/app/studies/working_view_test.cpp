@@ -5,6 +5,7 @@
 #include "studies/result_picker.h"
 #include "studies/studies_view.h"
 #include "studies/terms_table.h"
+#include "support/letters.h"
 #include "support/machine_files.h"
 #include "support/window.h"
 #include "text/words.h"
@@ -20,10 +21,13 @@
 #include <QScrollBar>
 #include <QToolButton>
 
+#include <algorithm>
+
 using namespace feedwright;
 using feedwright::testing::InLanguage;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::Shown;
+using feedwright::testing::WithLetters;
 
 namespace {
 
@@ -258,6 +262,56 @@ TEST_CASE("every working of the router fits its pane, in every language and at 1
       }
     }
   }
+}
+
+TEST_CASE("at 18 points names of a working break instead of being cut, and heads and picker begin "
+          "whole") {
+  const WithLetters large(18);
+  int hidden = 0;
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    for (const ResultId id : {ResultId::whip_feed, ResultId::whip_speed, ResultId::load_inertia}) {
+      OnWorking shown(id);
+      for (int turn = 0; turn < 6; ++turn) {
+        QCoreApplication::processEvents();
+      }
+      INFO(language.code << " " << descriptor(id).name);
+      CHECK(shown.find<ResultPicker>("working_result").lineEdit()->cursorPosition() == 0);
+      for (TermsTable* table : {&shown.terms(), &shown.movers()}) {
+        if (table->isHidden()) {
+          continue;
+        }
+        const QFontMetrics heads(table->horizontalHeader()->font());
+        for (int column = 0; column < table->columnCount(); ++column) {
+          if (table->isColumnHidden(column)) {
+            ++hidden;
+            continue;
+          }
+          const QString head = table->horizontalHeaderItem(column)->text();
+          INFO(head.toStdString());
+          CHECK(heads.size(0, head).width() <= table->columnWidth(column));
+        }
+        for (int row = 0; row < table->rowCount(); ++row) {
+          const QTableWidgetItem& about = *table->item(row, 2);
+          INFO(about.text().toStdString());
+          const QRect room(0, 0, table->columnWidth(2) - 8, 1000);
+          const QRect taken =
+              table->fontMetrics().boundingRect(room, Qt::TextWrapAnywhere, about.text());
+          CHECK(taken.height() <= table->rowHeight(row));
+          for (const QString& word : about.text().split(QLatin1Char(' '))) {
+            const int letters = 18 * table->fontMetrics().averageCharWidth();
+            CHECK(std::min(table->fontMetrics().horizontalAdvance(word), letters) <=
+                  table->columnWidth(2));
+          }
+          // What is left out is in the tip.
+          CHECK(about.toolTip().contains(table->item(row, 3)->text()));
+          CHECK(about.toolTip().contains(table->item(row, 4)->text()));
+        }
+        CHECK(table->verticalScrollBar()->maximum() == 0);
+      }
+    }
+  }
+  CHECK(hidden > 0);
 }
 
 TEST_CASE("the working follows an edit, and says when nothing is computed") {

@@ -10,6 +10,7 @@
 #include "studies/study_canvas.h"
 #include "support/axes.h"
 #include "support/clipping.h"
+#include "support/letters.h"
 #include "support/machine_files.h"
 #include "support/window.h"
 #include "text/field_guide.h"
@@ -28,21 +29,11 @@ using feedwright::testing::check_not_clipped;
 using feedwright::testing::InLanguage;
 using feedwright::testing::sample;
 using feedwright::testing::Shown;
+using feedwright::testing::WithLetters;
 
 namespace {
 
 constexpr QSize small_window(1280, 800);
-
-/// For the length of a test.
-struct WithLetters {
-  explicit WithLetters(int points) {
-    QFont font = before;
-    font.setPointSize(points);
-    QApplication::setFont(font);
-  }
-  ~WithLetters() { QApplication::setFont(before); }
-  QFont before = QApplication::font();
-};
 
 void settle() {
   constexpr int rounds = 4;

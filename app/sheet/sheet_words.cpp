@@ -59,7 +59,8 @@ public:
     return tr("for a screw of %1").arg(words::field_value(diameter));
   }
 
-  /// What is bought by the name of a list must not be taken for it where a figure differs.
+  /// What is bought by the name of a list must not be taken for it where a figure differs, nor what
+  /// stands there only to be computed with for something chosen.
   static QString origin(const Purchase& purchase, const QString& source) {
     // A screw's lengths are cut to order; what joins parts is of several lists.
     const auto any = [&](Origin origin) {
@@ -70,6 +71,9 @@ public:
     };
     const bool of_one_list =
         purchase.kind == PurchaseKind::screw || purchase.kind == PurchaseKind::motor;
+    if (of_one_list && !any(Origin::entered) && !any(Origin::part_list)) {
+      return tr("not chosen yet: the program's own figures", "of a part to buy");
+    }
     return of_one_list && any(Origin::entered) && any(Origin::part_list)
                ? tr("changed from %1", "name of a part in a list").arg(source)
                : source;
@@ -115,8 +119,8 @@ QString purchase_text(const Purchase& purchase) {
   QString text = bearing && !purchase.pieces.empty()
                      ? Words::for_screw(purchase.pieces.front().field)
                      : pieces_text(purchase.pieces);
-  if (!purchase.source.empty()) {
-    const QString source = Words::origin(purchase, QString::fromStdString(purchase.source));
+  if (const QString source = Words::origin(purchase, QString::fromStdString(purchase.source));
+      !source.isEmpty()) {
     text += text.isEmpty() ? source : QStringLiteral(" (%1)").arg(source);
   }
   return text;

@@ -19,10 +19,10 @@ PurchasePiece piece_of(const char* member, Origin origin) {
   return {PartSlot::drive, *field};
 }
 
-QString text_of(Origin diameter, Origin lead) {
+QString text_of(Origin diameter, Origin lead, const char* source = "16 × 10") {
   Purchase purchase;
   purchase.kind = PurchaseKind::screw;
-  purchase.source = "16 × 10";
+  purchase.source = source;
   purchase.pieces = {piece_of("nominal_diameter", diameter), piece_of("lead", lead),
                      piece_of("span", Origin::entered)};
   return sheet::purchase_text(purchase);
@@ -35,4 +35,11 @@ TEST_CASE("a screw that is not as its list has it is not bought by the list's na
   CHECK(text_of(Origin::part_list, Origin::entered)
             .endsWith(QStringLiteral("(changed from 16 × 10)")));
   CHECK(text_of(Origin::entered, Origin::entered).endsWith(QStringLiteral("(16 × 10)")));
+}
+
+TEST_CASE("a screw of which nobody has given a figure is not to be bought as it stands") {
+  const QString own = QStringLiteral("(not chosen yet: the program's own figures)");
+  CHECK(text_of(Origin::preset, Origin::preset).endsWith(own));
+  CHECK(text_of(Origin::preset, Origin::preset, "").endsWith(own));
+  CHECK_FALSE(text_of(Origin::entered, Origin::preset).endsWith(own));
 }

@@ -14,8 +14,9 @@ void DiagramBoard::write(const QRectF& area, const QString& text, const QColor& 
   p.setFont(font);
   p.setPen(colour);
   const QFontMetricsF written(font, p.device());
-  p.drawText(area, int(alignment) | Qt::TextSingleLine,
-             written.elidedText(text, Qt::ElideRight, area.width()));
+  const QString fitting = written.elidedText(text, Qt::ElideRight, area.width());
+  cut_text_ = cut_text_ || fitting != text;
+  p.drawText(area, int(alignment) | Qt::TextSingleLine, fitting);
   p.restore();
 }
 

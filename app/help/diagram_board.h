@@ -33,6 +33,8 @@ public:
   const double unit; ///< a hair over a pixel at an ordinary text size
   ShapePainter shapes;
 
+  /// Whether a text had no room for all of it.
+  bool cut_text() const { return cut_text_; }
   double width_of(const QString& text) const { return metrics.horizontalAdvance(text); }
   double u(double n) const { return n * unit; }
 
@@ -46,6 +48,9 @@ public:
              double weight);
   /// A dimension line between two places on a level, with its words in a gap or beside it.
   void dimension(double from, double to, double level, const QString& text);
+
+private:
+  bool cut_text_ = false;
 };
 
 } // namespace feedwright

@@ -48,11 +48,17 @@ void set_symbols(const QTextBlock& block) {
   }
 }
 
+/// Quantities and options of a command line ("--working") in one piece.
+QString held_together(const QString& text) {
+  static const QRegularExpression within_option(QStringLiteral("(?<=-)(?=-\\w)|(?<=--)(?=\\w)"));
+  return with_whole_quantities(text).replace(within_option, QString(word_joiner));
+}
+
 /// What is to be put in stands where the held text differs from the block's; from the end back, so
 /// that places before stay as they are.
-void keep_quantities_whole(const QTextBlock& block) {
+void hold_together(const QTextBlock& block) {
   const QString text = block.text();
-  const QString held = with_whole_quantities(text);
+  const QString held = held_together(text);
   qsizetype at = text.size();
   for (qsizetype i = held.size() - 1; i >= 0; --i) {
     QTextCursor cursor(block);
@@ -75,12 +81,12 @@ void keep_quantities_whole(const QTextBlock& block) {
 void set_page(QTextDocument& document) {
   for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
     set_symbols(block);
-    keep_quantities_whole(block);
+    hold_together(block);
   }
 }
 
 QString as_set(const QString& words) {
-  return with_whole_quantities(plain_symbols(words));
+  return held_together(plain_symbols(words));
 }
 
 QString as_written(QString text) {

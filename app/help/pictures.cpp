@@ -39,13 +39,23 @@ double line_of(const PictureFrame& frame) {
   return QFontMetricsF(frame.font).height();
 }
 
-QImage diagram_picture(const Diagram& diagram, const PictureFrame& frame) {
+struct DrawnDiagram {
+  QImage image;
+  bool cut_text = false;
+};
+
+DrawnDiagram drawn(const Diagram& diagram, const PictureFrame& frame) {
   Picture picture(frame, diagram.lines * line_of(frame) + 12.0);
   QPainter painter(&picture.image());
   DiagramBoard board(painter, frame.look, frame.font, picture.room());
   diagram.paint(board);
   painter.end();
-  return picture.image();
+  return {picture.image(), board.cut_text()};
+}
+
+QImage diagram_picture(const Diagram& diagram, PictureFrame frame) {
+  frame.font = diagram_font(diagram, frame);
+  return drawn(diagram, frame).image;
 }
 
 QImage train_picture(const SampleAxis& sample, const PictureFrame& frame) {
@@ -132,6 +142,16 @@ QStringList diagram_names() {
     }
   }
   return names;
+}
+
+QFont diagram_font(const Diagram& diagram, const PictureFrame& frame) {
+  constexpr double usual = 9.5; // points
+  constexpr double step = 0.94;
+  PictureFrame smaller = frame;
+  while (smaller.font.pointSizeF() > usual && drawn(diagram, smaller).cut_text) {
+    smaller.font.setPointSizeF(std::max(usual, smaller.font.pointSizeF() * step));
+  }
+  return smaller.font;
 }
 
 std::optional<QImage> help_picture(const QString& name, const PictureFrame& frame) {

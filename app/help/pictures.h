@@ -25,6 +25,12 @@ struct PictureFrame {
   double pixel_ratio = 1.0; ///< dots to a unit of width
 };
 
+struct Diagram;
+
+/// The frame's font, or smaller letters where the frame is too narrow for a diagram's words; no
+/// smaller than letters usually are.
+QFont diagram_font(const Diagram& diagram, const PictureFrame& frame);
+
 /// Nothing if there is no such picture.
 std::optional<QImage> help_picture(const QString& name, const PictureFrame& frame);
 

@@ -9,6 +9,7 @@
 #include "units/unit_table.h"
 
 #include <QApplication>
+#include <QPainter>
 #include <QRegularExpression>
 
 #include <set>
@@ -228,6 +229,29 @@ TEST_CASE("every picture of help is drawn, light and dark, crisp at twice the sc
   }
   CHECK_FALSE(help_picture(QStringLiteral("picture:no-such"), frame(Look::light_look())));
   CHECK_FALSE(help_picture(QStringLiteral("train:plank-router/9"), frame(Look::light_look())));
+}
+
+TEST_CASE("a diagram of help in a narrow page has smaller letters rather than cut words") {
+  QFont large = QApplication::font();
+  large.setPointSizeF(18.0);
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    for (const QString& name : diagram_names()) {
+      INFO(language.code << " " << name.toStdString());
+      PictureFrame narrow = frame(Look::light_look(), 500.0);
+      narrow.font = large;
+      const Diagram* diagram = diagram_named(name);
+      REQUIRE(diagram != nullptr);
+      const QFont used = diagram_font(*diagram, narrow);
+      QImage image(500, 600, QImage::Format_ARGB32_Premultiplied);
+      QPainter painter(&image);
+      DiagramBoard board(painter, narrow.look, used,
+                         QRectF(6.0, 6.0, 488.0, diagram->lines * QFontMetricsF(used).height()));
+      diagram->paint(board);
+      CHECK_FALSE(board.cut_text());
+      CHECK(used.pointSizeF() >= 9.5);
+    }
+  }
 }
 
 TEST_CASE("what the page on numbers says can be typed can be read") {

@@ -75,6 +75,7 @@ TEST_CASE("no line of a page of help ends within a quantity") {
                            << lines[i + 1].toStdString());
         const bool unit_begins = symbols.contains(QString(lines[i + 1]).remove(ends));
         CHECK_FALSE((line.back().isNumber() && unit_begins));
+        CHECK_FALSE(line.endsWith(QStringLiteral("--")));
         CHECK_FALSE((line.endsWith(QLatin1Char('/')) && lines[i + 1].front().isLetter()));
       }
     }

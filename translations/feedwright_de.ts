@@ -674,10 +674,6 @@
         <translation>%1: %2. %3</translation>
     </message>
     <message>
-        <source> It governs.</source>
-        <translation> Sie bestimmt.</translation>
-    </message>
-    <message>
         <source>%1: %2. Reaches %3; nothing is wanted of it.</source>
         <translation>%1: %2. Erreicht %3; gewünscht ist nichts.</translation>
     </message>
@@ -731,6 +727,10 @@
         <source>%1, wanted %2</source>
         <comment>value, wanted with unit</comment>
         <translation>%1, gewünscht %2</translation>
+    </message>
+    <message>
+        <source> This limit governs.</source>
+        <translation> Diese Grenze bestimmt.</translation>
     </message>
 </context>
 <context>
@@ -1669,8 +1669,18 @@
         <translation>Gefahren</translation>
     </message>
     <message>
-        <source>axial force on one drive</source>
-        <translation>Axialkraft auf einen Antrieb</translation>
+        <source>not chosen yet: the program&apos;s own figures</source>
+        <comment>of a part to buy</comment>
+        <translation>noch nicht ausgewählt: Werte des Programms</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>mehr als %1</translation>
+    </message>
+    <message>
+        <source>%1, typed as %2</source>
+        <comment>value, the sum it was worked out from</comment>
+        <translation>%1, eingegeben als %2</translation>
     </message>
 </context>
 <context>
@@ -2153,16 +2163,8 @@
         <translation>Bei %1 kann der Motor mit %2 schneiden.</translation>
     </message>
     <message>
-        <source>weight, less what friction holds</source>
-        <translation>Gewichtskraft, abzüglich der haltenden Reibung</translation>
-    </message>
-    <message>
         <source>asked</source>
         <translation>verlangt</translation>
-    </message>
-    <message>
-        <source>held at rest</source>
-        <translation>im Stillstand gehalten</translation>
     </message>
     <message>
         <source>▲ past the end of the motor&apos;s curve</source>
@@ -2218,12 +2220,12 @@
     <message>
         <source>At %1 between bearings %2 is the lowest limit, %3.</source>
         <comment>length, name of a limit, feed</comment>
-        <translation>Bei %1 Lagerabstand ist %2 mit %3 die niedrigste Grenze.</translation>
+        <translation>Bei %1 Lagerabstand ist die niedrigste Grenze %3: %2.</translation>
     </message>
     <message>
         <source>At %1 between bearings %2 is the lowest limit, %3</source>
         <comment>length, name of a limit, feed</comment>
-        <translation>Bei %1 Lagerabstand ist %2 mit %3 die niedrigste Grenze</translation>
+        <translation>Bei %1 Lagerabstand ist die niedrigste Grenze %3: %2</translation>
     </message>
     <message>
         <source>%1; the longest screw for %2 is %3, then %4 stops it.</source>
@@ -2287,6 +2289,19 @@
     <message>
         <source>But at the wanted feed the turning nut may shake the still screw, the longer the more: read the cautions.</source>
         <translation>Beim gewünschten Vorschub kann aber die drehende Mutter die stehende Spindel zum Schwingen bringen, je länger, desto mehr: die Warnungen lesen.</translation>
+    </message>
+    <message>
+        <source>at least %1 (not all is known)</source>
+        <comment>sum of errors</comment>
+        <translation>mindestens %1 (nicht alles bekannt)</translation>
+    </message>
+    <message>
+        <source>weight, less what the drive holds</source>
+        <translation>Gewicht, weniger was der Antrieb hält</translation>
+    </message>
+    <message>
+        <source>usable at rest</source>
+        <translation>nutzbar im Stillstand</translation>
     </message>
 </context>
 <context>
@@ -2403,14 +2418,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>At its own voltage the supply gives %1 for it.</source>
-        <translation>Bei seiner eigenen Spannung liefert das Netzteil dafür %1.</translation>
-    </message>
-    <message>
-        <source>%1 on the bus keep it at its limit when all axes brake at once.</source>
-        <translation>Mit %1 am Zwischenkreis bleibt dessen Spannung an ihrer Grenze, wenn alle Achsen zugleich bremsen.</translation>
-    </message>
-    <message>
         <source>Every direction is reached at %1.</source>
         <translation>Jede Richtung wird mit %1 erreicht.</translation>
     </message>
@@ -2421,6 +2428,14 @@
     <message>
         <source>The power is the sum of what each axis takes at its own largest; the energy that of all axes stopping at once from their wanted feeds. Nothing is taken off for axes that seldom move together. The spindle and its supply are not in it.</source>
         <translation>Die Leistung ist die Summe dessen, was jede Achse bei ihrem eigenen Höchstwert aufnimmt; die Energie die aller Achsen, die zugleich aus ihrem gewünschten Vorschub anhalten. Für Achsen, die selten zusammen fahren, wird nichts abgezogen. Die Arbeitsspindel und ihr Netzteil sind nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>For this power the supply gives %1 at its own voltage.</source>
+        <translation>Für diese Leistung gibt das Netzteil bei seiner eigenen Spannung %1 ab.</translation>
+    </message>
+    <message>
+        <source>%1 of capacitance keep the bus at its voltage limit when all axes brake at once.</source>
+        <translation>Mit %1 Kapazität bleibt der Zwischenkreis an seiner Spannungsgrenze, wenn alle Achsen zugleich bremsen.</translation>
     </message>
 </context>
 <context>
@@ -7026,10 +7041,6 @@
         <translation>die Seite näher an der Last trägt mehr</translation>
     </message>
     <message>
-        <source>speed</source>
-        <translation>Drehzahl</translation>
-    </message>
-    <message>
         <source>thin: no jerk limit · bold: with one</source>
         <translation>dünn: ohne Ruckgrenze · fett: mit</translation>
     </message>
@@ -7065,6 +7076,11 @@
     <message>
         <source>each half presses on one flank of the thread only: no play is left</source>
         <translation>jede Hälfte drückt nur auf eine Gewindeflanke: es bleibt kein Spiel</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <comment>of a carriage, over time</comment>
+        <translation>Geschwindigkeit</translation>
     </message>
 </context>
 <context>
@@ -7177,6 +7193,46 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>%1: %2</source>
         <comment>field: choice</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::ConcernGroup</name>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>weight, places, sentence</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>Show the first of %1</source>
+        <translation>Die erste Stelle zeigen von %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Each of %n</source>
+        <comment>cautions that say the same</comment>
+        <translation>
+            <numerusform>Jede von %n</numerusform>
+            <numerusform>Jede der %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Each of %n, open: %1</source>
+        <comment>cautions, their places</comment>
+        <translation>
+            <numerusform>Jede von %n, aufgeklappt: %1</numerusform>
+            <numerusform>Jede der %n, aufgeklappt: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Each of %n, closed: %1</source>
+        <comment>cautions, their places</comment>
+        <translation>
+            <numerusform>Jede von %n, zugeklappt: %1</numerusform>
+            <numerusform>Jede der %n, zugeklappt: %1</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7408,6 +7464,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>None in this part. Elsewhere: %1. Enter goes to the first.</source>
         <comment>fields with their parts</comment>
         <translation>In diesem Teil keines. Anderswo: %1. Die Eingabetaste führt zum ersten.</translation>
+    </message>
+    <message>
+        <source>Find a field</source>
+        <translation>Feld suchen</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
     </message>
 </context>
 <context>
@@ -8066,6 +8130,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>&amp;Lengthen axis…</source>
         <translation>Achse &amp;verlängern…</translation>
     </message>
+    <message>
+        <source>Sheet with the wor&amp;king</source>
+        <translation>Auslegungsblatt mit Rechenwe&amp;g</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MoveDistance</name>
@@ -8089,6 +8157,21 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <source>= %1</source>
         <comment>what a typed distance became</comment>
         <translation>= %1</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::Panes</name>
+    <message>
+        <source>Fields or study</source>
+        <translation>Felder oder Studie</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Felder</translation>
+    </message>
+    <message>
+        <source>Study</source>
+        <translation>Studie</translation>
     </message>
 </context>
 <context>
@@ -8196,6 +8279,29 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>Nothing found. A screw is found as 16x10 or 1610, other parts by a piece of their names.</source>
         <translation>Nichts gefunden. Eine Spindel findet man als 16x10 oder 1610, andere Teile über ein Stück ihres Namens.</translation>
+    </message>
+</context>
+<context>
+    <name>feedwright::PlotOrTable</name>
+    <message>
+        <source>Plot</source>
+        <translation>Diagramm</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>The same as a table of numbers</source>
+        <translation>Dasselbe als Zahlentabelle</translation>
+    </message>
+    <message>
+        <source>Back to the plot</source>
+        <translation>Zurück zum Diagramm</translation>
+    </message>
+    <message>
+        <source>The names of the plot have no room here; it comes back where there is more</source>
+        <translation>Die Namen im Diagramm haben hier keinen Platz; wo mehr ist, kommt es wieder</translation>
     </message>
 </context>
 <context>
@@ -8401,26 +8507,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>Back to the scales that show everything (0)</source>
         <translation>Zurück zu den Skalen, die alles zeigen (0)</translation>
-    </message>
-    <message>
-        <source>Table</source>
-        <translation>Tabelle</translation>
-    </message>
-    <message>
-        <source>The same as a table of numbers</source>
-        <translation>Dasselbe als Zahlentabelle</translation>
-    </message>
-    <message>
-        <source>Plot</source>
-        <translation>Diagramm</translation>
-    </message>
-    <message>
-        <source>Back to the plot</source>
-        <translation>Zurück zum Diagramm</translation>
-    </message>
-    <message>
-        <source>The names of the plot have no room here; it comes back where there is more</source>
-        <translation>Die Namen im Diagramm haben hier keinen Platz; wo mehr ist, kommt es wieder</translation>
     </message>
 </context>
 <context>
@@ -8736,6 +8822,18 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     <message>
         <source>The command line cannot be understood at %1.</source>
         <translation>Die Befehlszeile ist bei %1 nicht zu verstehen.</translation>
+    </message>
+    <message>
+        <source>axial force on one drive</source>
+        <translation>Axialkraft auf einen Antrieb</translation>
+    </message>
+    <message>
+        <source>force on the drive</source>
+        <translation>Kraft auf den Antrieb</translation>
+    </message>
+    <message>
+        <source>force on one drive</source>
+        <translation>Kraft auf einen Antrieb</translation>
     </message>
 </context>
 </TS>

@@ -95,6 +95,33 @@
     </message>
 </context>
 <context>
+    <name>feedwright::ConcernGroup</name>
+    <message numerus="yes">
+        <source>Each of %n</source>
+        <comment>cautions that say the same</comment>
+        <translation>
+            <numerusform>Each of %n</numerusform>
+            <numerusform>Each of %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Each of %n, open: %1</source>
+        <comment>cautions, their places</comment>
+        <translation>
+            <numerusform>Each of %n, open: %1</numerusform>
+            <numerusform>Each of %n, open: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Each of %n, closed: %1</source>
+        <comment>cautions, their places</comment>
+        <translation>
+            <numerusform>Each of %n, closed: %1</numerusform>
+            <numerusform>Each of %n, closed: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>feedwright::ConcernList</name>
     <message numerus="yes">
         <source>%n to settle, the gravest first</source>

@@ -143,7 +143,7 @@ private:
       return tr("%1: %2. %3", "limit, verdict, why open").arg(row.name, word, row.value);
     }
     const QString reached = bound_sign(limit) + words::quantity(*limit.reached, unit);
-    const QString governs = row.governs ? tr(" It governs.") : QString();
+    const QString governs = row.governs ? tr(" This limit governs.") : QString();
     if (!limit.wanted) {
       return tr("%1: %2. Reaches %3; nothing is wanted of it.").arg(row.name, word, reached) +
              governs;

@@ -23,7 +23,8 @@ public:
   StudyFigure make() {
     set_y(tr("error"), small());
     double most = 0.0;
-    for (const ErrorColumn& column : error_budget(axis_, results_)) {
+    const std::vector<ErrorColumn> columns = error_budget(axis_, results_);
+    for (const ErrorColumn& column : columns) {
       out_.stacks.push_back(stack(column));
       const StudyStack& made = out_.stacks.back();
       most = std::max(most, in_unit(column.known, small()));
@@ -33,7 +34,7 @@ public:
     }
     out_.x_end = double(out_.stacks.size());
     panel().y_end = most > 0.0 ? most * 1.1 : 1.0;
-    out_.summary = summary();
+    out_.summary = summary(columns);
     return std::move(out_);
   }
 
@@ -120,18 +121,24 @@ private:
     stack.notes.push_back(std::move(note));
   }
 
-  QString summary() const {
-    const auto said = [&](const std::optional<Length>& error) {
-      return error ? text(*error, small()) : tr("open");
+  QString summary(const std::vector<ErrorColumn>& columns) const {
+    const auto said = [&](ErrorPlace place) {
+      const auto column = std::ranges::find(columns, place, &ErrorColumn::place);
+      if (column == columns.end() || (!column->sum && column->known <= Length())) {
+        return tr("open");
+      }
+      return column->sum ? text(*column->sum, small())
+                         : tr("at least %1 (not all is known)", "sum of errors")
+                               .arg(text(column->known, small()));
     };
     if (std::holds_alternative<HaulingBelt>(axis_.drive)) {
       return tr("Added up: on reversal %1, under cut %2; a belt's own pitch error over the travel "
                 "is not reckoned.")
-          .arg(said(results_.reversal_error), said(results_.cutting_error));
+          .arg(said(ErrorPlace::on_reversal), said(ErrorPlace::under_cut));
     }
     return tr("Added up: on reversal %1, over the travel %2, under cut %3.")
-        .arg(said(results_.reversal_error), said(results_.travel_error),
-             said(results_.cutting_error));
+        .arg(said(ErrorPlace::on_reversal), said(ErrorPlace::over_travel),
+             said(ErrorPlace::under_cut));
   }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "train/train_words.h"
 
+#include "text/printed_words.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -11,7 +12,7 @@ namespace feedwright {
 QString ShownAxis::shown(PartSlot slot, std::string_view member) const {
   const auto field = field_of(machine, number, slot, member);
   const bool missing = !field || std::holds_alternative<std::monostate>(field->value);
-  return missing ? QString() : words::left_to_right(words::field_text(*field));
+  return missing ? QString() : words::left_to_right(words::field_value(*field));
 }
 
 namespace train_words {

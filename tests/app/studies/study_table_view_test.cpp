@@ -46,13 +46,13 @@ void check_not_cut(QTableWidget& table) {
 } // namespace
 
 TEST_CASE("in a narrow pane the columns of a study's table share its width and break, uncut") {
-  int broken_heads = 0;
+  qsizetype broken_heads = 0;
   for (const Language& language : languages()) {
     const InLanguage spoken(language.code);
     for (const auto& [name, machine] : many_machines()) {
       for (const Study study : {Study::torque, Study::errors}) {
         INFO(language.code << " " << name << " " << int(study));
-        PaintedStudy painted(study, figure_of(study, machine), QSize(620, 340), 18);
+        PaintedStudy painted(study, figure_of(study, machine), QSize(720, 340), 18);
         if (painted.table().isHidden()) {
           QTest::mouseClick(&painted.button(), Qt::LeftButton);
         }

@@ -6,6 +6,7 @@
 #include "window/axis_actions.h"
 #include "window/banner.h"
 #include "window/main_window.h"
+#include "window/panes.h"
 #include "window/undo_keys.h"
 
 #include <QClipboard>
@@ -78,6 +79,7 @@ void MainWindow::make_axis_menu() {
   QAction* longer =
       add_action(menu, QStringLiteral("lengthen_axis"), tr("&Lengthen axis…"), {}, [this] {
         show_axis(document_->selection().axis);
+        findChild<Panes*>()->show_study();
         studies_->show_lengthening();
       });
   QAction* remove = add_action(menu, QStringLiteral("remove_axis"), tr("&Remove axis"), {},

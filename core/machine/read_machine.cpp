@@ -282,7 +282,11 @@ private:
       return;
     }
     if (field.set(part, *value)) {
-      const bool preset = has(named.presets, field.info.member) && may_be_preset(field.info);
+      // A text that no program writes was typed into the file, whatever its list still says.
+      const FieldValue taken = field.get(part);
+      const bool untyped = taken == field.get(Part()) || is_plain(field.info, taken, note.text);
+      const bool preset =
+          has(named.presets, field.info.member) && may_be_preset(field.info) && untyped;
       if (!preset) {
         part.notes.entries[std::string(field.info.member)] = note;
       }

@@ -83,4 +83,9 @@ bool may_be_preset(const FieldInfo& info) {
   return info.type != FieldType::text;
 }
 
+bool is_plain(const FieldInfo& info, const FieldValue& value, const std::string& text) {
+  const auto* quantity = std::get_if<AnyQuantity>(&value);
+  return quantity == nullptr || text == exact(*quantity, info.unit);
+}
+
 } // namespace feedwright

@@ -18,4 +18,7 @@ void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& valu
 /// of parts put there so that the machine can be computed.
 bool may_be_preset(const FieldInfo& info);
 
+/// Whether a value read with this text is written as a program writes one that nobody typed.
+bool is_plain(const FieldInfo& info, const FieldValue& value, const std::string& text);
+
 } // namespace feedwright

@@ -301,7 +301,7 @@ TEST_CASE("the same caution at many places stands once, and each place is answer
   const auto all = concerns_of(shown.document().machine(), shown.document().results(),
                                size_machine(shown.document().machine(), shown.document().results()))
                        .list.size();
-  REQUIRE(all == 20);
+  REQUIRE(all == 22);
   CHECK(rows_in_sight() == 5);
   auto& heading = shown.find<ConcernGroup>("concerns_typical_figures");
   const auto& text = shown.find<QLabel>("concerns_text_typical_figures");

@@ -3,6 +3,7 @@
 #include "studies/study_canvas.h"
 #include "studies/working_view.h"
 #include "support/axes.h"
+#include "support/letters.h"
 #include "support/painted_study.h"
 #include "support/plots.h"
 #include "support/studies.h"
@@ -33,6 +34,7 @@ using feedwright::testing::many_machines;
 using feedwright::testing::ordinary_router;
 using feedwright::testing::PaintedStudy;
 using feedwright::testing::Shown;
+using feedwright::testing::WithLetters;
 using feedwright::testing::words_of;
 
 namespace {
@@ -253,6 +255,17 @@ TEST_CASE("an axis is made longer in one step, told before and taken back at onc
   QTest::keyClick(&editor, Qt::Key_Return);
   CHECK(si_value(*axis.basics.travel) == Approx(1.0984));
   CHECK(shown.document().undo_stack()->undoText() == QStringLiteral("shorten axis X by 101.6 mm"));
+}
+
+TEST_CASE("in a window low for its letters the place to type a length comes in sight") {
+  const WithLetters large(18);
+  Studied shown(Study::thrust, machine_in("/sample-machines/", "plank-router"));
+  shown.find<QTabBar>("side_tabs").setCurrentIndex(0);
+  QCoreApplication::processEvents();
+  shown.trigger("lengthen_axis");
+  QCoreApplication::processEvents();
+  CHECK(shown.find<QLineEdit>("lengthen_by").isVisible());
+  CHECK(shown.window->focusWidget() == &shown.find<QLineEdit>("lengthen_by"));
 }
 
 TEST_CASE("a length that cannot be is refused in words, and nothing is made of it") {

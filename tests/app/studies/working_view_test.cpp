@@ -272,6 +272,7 @@ TEST_CASE("at 18 points names of a working break instead of being cut, and heads
     const InLanguage spoken(language.code);
     for (const ResultId id : {ResultId::whip_feed, ResultId::whip_speed, ResultId::load_inertia}) {
       OnWorking shown(id);
+      shown.find<QTabBar>("side_tabs").setCurrentIndex(1);
       for (int turn = 0; turn < 6; ++turn) {
         QCoreApplication::processEvents();
       }

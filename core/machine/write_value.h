@@ -14,8 +14,8 @@ namespace feedwright {
 void write_value(JsonWriter& json, const FieldInfo& info, const FieldValue& value,
                  const EntryNote* note);
 
-/// Whether what stands there can be the program's own: what a fresh part begins with, or what a swap
-/// of parts put there so that the machine can be computed.
+/// Whether what stands there can be the program's own: what a fresh part begins with, or what a
+/// swap of parts put there so that the machine can be computed.
 bool may_be_preset(const FieldInfo& info);
 
 /// Whether a value read with this text is written as a program writes one that nobody typed.

@@ -302,7 +302,7 @@ TEST_CASE("the same caution at many places stands once, and each place is answer
                                size_machine(shown.document().machine(), shown.document().results()))
                        .list.size();
   REQUIRE(all == 22);
-  CHECK(rows_in_sight() == 5);
+  CHECK(rows_in_sight() == 7);
   auto& heading = shown.find<ConcernGroup>("concerns_typical_figures");
   const auto& text = shown.find<QLabel>("concerns_text_typical_figures");
   CHECK(heading.isVisible());
@@ -318,7 +318,7 @@ TEST_CASE("the same caution at many places stands once, and each place is answer
   unfold.click();
   settle();
   CHECK(unfold.accessibleName().contains(QStringLiteral("open")));
-  CHECK(rows_in_sight() == 15);
+  CHECK(rows_in_sight() == 17);
   shown.find<QPushButton>("answer_Y_typical_figures_motor").click();
   shown.find<QPlainTextEdit>("answer_note_Y_typical_figures_motor")
       .setPlainText(QStringLiteral("Measured."));

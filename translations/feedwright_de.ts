@@ -7618,22 +7618,27 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <translation>Um so viel kürzer bliebe nichts übrig.</translation>
     </message>
     <message>
-        <source>%1 %2 instead of %3</source>
-        <comment>field, its new value, its present one</comment>
-        <translation>%1 %2 statt %3</translation>
-    </message>
-    <message>
-        <source>; </source>
-        <comment>between changes</comment>
-        <translation>; </translation>
-    </message>
-    <message>
         <source>lengthen axis %1 by %2</source>
         <translation>Achse %1 um %2 verlängern</translation>
     </message>
     <message>
         <source>shorten axis %1 by %2</source>
         <translation>Achse %1 um %2 verkürzen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>field, its new value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <comment>fields with their new values</comment>
+        <translation>dann %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between fields</comment>
+        <translation>, </translation>
     </message>
 </context>
 <context>

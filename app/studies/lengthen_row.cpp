@@ -68,15 +68,14 @@ void LengthenRow::judge() {
   }
   QStringList grown;
   for (const FieldChange& change : changes) {
-    const auto before = field_of(machine, axis_, change.slot, change.member);
-    FieldView after = *before;
-    after.value = change.after;
-    after.note.text = change.text;
-    grown << tr("%1 %2 instead of %3", "field, its new value, its present one")
-                 .arg(words::field_name(change.slot, change.member), words::field_text(after),
-                      words::field_text(*before));
+    auto field = field_of(machine, axis_, change.slot, change.member);
+    field->value = change.after;
+    field->note.text = change.text;
+    grown << tr("%1 %2", "field, its new value")
+                 .arg(words::field_name(change.slot, change.member), words::field_text(*field));
   }
-  say(grown.join(tr("; ", "between changes")), false);
+  say(tr("then %1", "fields with their new values").arg(grown.join(tr(", ", "between fields"))),
+      false);
   button_->setEnabled(true);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/typed_length.h"
 
+#include "text/whole_quantities.h"
 #include "text/words.h"
 #include "units/read_quantity.h"
 #include "window/plain_label.h"
@@ -61,9 +62,10 @@ std::optional<Length> TypedLength::read(const QString& text, const FileUnits& un
 
 void TypedLength::say(const QString& text, bool error) {
   wrong_ = error;
-  note_->setText(error ? tr("▲ %1", "sign of a fault, sentence").arg(text) : text);
-  note_->setAccessibleName(note_->text());
-  editor_->setAccessibleDescription(note_->text());
+  const QString said = error ? tr("▲ %1", "sign of a fault, sentence").arg(text) : text;
+  note_->setText(with_whole_quantities(said));
+  note_->setAccessibleName(said);
+  editor_->setAccessibleDescription(said);
   colour_note();
 }
 

@@ -179,7 +179,9 @@ void StudyCanvas::fill() {
   } else {
     read_out_->say(figure_.summary);
   }
-  plot_->replot(QCustomPlot::rpQueuedReplot);
+  if (isVisible()) { // else it is filled anew when it comes in sight, and has no buffer yet
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+  }
 }
 
 QString StudyCanvas::reading() const {

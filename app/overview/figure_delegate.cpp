@@ -71,7 +71,7 @@ private:
     painter_.drawText(room,
                       int(QStyle::visualAlignment(option_.direction, Qt::AlignLeft) | upright()) |
                           Qt::TextWordWrap,
-                      cell_.text);
+                      words_of(cell_));
   }
 
   /// Just below a name, else in the middle.
@@ -146,7 +146,8 @@ QSize FigureDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelI
   const QFontMetrics metrics(font_of(cell, option.font));
   const int sign = cell.verdict ? sign_width(metrics) : 0;
   const int room = option.rect.width() - 2 * side_padding;
-  int height = cell.figure ? metrics.height() : wrapped_height(metrics, room - sign, cell.text);
+  int height =
+      cell.figure ? metrics.height() : wrapped_height(metrics, room - sign, words_of(cell));
   if (const QString name = name_inside(model, index); !name.isEmpty()) {
     height += wrapped_height(QFontMetrics(option.font), room, name);
   }

@@ -4,6 +4,7 @@
 // What is alike in measuring a table of figures and in painting it.
 
 #include "overview/figure_table.h"
+#include "text/whole_quantities.h"
 
 #include <QFont>
 #include <QFontMetrics>
@@ -17,6 +18,11 @@ inline constexpr int upright_padding = 2;
 /// Of a verdict's sign with the gap after it.
 inline int sign_width(const QFontMetrics& metrics) {
   return metrics.horizontalAdvance(QStringLiteral("▲ ")) + 2;
+}
+
+/// Words as they are set: no line ends within a quantity.
+inline QString words_of(const FigureCell& cell) {
+  return with_whole_quantities(cell.text);
 }
 
 inline QFont font_of(const FigureCell& cell, QFont font) {

@@ -125,7 +125,7 @@ int FigureTable::figures_width(int column) const {
     if (!cell.figure) {
       // Words wrap, but none is cut.
       const QFontMetrics metrics(font_of(cell, font()));
-      for (const QString& word : cell.text.split(QLatin1Char(' '))) {
+      for (const QString& word : words_of(cell).split(QLatin1Char(' '))) {
         const int mark = cell.verdict ? sign_width(metrics) : 0;
         width = std::max(width, mark + metrics.horizontalAdvance(word));
       }

@@ -2,6 +2,7 @@
 #include "limits/grave_cautions.h"
 #include "overview/concern_group.h"
 #include "overview/concern_row.h"
+#include "overview/figure_measure.h"
 #include "overview/figure_table.h"
 #include "support/axes.h"
 #include "support/machine_files.h"
@@ -699,4 +700,23 @@ TEST_CASE("the machine view survives any size, many axes, large letters and mirr
   }
   QApplication::setLayoutDirection(Qt::LeftToRight);
   QApplication::setFont(kept);
+}
+
+TEST_CASE("what the machine's table says of parts is parted between words, not within a quantity") {
+  Shown shown(feedwright::testing::machine_in("/tests/machines/", "upright"));
+  choose_machine(shown);
+  const auto& table = shown.find<FigureTable>("axes_compared");
+  int units = 0;
+  for (const auto& row : table.content().rows) {
+    for (const FigureCell& each : row) {
+      // Where a line may end.
+      for (const QString& piece : figure_measure::words_of(each).split(QLatin1Char(' '))) {
+        INFO(each.text.toStdString());
+        CHECK(piece != QStringLiteral("N·m"));
+        CHECK_FALSE(piece.startsWith(QStringLiteral("mm")));
+        units += piece.endsWith(QStringLiteral("N·m")) ? 1 : 0;
+      }
+    }
+  }
+  CHECK(units == 3);
 }

@@ -90,8 +90,14 @@ int StackKeeper::lines_at(const Column& column, const Across& at, double names) 
   constexpr int never = 1000;
   int lines = 0;
   const auto add = [&](const QString& text, const QFont& font, double room, int most) {
-    const auto taken = int(broken(text, font, int(room)).size());
-    lines += taken > most || std::ceil(widest_word(text, font)) + 1.0 > room ? never : taken;
+    if (std::ceil(widest_word(text, font)) + 1.0 > room) {
+      lines += never;
+      return;
+    }
+    // Setting it in lines takes far longer than its width, which is kept.
+    const bool one = std::ceil(TextMeasure(font).width(text)) + 1.0 <= room;
+    const int taken = one ? 1 : int(broken(text, font, int(room)).size());
+    lines += taken > most ? never : taken;
   };
   for (const Word& each : column.words) {
     if (is_written(each)) {

@@ -28,7 +28,8 @@ std::shared_ptr<TextMeasure::Widths> TextMeasure::widths_for(const QFont& font, 
     int dots_per_inch;
     std::shared_ptr<Widths> widths;
   };
-  constexpr std::size_t most_fonts = 8;
+  // A window has a dozen at once; with room for fewer each would be measured anew.
+  constexpr std::size_t most_fonts = 32;
   static thread_local std::vector<OfFont> known;
   const auto found = std::ranges::find_if(known, [&](const OfFont& one) {
     return one.dots_per_inch == dots_per_inch && one.font == font;

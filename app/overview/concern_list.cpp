@@ -127,6 +127,7 @@ std::vector<ConcernList::Entry> ConcernList::gathered(const std::vector<ConcernR
     return std::pair(weights[at], entries[at].rows.size() > 1);
   });
   std::vector<Entry> sorted;
+  sorted.reserve(entries.size());
   for (const std::size_t at : places) {
     sorted.push_back(std::move(entries[at]));
   }

@@ -102,7 +102,7 @@ WholeLines::WholeLines(const QString& text, const QFont& font, qreal width, cons
   for (int i = 0; i < whole.lineCount(); ++i) {
     const QTextLine line = whole.lineAt(i);
     const qsizetype start = held.was[std::size_t(line.textStart())];
-    const qsizetype end = held.was[std::size_t(line.textStart() + line.textLength())];
+    const qsizetype end = held.was[std::size_t(line.textStart()) + std::size_t(line.textLength())];
     const qsizetype length = length_to_paint(QStringView(written).mid(start, end - start));
     lines_.push_back({written.mid(start, length), within(formats, start, length), height_});
     QTextLayout one(lines_.back().text, font);

@@ -297,6 +297,9 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
   }
   case QEvent::Resize: {
     const auto& to = static_cast<QResizeEvent&>(event).size();
+    if (to.isEmpty()) {
+      return true; // before it is laid out: there is nothing to paint on
+    }
     if (plot_shape(figure_, to, font()) != shape_ || !names_fit(*plot_, shape_, to)) {
       QMetaObject::invokeMethod(this, &StudyCanvas::refit, Qt::QueuedConnection);
     }

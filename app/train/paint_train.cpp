@@ -236,8 +236,9 @@ private:
         QPolygonF{{at(-u(2.5), u(1)), at(u(2.5), u(1)), at(u(2.5), u(5)), at(-u(2.5), u(5))}});
     p_.setBrush(Qt::NoBrush);
     const double x = area.right() - u(4);
+    const bool falls = train_.can_fall && !train_.rises;
     shapes_.arrow(QLineF(x, area.top() + u(2), x, area.bottom() - u(1)),
-                  train_.can_fall ? look_.over : look_.ink, true);
+                  falls ? look_.over : look_.ink, true);
   }
 
   void paint_machine_side() {

@@ -181,7 +181,7 @@ private:
                                  [code](const Finding& finding) { return finding.code == code; });
     };
     if (found(FindingCode::axis_can_rise)) {
-      out_.can_fall = true;
+      out_.can_fall = out_.rises = true;
       out_.fall_text = tr("▲ can rise");
       out_.gravity_text = tr("▲ %1 more than the weight, can rise", "pull of the counterbalance")
                               .arg(words::quantity(any(*results_->gravity_force), "N", 3));

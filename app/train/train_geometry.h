@@ -109,6 +109,7 @@ struct TrainGeometry {
   QString guides_text;
   QString cut_text;
   bool can_fall = false; ///< or rise, when the power goes: what stands in the drawing says so
+  bool rises = false;    ///< what can "fall": its counterbalance is stronger than its weight
   QString fall_text;     ///< that it can, in few words
   QString gravity_text;
   QString lying_text; ///< of an axis that does not lie as it is drawn

@@ -128,7 +128,10 @@ bool TrainView::choosing_key(const QKeyEvent& event) {
       choose(focused_, {});
     }
     return true;
-  case Qt::Key_Space: choose(focused_, {}); return true;
+  case Qt::Key_Space:
+    choose(focused_, {});
+    emit part_pressed();
+    return true;
   case Qt::Key_Return:
   case Qt::Key_Enter:
     choose(focused_, {});

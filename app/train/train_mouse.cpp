@@ -33,7 +33,11 @@ void TrainView::mousePressEvent(QMouseEvent* event) {
     const bool figure = plan().figure_at(in_plan(event->position())) != nullptr;
     const PlannedPart chosen = *part;
     // The form takes the keyboard for a field; a figure here is about to be typed over here.
-    choose(chosen.slot, figure || drag_ != Drag::none ? QString() : chosen.member);
+    const bool own = !figure && drag_ == Drag::none;
+    choose(chosen.slot, own ? chosen.member : QString());
+    if (own) {
+      emit part_pressed();
+    }
   }
 }
 

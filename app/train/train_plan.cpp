@@ -97,7 +97,10 @@ private:
     const double near = room ? plan_.carriage.right() + u(8) : plan_.carriage.left() - u(8);
     plan_.cut_arrow = QLineF(near, middle, near + (room ? u(42) : -u(42)), middle);
     if (train_.down) {
-      const QPointF way(train_.down->x() * u(34), -train_.down->y() * u(34));
+      // A counterbalance that is too strong leaves a pull along the axis, upwards.
+      const QPointF pull =
+          train_.rises ? QPointF(train_.down->x() < 0.0 ? 1.0 : -1.0, 0.0) : *train_.down;
+      const QPointF way(pull.x() * u(34), -pull.y() * u(34));
       const bool spring = train_.balanced && train_.down->x() > 0.0;
       const double right =
           (room ? plan_.carriage.left() : plan_.cut_arrow.x2()) - u(spring ? 54 : 10);

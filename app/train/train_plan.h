@@ -90,7 +90,7 @@ struct TrainPlan {
   double travel_line = 0.0;
   double span_line = 0.0;
   QLineF cut_arrow;
-  QLineF gravity_arrow;
+  QLineF gravity_arrow; ///< or what a too strong counterbalance leaves of it, upwards
   QRectF
       standing; ///< of the sign that shows how the axis stands; null if it lies, or without a title
   QLineF balance; ///< from the carriage to where a counterbalance pulls it

@@ -55,6 +55,10 @@ public:
   void copy();
   void show_menu(PartSlot slot, const QPoint& global);
 
+signals:
+  /// Clicked, or chosen with the space bar; also the part that is chosen already.
+  void part_pressed();
+
 protected:
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;

@@ -91,6 +91,7 @@ void MainWindow::make_views() {
   auto* axes = new AxesPanel(*document_, this);
   connect(axes, &AxesPanel::add_axis_wanted, this, [this] { add_axis(*document_); });
   train_ = new TrainView(*document_, this);
+  connect(train_, &TrainView::part_pressed, this, [panes] { (*panes)->show_fields(); });
   limits_ = new LimitsView(*document_, this);
   studies_ = new StudiesView(*document_, this);
   studies_->set_prompts([this]() -> Prompts& { return files_->prompts(); });

@@ -88,6 +88,10 @@ void Panes::show_chosen(const Selection& selection) {
   share_place();
 }
 
+void Panes::show_fields() {
+  tabs_->setCurrentIndex(fields_tab);
+}
+
 void Panes::show_study() {
   tabs_->setCurrentIndex(study_tab);
 }

@@ -34,6 +34,8 @@ public:
   /// The whole machine in the middle, or the chosen axis; and the fields, where one or another part
   /// is chosen and they share their place.
   void show_chosen(const Selection& selection);
+  /// The fields, where they share their place with the study.
+  void show_fields();
   /// The study, where it shares its place with the fields.
   void show_study();
   /// Brings that pane in sight if it shares its place with another; nothing for others.

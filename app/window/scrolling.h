@@ -7,7 +7,8 @@ class QWidget;
 
 namespace feedwright {
 
-/// An area that scrolls up and down only and is no stop of Tab.
+/// An area that scrolls up and down only and is no stop of Tab. Its bar comes to rest whatever the
+/// content does in another width.
 QScrollArea* scrolling(QWidget* inside, const QString& name);
 
 } // namespace feedwright

@@ -702,6 +702,19 @@ TEST_CASE("the machine view survives any size, many axes, large letters and mirr
   QApplication::setFont(kept);
 }
 
+TEST_CASE("the machine view settles at every width, bar or no bar") {
+  for (const char* name : {"direct-screws", "slaved-gantry", "motors"}) {
+    Shown shown(feedwright::testing::machine_in("/tests/machines/", name));
+    shown.document().select({0, PartSlot::supply, {}, true});
+    settle();
+    for (int width = 900; width < 1700; width += 11) {
+      shown.window->resize(width, 800);
+      settle();
+    }
+    CHECK(shown.find<FigureTable>("axes_compared").isVisible());
+  }
+}
+
 TEST_CASE("what the machine's table says of parts is parted between words, not within a quantity") {
   Shown shown(feedwright::testing::machine_in("/tests/machines/", "upright"));
   choose_machine(shown);

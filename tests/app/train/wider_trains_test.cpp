@@ -256,6 +256,28 @@ TEST_CASE("what is special about a train is said beside it") {
   CHECK(says(lifted, QStringLiteral("counterbalance 60 N")));
 }
 
+TEST_CASE("beside an axis that can rise the arrow points along it, upwards") {
+  const auto upright = [](double incline, double counterbalance) {
+    return planned(changed([&](Axis& a) {
+                     a.basics.incline = Finite<Angle>::of(from_si<Angle>(incline));
+                     a.carriage.counterbalance =
+                         NonNegative<Force>::of(from_si<Force>(counterbalance));
+                   }),
+                   QSizeF(900, 240));
+  };
+  // Drawn lying with its motor on the left: what is above is on the right, or turned over the left.
+  for (const double sense : {1.0, -1.0}) {
+    for (const double incline : {0.5 * pi, 0.25 * pi}) {
+      INFO(sense * incline);
+      const QLineF weight = upright(sense * incline, 0.0).gravity_arrow;
+      const QLineF pull = upright(sense * incline, 5000.0).gravity_arrow;
+      CHECK(sense * weight.dx() < 0.0);
+      CHECK(sense * pull.dx() > 0.0);
+      CHECK(pull.dy() == Approx(0.0).margin(1e-9));
+    }
+  }
+}
+
 TEST_CASE("a hauling belt is drawn round its two pulleys, without whip") {
   const TrainPlan plan = planned("hauling belt");
   CHECK(plan.thickness == 1.0);

@@ -14,6 +14,7 @@
 #include "support/machine_files.h"
 #include "support/window.h"
 #include "text/field_guide.h"
+#include "train/train_view.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -175,6 +176,15 @@ TEST_CASE("what is asked for comes in sight where study and fields share a place
   shown.trigger("previous_pane");
   CHECK(sees("studies_view"));
   shown.trigger("next_pane");
+  CHECK(sees("fields_panel"));
+  // The part that is chosen already, clicked in the drawing.
+  shown.trigger("study_0");
+  REQUIRE(sees("studies_view"));
+  auto& train = shown.find<TrainView>("train_view");
+  const QPointF screw = train.area_of(PartSlot::drive).center() + QPointF(60.0, 0.0);
+  QTest::mouseClick(&train, Qt::LeftButton, {}, screw.toPoint());
+  settle();
+  CHECK(shown.document().selection().slot == PartSlot::drive);
   CHECK(sees("fields_panel"));
   // To find a field from the study.
   shown.trigger("study_0");

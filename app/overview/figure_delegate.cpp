@@ -95,13 +95,12 @@ private:
                               QRect(area_.left() + from, area_.top(), width, area_.height()));
   }
 
+  /// Whole, whatever the room: a figure that is cut is another figure.
   void write(const QRect& room, const QString& text, Qt::Alignment alignment,
              const QColor& colour) {
     painter_.setPen(colour);
     painter_.setLayoutDirection(Qt::LeftToRight);
-    const QFontMetrics metrics(painter_.font());
-    painter_.drawText(room, int(alignment | upright()),
-                      metrics.elidedText(text, Qt::ElideRight, room.width()));
+    painter_.drawText(room, int(alignment | upright()) | Qt::TextDontClip, text);
   }
 
   QPainter& painter_;

@@ -94,11 +94,15 @@ void FigureTable::keyPressEvent(QKeyEvent* event) {
 
 /// The width of a figure with its sign, and of what it is held against.
 std::pair<int, int> FigureTable::pair_widths(const FigureCell& cell) const {
-  const QFontMetrics metrics(font_of(cell, font()));
-  const int sign = cell.verdict ? sign_width(metrics) : 0;
-  const int against =
-      cell.against.isEmpty() ? 0 : metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against);
-  return {sign + metrics.horizontalAdvance(cell.text), against + (isRightToLeft() ? sign : 0)};
+  const QFont own = font_of(cell, font());
+  const QFontMetricsF metrics(own);
+  // Whole pixels that hold it, and one for where the parting falls between two.
+  const auto pixels = [&](const QString& text) {
+    return text.isEmpty() ? 0 : int(std::ceil(metrics.horizontalAdvance(text))) + 1;
+  };
+  const int sign = cell.verdict ? sign_width(QFontMetrics(own)) : 0;
+  const int against = cell.against.isEmpty() ? 0 : pixels(QStringLiteral(" / ") + cell.against);
+  return {sign + pixels(cell.text), against + (isRightToLeft() ? sign : 0)};
 }
 
 /// Where the pairs of all columns are parted, as a share of the width: their slashes stand in line.

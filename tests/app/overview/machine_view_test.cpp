@@ -79,6 +79,29 @@ const FigureCell& cell(const FigureTable& table, const char* row, std::size_t co
   return table.content().rows[std::size_t(row_named(table, row))][column];
 }
 
+/// Left of its slash each figure has the width it needs, beside its sign.
+void check_figures_whole(const FigureTable& table) {
+  using namespace figure_measure;
+  const auto& model = dynamic_cast<const FigureModel&>(*table.model());
+  REQUIRE(model.parting());
+  for (const auto& row : table.content().rows) {
+    for (std::size_t column = 0; column < row.size(); ++column) {
+      const FigureCell& cell = row[column];
+      const QFont font = font_of(cell, table.font());
+      const double sign = cell.verdict ? sign_width(QFontMetrics(font)) : 0.0;
+      constexpr int line_of_grid = 1;
+      const int room = table.columnWidth(int(column)) - line_of_grid - 2 * side_padding;
+      INFO(cell.text.toStdString() << " in column " << column << " of " << room);
+      const QFontMetricsF metrics(font);
+      if (cell.figure) {
+        const int middle = int(room * *model.parting());
+        CHECK(sign + metrics.horizontalAdvance(cell.text) <= middle);
+        CHECK(metrics.horizontalAdvance(QStringLiteral(" / ") + cell.against) <= room - middle);
+      }
+    }
+  }
+}
+
 void click(FigureTable& table, int row, int column) {
   const QModelIndex index = table.model()->index(row, column);
   table.scrollTo(index);
@@ -710,6 +733,7 @@ TEST_CASE("the machine view settles at every width, bar or no bar") {
     for (int width = 900; width < 1700; width += 11) {
       shown.window->resize(width, 800);
       settle();
+      check_figures_whole(shown.find<FigureTable>("axes_compared"));
     }
     CHECK(shown.find<FigureTable>("axes_compared").isVisible());
   }

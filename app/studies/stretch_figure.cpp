@@ -229,6 +229,9 @@ private:
     for (const FeedStop& stop : longest_->stops) {
       names << words::limit_name(stop.id);
     }
+    for (const LimitId other : longest_->others) {
+      names << words::limit_name(other);
+    }
     return names.join(QStringLiteral(", "));
   }
 

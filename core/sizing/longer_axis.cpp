@@ -56,6 +56,19 @@ void take_feeds(FeedsOverSpan& curves, const std::vector<FeedStop>& stops, Lengt
   }
 }
 
+/// Known limits of another kind than feed, by whether they are over.
+std::vector<LimitId> others_that_are(const AxisResults& results, bool over) {
+  std::vector<LimitId> found;
+  for (const LimitDescriptor& about : limit_descriptors()) {
+    const Limit& limit = results.limit(about.id);
+    if (about.scale != LimitScale::feed && limit.margin &&
+        (limit.verdict == Verdict::over) == over) {
+      found.push_back(about.id);
+    }
+  }
+  return found;
+}
+
 /// An axis with its screw as long as one asks.
 class StretchedAxis {
 public:
@@ -63,20 +76,11 @@ public:
       : machine_(machine), given_(given), ready_(machine, axis), longer_(axis) {}
 
   /// Nothing where the screw could not be so long.
-  std::optional<std::vector<FeedStop>> stops(Length span) {
+  std::optional<AxisResults> at(Length span) {
     if (!stretch(std::get<Screw>(longer_.drive), given_, span)) {
       return std::nullopt;
     }
-    return known_stops(size_axis(machine_, longer_, ready_));
-  }
-
-  /// How far the lowest limit is from being over, as a margin; boundless where none is known.
-  double excess(double span, Velocity feed) {
-    // As verdicts are given: what is wanted to the digit is met.
-    constexpr double edge = 1.0 - 1e-9;
-    constexpr double boundless = 1e9;
-    const auto found = stops(from_si<Length>(span));
-    return found && !found->empty() ? number(found->front().feed / feed) - edge : boundless;
+    return size_axis(machine_, longer_, ready_);
   }
 
 private:
@@ -86,12 +90,54 @@ private:
   Axis longer_;
 };
 
-std::vector<FeedStop> below(std::vector<FeedStop> stops, Velocity feed) {
-  std::erase_if(stops, [&](const FeedStop& stop) {
-    return verdict_of(number(stop.feed / feed)) != Verdict::over;
-  });
-  return stops;
-}
+/// What more length takes away: the wanted feed, and what else a screw just long enough holds.
+class LengthSearch {
+public:
+  LengthSearch(StretchedAxis& longer, Velocity feed, Length shortest)
+      : longer_(longer), feed_(feed) {
+    if (const auto results = longer_.at(shortest)) {
+      held_ = others_that_are(*results, false);
+    }
+  }
+
+  /// How far the first of them is from being over, as a margin; boundless where none is known.
+  double excess(double span) {
+    // As verdicts are given: what is wanted to the digit is met.
+    constexpr double edge = 1.0 - 1e-9;
+    double least = 1e9;
+    const auto results = longer_.at(from_si<Length>(span));
+    if (!results) {
+      return least;
+    }
+    if (const auto stops = known_stops(*results); !stops.empty()) {
+      least = number(stops.front().feed / feed_) - edge;
+    }
+    for (const LimitId id : held_) {
+      least = std::min(least, results->limit(id).margin.value_or(least) - edge);
+    }
+    return least;
+  }
+
+  /// Nothing of the axis but what is over at that length.
+  LongestScrew what_is_over(Length span) {
+    LongestScrew made;
+    if (const auto results = longer_.at(span)) {
+      made.stops = known_stops(*results);
+      std::erase_if(made.stops, [&](const FeedStop& stop) {
+        return verdict_of(number(stop.feed / feed_)) != Verdict::over;
+      });
+      made.others = others_that_are(*results, true);
+      std::erase_if(made.others,
+                    [&](LimitId id) { return std::ranges::find(held_, id) == held_.end(); });
+    }
+    return made;
+  }
+
+private:
+  StretchedAxis& longer_;
+  Velocity feed_;
+  std::vector<LimitId> held_; ///< limits of another kind than feed
+};
 
 } // namespace
 
@@ -110,8 +156,8 @@ FeedsOverSpan feed_limits_over_span(const Machine& machine, const Axis& axis, Le
   StretchedAxis longer(machine, axis, *given);
   for (int i = 0; i < count; ++i) {
     const Length span = along(from, to, i, count);
-    if (const auto stops = longer.stops(span)) {
-      take_feeds(curves, *stops, span);
+    if (const auto results = longer.at(span)) {
+      take_feeds(curves, known_stops(*results), span);
     }
   }
   std::erase_if(curves.limits, [](const FeedOverSpan& curve) { return curve.points.empty(); });
@@ -126,14 +172,16 @@ std::optional<LongestScrew> longest_screw_at(const Machine& machine, const Axis&
   }
   StretchedAxis longer(machine, axis, *given);
   // The nut's whole travel must fit between the bearings.
-  double held = si_value(*axis.basics.travel);
-  if (longer.excess(held, feed) < 0.0) {
-    return LongestScrew{std::nullopt, below(*longer.stops(from_si<Length>(held)), feed)};
+  const Length shortest = *axis.basics.travel;
+  LengthSearch search(longer, feed, shortest);
+  double held = si_value(shortest);
+  if (search.excess(held) < 0.0) {
+    return search.what_is_over(shortest);
   }
   constexpr double longest = 1000.0; // m, beyond any screw
-  constexpr double stride = 1.25;    // longer is never quicker: the first that is too long bounds
+  constexpr double stride = 1.25;    // longer is never better: the first that is too long bounds
   double beyond = held;
-  while (longer.excess(beyond, feed) >= 0.0) {
+  while (search.excess(beyond) >= 0.0) {
     held = beyond;
     beyond *= stride;
     if (beyond > longest) {
@@ -142,11 +190,12 @@ std::optional<LongestScrew> longest_screw_at(const Machine& machine, const Axis&
   }
   std::uintmax_t rounds = 100;
   const auto bracket = boost::math::tools::toms748_solve(
-      [&](double span) { return longer.excess(span, feed); }, held, beyond,
+      [&](double span) { return search.excess(span); }, held, beyond,
       boost::math::tools::eps_tolerance<double>(48), rounds);
-  constexpr double past = 1.0 + 1e-6; // what is just met there falls short of the feed
-  return LongestScrew{from_si<Length>(bracket.first),
-                      below(*longer.stops(from_si<Length>(bracket.second * past)), feed)};
+  constexpr double past = 1.0 + 1e-6; // what is just met there falls short
+  LongestScrew found = search.what_is_over(from_si<Length>(bracket.second * past));
+  found.span = from_si<Length>(bracket.first);
+  return found;
 }
 
 std::vector<GiveOverTravel> give_over_travel(const Machine& machine, const Axis& axis, Length from,

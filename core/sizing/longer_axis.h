@@ -36,11 +36,14 @@ struct FeedStop {
 struct LongestScrew {
   std::optional<Length> span; ///< between bearings; nothing where no length is the last
   /// What is below the feed from there on, the lowest first: without a span at every length that
-  /// holds the travel, or, if empty, at none.
+  /// holds the travel, or, with no other limit either, at none.
   std::vector<FeedStop> stops;
+  /// Limits of another kind, such as buckling, that are over from there on, though not on the
+  /// shortest screw that holds the travel.
+  std::vector<LimitId> others;
 };
-/// The longest screw that every known limit allows the feed, all else as it is; nothing without a
-/// screw.
+/// The longest screw that every known limit allows the feed, and that brings no other limit over
+/// what is wanted, all else as it is; nothing without a screw.
 std::optional<LongestScrew> longest_screw_at(const Machine&, const Axis&, Velocity feed);
 
 struct GiveOverTravel {

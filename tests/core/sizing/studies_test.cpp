@@ -300,6 +300,28 @@ TEST_CASE("no length makes a screw quicker than its pulses, and what stops it is
   CHECK(longest_screw_at(machine, axis, longest->stops.front().feed)->span);
 }
 
+// Euler: a slender screw twice as long buckles under a quarter of the force. The margin of one so
+// gives the length at which what is wanted buckles it.
+TEST_CASE("the longest screw is none that buckles, and buckling is named") {
+  Machine machine = ordinary_router();
+  Axis& axis = machine.axes[0];
+  want(axis, 0.2_m_per_min, 0.1_m_per_s2, 900_N);
+  auto& screw = std::get<Screw>(axis.drive);
+  screw.span = Positive<Length>::of(2.5_m);
+  const double margin = *sized(machine).limit(LimitId::buckling).margin;
+  const Length loaded = *sized(machine).buckling_length;
+  // The travel stands in the middle of the span: its far end moves out by half of what is added.
+  const Length beyond_middle = loaded - *screw.span / 2.0;
+  const auto longest = longest_screw_at(machine, axis, 0.2_m_per_min);
+  REQUIRE(longest->span);
+  CHECK(longest->stops.empty());
+  REQUIRE(longest->others == std::vector{LimitId::buckling});
+  screw.span = Positive<Length>::of(*longest->span);
+  CHECK(*sized(machine).limit(LimitId::buckling).margin == Approx(1.0).epsilon(1e-6));
+  CHECK(si_value(*longest->span / 2.0 + beyond_middle) ==
+        Approx(si_value(loaded) * std::sqrt(margin)).epsilon(1e-6));
+}
+
 TEST_CASE("a motor's curve that ends above the need stops no length") {
   Machine machine = ordinary_router();
   Axis& axis = machine.axes[0];

@@ -1,20 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fields/fields_panel.h"
 
-#include "fields/form_widths.h"
+#include "fields/field_filter.h"
+#include "fields/form_scroll.h"
+#include "fields/found_elsewhere.h"
 #include "fields/listed_parts.h"
 #include "fields/part_chooser.h"
 #include "text/field_guide.h"
-#include "text/text_of.h"
 #include "text/words.h"
 #include "window/plain_label.h"
 
-#include <QApplication>
 #include <QEvent>
 #include <QLabel>
-#include <QLineEdit>
-#include <QScrollArea>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -26,28 +23,6 @@ namespace {
 
 constexpr std::size_t no_axis = std::numeric_limits<std::size_t>::max();
 
-/// Fields of other parts whose names have the text in them.
-template <class Slots>
-std::vector<Selection> found_elsewhere(const MachineDocument& document, const Slots& shown,
-                                       const QString& text) {
-  std::vector<Selection> found;
-  const Selection& at = document.selection();
-  for (std::size_t i = 0; i < slot_count; ++i) {
-    const auto slot = static_cast<PartSlot>(i);
-    if (std::ranges::find(shown, slot) != shown.end() ||
-        (!of_machine(slot) && document.current_axis() == nullptr)) {
-      continue;
-    }
-    for (const FieldView& field : fields_of(document.machine(), at.axis, slot)) {
-      if (words::field_name(slot, field.info.member).contains(text, Qt::CaseInsensitive)) {
-        found.push_back(
-            {at.axis, slot, text_of(field.info.member), at.machine && of_machine(slot)});
-      }
-    }
-  }
-  return found;
-}
-
 } // namespace
 
 FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
@@ -57,7 +32,12 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 4, 8);
   chooser_ = new PartChooser(document_, this);
-  make_filter();
+  filter_ = new FieldFilter(this);
+  connect(filter_, &QLineEdit::textChanged, this, [this](const QString& text) {
+    form_->filter(text);
+    say_where_found();
+  });
+  connect(filter_, &QLineEdit::returnPressed, this, &FieldsPanel::leave_filter);
   head_ = new QBoxLayout(QBoxLayout::TopToBottom);
   head_->addWidget(chooser_, 3);
   head_->addWidget(filter_, 2);
@@ -66,13 +46,7 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
   not_found_->setObjectName(QStringLiteral("field_filter_note"));
   not_found_->hide();
   layout->addWidget(not_found_);
-  scroll_ = new QScrollArea(this);
-  scroll_->setObjectName(QStringLiteral("fields_scroll"));
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setFocusPolicy(Qt::NoFocus);
-  scroll_->setWidgetResizable(true);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll_->viewport()->installEventFilter(this);
+  scroll_ = new FormScroll(this);
   layout->addWidget(scroll_, 1);
   help_ = plain_label({}, this);
   help_->setObjectName(QStringLiteral("field_help"));
@@ -102,85 +76,19 @@ FieldsPanel::~FieldsPanel() {
   delete form_;
 }
 
-void FieldsPanel::make_filter() {
-  filter_ = new QLineEdit(this);
-  filter_->setObjectName(QStringLiteral("field_filter"));
-  filter_->setAccessibleName(tr("Find a field of this part"));
-  filter_->setToolTip(tr("Find a field (Ctrl+F)"));
-  filter_->installEventFilter(this);
-  filter_->setClearButtonEnabled(true);
-  connect(filter_, &QLineEdit::textChanged, this, [this](const QString& text) {
-    form_->filter(text);
-    say_where_found();
-  });
-  connect(filter_, &QLineEdit::returnPressed, this, &FieldsPanel::leave_filter);
-  auto* find = new QShortcut(QKeySequence::Find, this);
-  connect(find, &QShortcut::activated, this, [this] {
-    filter_->setFocus(Qt::ShortcutFocusReason);
-    filter_->selectAll();
-  });
-  auto* clear = new QShortcut(QKeySequence(Qt::Key_Escape), filter_);
-  clear->setContext(Qt::WidgetShortcut);
-  connect(clear, &QShortcut::activated, filter_, &QLineEdit::clear);
-}
-
 /// Where the part has no such field, the parts that have are named.
 void FieldsPanel::say_where_found() {
-  const QString text = filter_->text().trimmed();
+  const QString text = filter_->wanted();
   const bool here = text.isEmpty() || form_->finds(text);
   not_found_->setVisible(!here);
-  if (here) {
-    return;
+  if (!here) {
+    not_found_->setText(sentence_on(found_elsewhere(document_, shown_slots(), text)));
   }
-  constexpr qsizetype most = 4;
-  QStringList names;
-  for (const Selection& place : found_elsewhere(document_, shown_slots(), text)) {
-    names << tr("%1 (%2)", "field, its part")
-                 .arg(words::field_name(place.slot, place.member.toStdString()),
-                      words::part_name(place.slot));
-  }
-  not_found_->setText(names.isEmpty()
-                          ? tr("No field of this axis or of the machine is called so.")
-                          : tr("None in this part. Elsewhere: %1. Enter goes to the first.",
-                               "fields with their parts")
-                                .arg(names.mid(0, most).join(QStringLiteral(", "))));
-}
-
-/// The field with the keyboard stays where it can be seen, whatever grows beside the form or in it.
-void FieldsPanel::keep_in_sight() {
-  QWidget* at = QApplication::focusWidget();
-  if (form_ != nullptr && at != nullptr && form_->isAncestorOf(at)) {
-    scroll_->ensureWidgetVisible(at, 0, fontMetrics().height());
-  }
-}
-
-/// With its key where there is room for that.
-void FieldsPanel::fit_placeholder() {
-  const QString texts[] = {tr("Find a field (Ctrl+F)"), tr("Find a field"), tr("Find")};
-  constexpr int around = 12; // frame and margins
-  const auto* fitting = std::ranges::find_if(texts, [this](const QString& text) {
-    return filter_->fontMetrics().horizontalAdvance(text) + around <= filter_->width();
-  });
-  filter_->setPlaceholderText(fitting != std::end(texts) ? *fitting : QString());
-}
-
-bool FieldsPanel::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == filter_) {
-    if (event->type() == QEvent::Resize || event->type() == QEvent::FontChange) {
-      fit_placeholder();
-    }
-    return QWidget::eventFilter(watched, event);
-  }
-  if (event->type() == QEvent::Resize) {
-    // When all has its new place.
-    QMetaObject::invokeMethod(this, &FieldsPanel::keep_in_sight, Qt::QueuedConnection);
-  }
-  return QWidget::eventFilter(watched, event);
 }
 
 /// To the first field found.
 void FieldsPanel::leave_filter() {
-  if (const QString text = filter_->text().trimmed(); !text.isEmpty() && !form_->finds(text)) {
+  if (const QString text = filter_->wanted(); !text.isEmpty() && !form_->finds(text)) {
     const auto found = found_elsewhere(document_, shown_slots(), text);
     if (!found.empty()) {
       filter_->clear();
@@ -223,37 +131,16 @@ std::vector<PartSlot> FieldsPanel::shown_slots() const {
   return document_.current_axis() != nullptr ? std::vector{slot} : std::vector<PartSlot>();
 }
 
-/// Whether names and editors of those parts have no room beside each other.
-bool FieldsPanel::is_narrow(const QString& parts) const {
-  constexpr int characters = 46;
-  if (width() < characters * fontMetrics().averageCharWidth()) {
-    return true;
-  }
-  if (!measured_ || measured_->parts != parts || measured_->font != font()) {
-    measured_ = {
-        parts, font(),
-        form_widths(document_.machine(), document_.selection().axis, shown_slots(), fontMetrics())};
-  }
-  return !have_room(measured_->widths, width());
-}
-
 /// What decides which rows there are and how they stand; they are made anew only when it changes.
-FieldsPanel::Shape FieldsPanel::shape() const {
-  const Selection& at = document_.selection();
-  QString parts = QString::number(at.axis);
-  for (const PartSlot slot : shown_slots()) {
-    const auto type = part_type(document_.machine(), at.axis, slot);
-    parts += QStringLiteral("/%1:%2").arg(static_cast<int>(slot)).arg(text_of(type));
-  }
-  const bool narrow = is_narrow(parts);
-  return {std::move(parts), narrow};
+FormShape FieldsPanel::shape() const {
+  return shaper_.shape(document_, shown_slots(), *this);
 }
 
 void FieldsPanel::take_changes() {
   if (handing_in_) {
     return;
   }
-  const Shape now = shape();
+  const FormShape now = shape();
   if (!built_shape_ || now.parts != built_shape_->parts) {
     rebuild();
     return;
@@ -323,7 +210,6 @@ void FieldsPanel::rebuild() {
     shelf_ = read_part_shelf();
     form_->take_shelf();
   });
-  form_->installEventFilter(this);
   scroll_->setWidget(form_);
   form_->show();
   not_found_->hide();

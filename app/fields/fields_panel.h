@@ -2,20 +2,20 @@
 #pragma once
 
 #include "fields/fields_form.h"
+#include "fields/form_shape.h"
 #include "parts/part_shelf.h"
 
-#include <QFont>
 #include <QWidget>
 
 #include <optional>
 
 class QBoxLayout;
 class QLabel;
-class QLineEdit;
-class QScrollArea;
 
 namespace feedwright {
 
+class FieldFilter;
+class FormScroll;
 class PartChooser;
 
 /// The fields of the chosen part, or of the machine, with a few sentences on the field at hand.
@@ -38,23 +38,8 @@ signals:
 protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
-  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-  /// What the form was made for: which parts of what type, and how names stand.
-  struct Shape {
-    QString parts;
-    bool narrow = false;
-    bool operator==(const Shape&) const = default;
-  };
-  /// The widths that those parts' fields take in that font; in the present language.
-  struct Measured {
-    QString parts;
-    QFont font;
-    FormWidths widths;
-  };
-
-  void make_filter();
   void take_changes();
   void take_selection();
   void take_typed();
@@ -65,28 +50,25 @@ private:
   void focus_member();
   void leave_filter();
   void say_where_found();
-  void keep_in_sight();
   std::vector<PartSlot> shown_slots() const;
-  Shape shape() const;
-  bool is_narrow(const QString& parts) const;
+  FormShape shape() const;
   bool is_there() const;
   void look_again();
   void fit_height();
-  void fit_placeholder();
 
   MachineDocument& document_;
   PartShelf shelf_ = read_part_shelf();
   TableAsker ask_for_table_;
   FoldedSections folded_;
   PartChooser* chooser_ = nullptr;
-  QLineEdit* filter_ = nullptr;
+  FieldFilter* filter_ = nullptr;
   QBoxLayout* head_ = nullptr;
   QLabel* not_found_ = nullptr;
-  QScrollArea* scroll_ = nullptr;
+  FormScroll* scroll_ = nullptr;
   FieldsForm* form_ = nullptr;
   QLabel* help_ = nullptr;
-  std::optional<Shape> built_shape_;
-  mutable std::optional<Measured> measured_; ///< measuring text is slow
+  std::optional<FormShape> built_shape_;
+  mutable FormShaper shaper_;
   std::size_t built_axis_ = 0;
   bool handing_in_ = false;
 };

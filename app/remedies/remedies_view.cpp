@@ -2,8 +2,8 @@
 #include "remedies/remedies_view.h"
 
 #include "fields/wheel_guard.h"
-#include "remedies/remedy_row.h"
-#include "sizing/finding_weight.h"
+#include "remedies/remedies_sentence.h"
+#include "remedies/remedy_list.h"
 #include "window/plain_label.h"
 #include "window/style.h"
 
@@ -15,7 +15,6 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -32,10 +31,6 @@ std::vector<ListedPart> listed(const PartShelf& shelf) {
     parts.push_back(shelved.part);
   }
   return parts;
-}
-
-bool has_danger(const AxisResults& results) {
-  return std::ranges::any_of(results.findings, is_grave, &Finding::code);
 }
 
 } // namespace
@@ -55,19 +50,9 @@ RemediesView::RemediesView(MachineDocument& document, const PartShelf& shelf, QW
   take_back_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   connect(take_back_, &QPushButton::clicked, this, &RemediesView::take_back);
   layout->addWidget(take_back_);
-  scroll_ = new QScrollArea(this);
-  scroll_->setObjectName(QStringLiteral("remedies_scroll"));
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setFocusPolicy(Qt::NoFocus);
-  scroll_->setWidgetResizable(true);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  auto* inside = new QWidget(scroll_);
-  list_ = new QVBoxLayout(inside);
-  list_->setContentsMargins(0, 0, 6, 0);
-  list_->setSpacing(1);
-  list_->addStretch();
-  scroll_->setWidget(inside);
-  layout->addWidget(scroll_, 1);
+  list_ = new RemedyList(this);
+  connect(list_, &RemedyList::pressed, this, &RemediesView::try_remedy);
+  layout->addWidget(list_, 1);
   after_painting_.setSingleShot(true);
   connect(&after_painting_, &QTimer::timeout, this, &RemediesView::refresh);
   connect(&document_, &MachineDocument::changed, this, &RemediesView::schedule);
@@ -160,7 +145,7 @@ void RemediesView::show_now() {
   axis_ = document_.selection().axis;
   show_take_back();
   if (document_.selection().machine && !document_.results().empty()) {
-    show_quiet(sentence_of_machine());
+    show_quiet(sentence_on_machine(document_.machine(), document_.results()));
     return;
   }
   const AxisResults* results = document_.current();
@@ -170,7 +155,7 @@ void RemediesView::show_now() {
   }
   const auto troubled = limits_in_trouble(*results);
   if (troubled.empty()) {
-    show_quiet(sentence_of_calm(*results));
+    show_quiet(sentence_on_calm(*results));
   } else {
     show_limit(troubled, *results);
   }
@@ -180,43 +165,10 @@ void RemediesView::show_now() {
   }
 }
 
-/// What is not known is not well.
-QString RemediesView::sentence_of_calm(const AxisResults& results) {
-  if (has_danger(results)) {
-    return tr("No limit is over or close, but there is a danger: read the cautions.");
-  }
-  const auto open = std::ranges::count_if(results.limits, [](const Limit& limit) {
-    return limit.applies && limit.verdict == Verdict::open;
-  });
-  return open == 0
-             ? tr("Nothing is over or close.")
-             : tr("Nothing known is over or close; %n limit(s) are open.", nullptr, int(open));
-}
-
-/// The machine has no remedies of its own; its axes have.
-QString RemediesView::sentence_of_machine() const {
-  QStringList troubled;
-  for (std::size_t axis = 0; axis < document_.results().size(); ++axis) {
-    if (!limits_in_trouble(document_.results()[axis]).empty()) {
-      troubled << QString::fromStdString(document_.machine().axes[axis].basics.letter);
-    }
-  }
-  if (troubled.isEmpty() && std::ranges::any_of(document_.results(), has_danger)) {
-    return tr("On no axis is a limit over or close, but there is a danger: read the cautions.");
-  }
-  return troubled.isEmpty()
-             ? tr("On no axis is a limit over or close.")
-             : tr("A limit is over or close on %1. Choose the axis to see what would do.",
-                  "letters of axes")
-                   .arg(troubled.join(QStringLiteral(", ")));
-}
-
 void RemediesView::show_quiet(const QString& sentence) {
   sentence_->setText(sentence);
   sentence_->setForegroundRole(QPalette::PlaceholderText);
-  for (RemedyRow* row : rows_) {
-    row->hide();
-  }
+  list_->show_rows({});
   set_quiet(true);
 }
 
@@ -230,20 +182,13 @@ void RemediesView::show_limit(const std::vector<LimitId>& troubled, const AxisRe
   remedies_ = remedies(document_.machine(), axis_, *shown_, parts_, document_.units());
   slow_ = watch.elapsed() > felt;
   sentence_->setForegroundRole(QPalette::WindowText);
-  const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
-                              document_.units()};
-  const QString heading = limit_heading(context, !remedies_.empty());
-  const bool danger = std::ranges::any_of(results.findings, [this](const Finding& finding) {
-    const bool whips =
-        finding.code == FindingCode::whip_beyond_critical || finding.code == FindingCode::near_whip;
-    // What whip threatens is what its own remedies take away.
-    return is_grave(finding.code) && !(whips && *shown_ == LimitId::whip);
-  });
-  sentence_->setText(
-      danger
-          ? tr("See to the danger among the cautions first. %1", "sentence on a limit").arg(heading)
-          : heading);
-  fill_rows(results);
+  sentence_->setText(sentence_on_limit(context(results), !remedies_.empty()));
+  std::vector<RemedyText> texts;
+  texts.reserve(remedies_.size());
+  for (const Remedy& remedy : remedies_) {
+    texts.push_back(text_of(remedy, context(results)));
+  }
+  list_->show_rows(std::move(texts));
   set_quiet(false);
 }
 
@@ -255,41 +200,8 @@ void RemediesView::fill_limits(const std::vector<LimitId>& troubled, const AxisR
   limits_->setCurrentIndex(limits_->findData(static_cast<int>(*shown_)));
 }
 
-void RemediesView::fill_rows(const AxisResults& results) {
-  const RemedyContext context{document_.machine(), axis_, results, *shown_, parts_,
-                              document_.units()};
-  for (std::size_t i = 0; i < remedies_.size(); ++i) {
-    row(i).show_text(text_of(remedies_[i], context));
-    row(i).show();
-  }
-  for (std::size_t i = remedies_.size(); i < rows_.size(); ++i) {
-    rows_[i]->hide();
-  }
-}
-
-RemedyRow& RemediesView::row(std::size_t index) {
-  while (rows_.size() <= index) {
-    auto* made = new RemedyRow(scroll_->widget());
-    const std::size_t at = rows_.size();
-    made->setObjectName(QStringLiteral("remedy_%1").arg(at));
-    connect(made, &RemedyRow::clicked, this, [this, at] { try_remedy(at); });
-    connect(made, &RemedyRow::neighbour_wanted, this, [this, at](int step) {
-      const auto wanted = static_cast<std::ptrdiff_t>(at) + step;
-      if (wanted >= 0) {
-        go_to(static_cast<std::size_t>(wanted));
-      }
-    });
-    list_->insertWidget(list_->count() - 1, made); // before the stretch
-    rows_.push_back(made);
-  }
-  return *rows_[index];
-}
-
-void RemediesView::go_to(std::size_t index) {
-  if (index < remedies_.size()) {
-    rows_[index]->setFocus(Qt::TabFocusReason);
-    scroll_->ensureWidgetVisible(rows_[index], 0, 0);
-  }
+RemedyContext RemediesView::context(const AxisResults& results) const {
+  return {document_.machine(), axis_, results, *shown_, parts_, document_.units()};
 }
 
 void RemediesView::try_remedy(std::size_t index) {
@@ -302,9 +214,7 @@ void RemediesView::try_remedy(std::size_t index) {
   if (index >= remedies_.size() || results == nullptr || !shown_) {
     return;
   }
-  const RemedyContext context{document_.machine(), axis_, *results, *shown_, parts_,
-                              document_.units()};
-  const QString step = text_of(remedies_[index], context).step;
+  const QString step = text_of(remedies_[index], context(*results)).step;
   auto changed = with_remedy(document_.machine(), axis_, remedies_[index], parts_);
   if (changed) {
     chosen_ = shown_;
@@ -363,9 +273,10 @@ int RemediesView::usual_height() const {
 /// alone.
 void RemediesView::place_sentence(bool quiet) {
   auto& own = *static_cast<QVBoxLayout*>(layout());
-  QVBoxLayout& place = quiet ? own : *list_;
-  if (place.indexOf(sentence_) < 0) {
-    place.insertWidget(0, sentence_);
+  if (!quiet) {
+    list_->put_above(*sentence_);
+  } else if (own.indexOf(sentence_) < 0) {
+    own.insertWidget(0, sentence_);
     sentence_->show();
   }
 }
@@ -373,10 +284,10 @@ void RemediesView::place_sentence(bool quiet) {
 void RemediesView::set_quiet(bool quiet) {
   place_sentence(quiet);
   heading_->setVisible(!quiet);
-  scroll_->setVisible(!quiet);
+  list_->setVisible(!quiet);
   // Quiet, one line and what was tried; else as much as the window gives, but never too little.
   constexpr int least_lines = 3;
-  scroll_->setMinimumHeight(quiet ? 0 : least_lines * fontMetrics().lineSpacing());
+  list_->setMinimumHeight(quiet ? 0 : least_lines * fontMetrics().lineSpacing());
   setSizePolicy(QSizePolicy::Preferred, quiet ? QSizePolicy::Maximum : QSizePolicy::Preferred);
   if (quiet_ == quiet) {
     return;

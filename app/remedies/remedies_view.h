@@ -4,6 +4,7 @@
 #include "choosing/remedies.h"
 #include "document/machine_document.h"
 #include "parts/part_shelf.h"
+#include "remedies/remedy_text.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -14,12 +15,11 @@
 class QComboBox;
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QVBoxLayout;
 
 namespace feedwright {
 
-class RemedyRow;
+class RemedyList;
 
 /// What would do: the single changes that would bring a limit of the selected axis to its target,
 /// the chosen one or else the worst. A row tries its change as one step that Undo takes back.
@@ -54,14 +54,10 @@ private:
   void take_selection();
   void refresh();
   void show_now();
-  QString sentence_of_machine() const;
-  static QString sentence_of_calm(const AxisResults& results);
   void show_quiet(const QString& sentence);
   void show_limit(const std::vector<LimitId>& troubled, const AxisResults& results);
   void fill_limits(const std::vector<LimitId>& troubled, const AxisResults& results);
-  void fill_rows(const AxisResults& results);
-  RemedyRow& row(std::size_t index);
-  void go_to(std::size_t index);
+  RemedyContext context(const AxisResults& results) const;
   void try_remedy(std::size_t index);
   bool just_tried() const;
   void take_back();
@@ -87,9 +83,7 @@ private:
   QComboBox* limits_ = nullptr;
   QLabel* sentence_ = nullptr;
   QPushButton* take_back_ = nullptr;
-  QScrollArea* scroll_ = nullptr;
-  QVBoxLayout* list_ = nullptr;
-  std::vector<RemedyRow*> rows_;
+  RemedyList* list_ = nullptr;
 };
 
 } // namespace feedwright

@@ -109,4 +109,8 @@ QSizeF size_of(const QCPItemText& item) {
           TextMeasure(item.font()).height() * double(lines.size())};
 }
 
+double width_of(const QCPItemText& item, const QString& text) {
+  return TextMeasure(item.font()).width(text);
+}
+
 } // namespace feedwright

@@ -53,5 +53,7 @@ HaloText* halo_text(QCustomPlot& plot, QCPAxisRect& rect, const QString& text, c
 QCPItemLine* leader_on(QCustomPlot& plot, QCPAxisRect& rect, const QColor& colour);
 
 QSizeF size_of(const QCPItemText& item);
+/// Of a text in that item's letters, in one line.
+double width_of(const QCPItemText& item, const QString& text);
 
 } // namespace feedwright

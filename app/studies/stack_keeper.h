@@ -3,21 +3,16 @@
 
 // Columns of parts that add up, with a word beside each part and level, laid out at every layout.
 
+#include "studies/column_measure.h"
 #include "studies/study_figure.h"
 #include "window/style.h"
 
 #include <QFont>
 #include <QObject>
-#include <QRectF>
-#include <QString>
-#include <QStringList>
 
 #include <vector>
 
 class QCPAxisRect;
-class QCPItemLine;
-class QCPItemRect;
-class QCPItemText;
 class QCustomPlot;
 class QSize;
 
@@ -44,44 +39,11 @@ public:
   static int name_lines(const StudyFigure& figure, const QFont& font);
 
 private:
-  /// A number, never cut, and what it is of, which may be broken or shortened.
-  struct Word {
-    QCPItemText* number;
-    QCPItemText* name;
-    QCPItemLine* leader;
-    QString with_unit, without_unit, full;
-    double at;     ///< on the scale
-    double weight; ///< the least goes first where there is no room
-    bool little;   ///< hardly to be seen in its column
-    QRectF area = {};
-  };
-  struct Note {
-    QCPItemText* item;
-    QString full;
-    QRectF area = {};
-  };
-  struct Part {
-    QCPItemRect* item;
-    double low, high;
-  };
-  struct Level {
-    QCPItemLine* item;
-    double at;
-    QCPItemLine* reach = nullptr; ///< from the foot of the one part it measures
-    double foot = 0.0;
-  };
-  struct Column {
-    QCPItemText* name;
-    QStringList name_lines;
-    std::vector<Part> parts;
-    std::vector<Level> levels;
-    std::vector<Word> words;
-    std::vector<Note> notes;
-  };
-  /// Where a column's things stand, from its edge.
-  struct Across {
-    double bar, bar_end, numbers, names;
-  };
+  using Column = StackColumn;
+  using Word = StackColumn::Word;
+  using Note = StackColumn::Note;
+  using Part = StackColumn::Part;
+  using Level = StackColumn::Level;
 
   void add(const StudyStack& stack, const QString& unit);
   void add_parts(Column& column, const StudyStack& stack, const QString& unit);
@@ -90,24 +52,12 @@ private:
             const QColor& colour, bool strong);
   QString beyond(double at, const QString& text) const;
   void arrange();
-  double letter() const;
-  Across across(const Column& column, double usual) const;
-  double name_width(const Column& column) const;
-  double number_width(const Column& column) const;
-  /// What the column wants so that no number of it is cut; no name, broken into lines; and no word.
-  double least_width(std::size_t number, double usual) const;
-  double named_width(std::size_t number, double usual) const;
-  double wanted_width(std::size_t number, double usual, double named) const;
   double sum_named() const;
   int lines_up() const;
-  bool is_written(const Word& word) const { return littles_ || !word.little; }
-  int written(const Column& column) const;
-  int lines_at(const Column& column, const Across& at, double names) const;
-  void choose_units();
-  std::vector<double> widths(double room) const;
-  static double bar_width(double usual);
+  ColumnMeasure measure() const;
+  void choose_words();
   void arrange(Column& column, double left, double width);
-  void arrange_words(Column& column, const Across& at, double left, double right);
+  void arrange_words(Column& column, const ColumnMeasure::Across& at, double left, double right);
   std::vector<Word*> words_with_room(Column& column, double height);
   void arrange_notes(Column& column, double left, double right);
   void break_names(const std::vector<Word*>& words, double room, double height);
@@ -124,8 +74,7 @@ private:
   QFont font_;
   double top_; ///< of the scale as the figure gives it
   std::vector<Column> columns_;
-  bool units_ = true;         ///< beside each number, where that leaves room to the names
-  bool littles_ = true;       ///< have their words, where that leaves room to the others
+  ColumnWords shown_;
   std::vector<double> edges_; ///< where columns begin, in the order they stand in
 };
 

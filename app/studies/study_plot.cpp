@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/plots.h"
 
-#include "limits/number_text.h"
 #include "studies/label_keeper.h"
+#include "studies/panel_frames.h"
 #include "studies/panel_layout.h"
 #include "studies/plot_items.h"
 #include "studies/stack_keeper.h"
@@ -10,9 +10,6 @@
 
 #include <QApplication>
 #include <qcustomplot.h>
-
-#include <algorithm>
-#include <cmath>
 
 namespace feedwright {
 
@@ -35,56 +32,6 @@ QList<qreal> dash_pattern(int number) {
   }
 }
 
-/// Scale numbers in the language's decimal mark, whatever the locale.
-class PlainTicker : public QCPAxisTicker {
-protected:
-  QString getTickLabel(double tick, const QLocale&, QChar, int) override {
-    return number_text(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
-  }
-  /// No finer than was asked: the count is what has room.
-  double getTickStep(const QCPRange& range) override {
-    const double exact = range.size() / std::max(1, tickCount());
-    if (!(exact > 0.0)) {
-      return QCPAxisTicker::getTickStep(range);
-    }
-    const double decade = std::pow(10.0, std::floor(std::log10(exact)));
-    double chosen = 0.1 * decade;
-    for (const double step : {0.2, 0.25, 0.5, 1.0, 2.0, 2.5, 5.0, 10.0}) {
-      // One number alone gives no scale.
-      if (in_range(range, step * decade) < 2.0) {
-        break;
-      }
-      chosen = step * decade;
-      if (exact <= chosen * (1.0 + 1e-9)) {
-        break;
-      }
-    }
-    return chosen;
-  }
-
-private:
-  static double in_range(const QCPRange& range, double step) {
-    return std::floor(range.upper / step) - std::ceil(range.lower / step) + 1.0;
-  }
-};
-
-/// The numbers it is given.
-class GivenTicker : public PlainTicker {
-public:
-  explicit GivenTicker(QVector<double> numbers) : numbers_(std::move(numbers)) {
-    std::ranges::sort(numbers_);
-  }
-
-protected:
-  QVector<double> createTickVector(double, const QCPRange&) override { return numbers_; }
-  QString getTickLabel(double tick, const QLocale&, QChar, int) override {
-    return number_text(tick, 3);
-  }
-
-private:
-  QVector<double> numbers_;
-};
-
 /// A plot on the sheet, in its pixels.
 constexpr QSize half_page(320, 175);
 
@@ -95,7 +42,8 @@ QList<double> list(const std::vector<double>& values) {
 class PlotFiller {
 public:
   PlotFiller(QCustomPlot& plot, const StudyFigure& figure, const Look& look, const PlotShape& shape)
-      : plot_(plot), figure_(figure), look_(look), shape_(shape), font_(shape.font) {}
+      : plot_(plot), figure_(figure), look_(look), shape_(shape), font_(shape.font),
+        frames_(figure, look, shape_) {}
 
   void fill() {
     plot_.clearPlottables();
@@ -107,7 +55,7 @@ public:
     for (std::size_t i = 0; i < figure_.panels.size(); ++i) {
       fill_panel(*rects[qsizetype(i)], figure_.panels[i], is_lowest(figure_, i, shape_.abreast));
     }
-    tie_together(rects);
+    frames_.tie_together(rects, *plot_.findChild<QObject*>(QStringLiteral("label_keeper")));
     reset_scales(plot_, figure_);
   }
 
@@ -123,16 +71,16 @@ private:
   void fill_panel(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) {
     rect_ = &rect;
     edge_ = shape_.edge ? *shape_.edge : edge_names(panel, font_, half_page);
-    set_scales(panel, lowest);
+    frames_.frame(rect, panel, lowest, edge_.width);
     if (!figure_.stacks.empty()) {
-      fill_stacks();
+      new StackKeeper(plot_, rect, figure_, look_, font_);
       return;
     }
     keeper_ = new LabelKeeper(plot_, rect, look_.paper);
     edges_ = new EdgeKeeper(plot_, rect);
     if (shape_.headed) {
       keeper_->at_top(keeper_->label(y_axis_label(panel), look_.faint_ink, font_), many(),
-                      many() && panel.chief ? shape_.caption : 1);
+                      lines_over(panel, many(), shape_));
     }
     if (figure_.is_empty()) {
       say_why();
@@ -159,100 +107,6 @@ private:
       add_mark(mark);
     }
   }
-
-  void set_scales(const StudyPanel& panel, bool lowest) {
-    QCPAxis& across = *rect_->axis(QCPAxis::atBottom);
-    QCPAxis& up = *rect_->axis(QCPAxis::atLeft);
-    // Beside the chief panel the others have its scale, and need their height.
-    const bool named = lowest && (panel.chief || shape_.abreast == 1);
-    set_axis(across, named ? both_axes_label(figure_) : QString());
-    set_axis(up, shape_.headed ? QString() : y_axis_label(panel));
-    across.setTickLabels(lowest && figure_.stacks.empty());
-    across.setTicks(lowest && figure_.stacks.empty());
-    across.grid()->setVisible(figure_.stacks.empty());
-    if (panel.numbers.empty()) {
-      up.ticker()->setTickCount(panel.chief ? shape_.chief_numbers : shape_.numbers);
-    } else {
-      const auto fitting =
-          std::min<qsizetype>(std::max(2, shape_.numbers), qsizetype(panel.numbers.size()));
-      up.setTicker(
-          QSharedPointer<GivenTicker>(new GivenTicker(list(panel.numbers).mid(0, fitting))));
-    }
-    // Room for each number with a gap of its own width.
-    const double number = QFontMetricsF(font_).horizontalAdvance(QStringLiteral("0.25"));
-    const double room = double(plot_.width()) / shape_.abreast - 4.0 * number;
-    across.ticker()->setTickCount(std::clamp(int(room / (1.6 * number)), 2, 5));
-    rect_->setupFullAxesBox();
-    set_top(*rect_->axis(QCPAxis::atTop));
-    for (const auto type : {QCPAxis::atTop, QCPAxis::atRight}) {
-      rect_->axis(type)->setBasePen(QPen(look_.rule, 1.0));
-    }
-    QCPAxis& right = *rect_->axis(QCPAxis::atRight);
-    right.setTicks(false);
-    right.setTickLabels(false);
-    const int below =
-        figure_.stacks.empty()
-            ? 0
-            : StackKeeper::name_lines(figure_, font_) * QFontMetrics(font_).height() + 6;
-    // The heading of one of many stands over its frame, where it covers no curve.
-    const int lines = many() && panel.chief ? shape_.caption : 1;
-    const int heading = lines * QFontMetrics(font_).height() + 3;
-    const int right_of_it = edge_.width;
-    rect_->setMinimumMargins(shape_.headed ? QMargins(0, heading, right_of_it, many() ? 1 : below)
-                                           : QMargins(0, 0, right_of_it, below));
-  }
-
-  void set_top(QCPAxis& top) {
-    const bool shown = figure_.top.has_value();
-    if (shown) {
-      set_axis(top, QString());
-      top.grid()->setVisible(false);
-    }
-    top.setLabel(QString());
-    top.setTicks(shown);
-    top.setTickLabels(shown);
-  }
-
-  void set_axis(QCPAxis& axis, const QString& label) {
-    axis.setLabel(label);
-    axis.setLabelFont(font_);
-    axis.setTickLabelFont(font_);
-    axis.setLabelColor(look_.faint_ink);
-    axis.setTickLabelColor(look_.faint_ink);
-    axis.setBasePen(QPen(look_.faint_ink, 1.0));
-    axis.setTickPen(QPen(look_.faint_ink, 1.0));
-    axis.setSubTicks(false);
-    axis.setTickLengthIn(0);
-    axis.setTickLengthOut(4);
-    axis.grid()->setPen(QPen(look_.rule, 0.7));
-    axis.grid()->setZeroLinePen(QPen(many() ? look_.faint_ink : look_.rule, 0.7));
-    axis.setTicker(QSharedPointer<PlainTicker>(new PlainTicker));
-    axis.setLabelPadding(3);
-  }
-
-  /// One time (or feed) for all panels, and the scale along the top with the one below.
-  void tie_together(const QList<QCPAxisRect*>& rects) {
-    auto* keeper = plot_.findChild<QObject*>(QStringLiteral("label_keeper"));
-    for (QCPAxisRect* rect : rects) {
-      QCPAxis* across = rect->axis(QCPAxis::atBottom);
-      QCPAxis* top = rect->axis(QCPAxis::atTop);
-      const double per_x = figure_.top ? figure_.top->per_x : 1.0;
-      QObject::connect(across, qOverload<const QCPRange&>(&QCPAxis::rangeChanged), keeper,
-                       [top, per_x, rects](const QCPRange& range) {
-                         top->setRange(range.lower * per_x, range.upper * per_x);
-                         for (QCPAxisRect* other : rects) {
-                           other->axis(QCPAxis::atBottom)->setRange(range);
-                         }
-                       });
-      const auto ways = many()                   ? Qt::Orientations(Qt::Horizontal)
-                        : figure_.stacks.empty() ? Qt::Horizontal | Qt::Vertical
-                                                 : Qt::Orientations(Qt::Vertical);
-      rect->setRangeDrag(ways);
-      rect->setRangeZoom(ways);
-    }
-  }
-
-  void fill_stacks() { new StackKeeper(plot_, *rect_, figure_, look_, font_); }
 
   void say_why() {
     QCPItemText* item = plain_text(plot_, *rect_, broken(figure_.summary), look_.faint_ink, font_);
@@ -364,6 +218,7 @@ private:
   const Look& look_;
   PlotShape shape_;
   QFont font_;
+  PanelFrames frames_;
   QCPAxisRect* rect_ = nullptr;
   LabelKeeper* keeper_ = nullptr;
   EdgeKeeper* edges_ = nullptr;

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "studies/plot_tickers.h"
+
+#include "limits/number_text.h"
+
+#include <qcustomplot.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace feedwright {
+
+namespace {
+
+class RoundTicker : public QCPAxisTicker {
+protected:
+  QString getTickLabel(double tick, const QLocale&, QChar, int) override {
+    return number_text(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
+  }
+  /// No finer than was asked: the count is what has room.
+  double getTickStep(const QCPRange& range) override {
+    const double exact = range.size() / std::max(1, tickCount());
+    if (!(exact > 0.0)) {
+      return QCPAxisTicker::getTickStep(range);
+    }
+    const double decade = std::pow(10.0, std::floor(std::log10(exact)));
+    double chosen = 0.1 * decade;
+    for (const double step : {0.2, 0.25, 0.5, 1.0, 2.0, 2.5, 5.0, 10.0}) {
+      // One number alone gives no scale.
+      if (in_range(range, step * decade) < 2.0) {
+        break;
+      }
+      chosen = step * decade;
+      if (exact <= chosen * (1.0 + 1e-9)) {
+        break;
+      }
+    }
+    return chosen;
+  }
+
+private:
+  static double in_range(const QCPRange& range, double step) {
+    return std::floor(range.upper / step) - std::ceil(range.lower / step) + 1.0;
+  }
+};
+
+class OnlyTicker : public RoundTicker {
+public:
+  explicit OnlyTicker(std::span<const double> numbers) : numbers_(numbers.begin(), numbers.end()) {
+    std::ranges::sort(numbers_);
+  }
+
+protected:
+  QVector<double> createTickVector(double, const QCPRange&) override { return numbers_; }
+  QString getTickLabel(double tick, const QLocale&, QChar, int) override {
+    return number_text(tick, 3);
+  }
+
+private:
+  QVector<double> numbers_;
+};
+
+} // namespace
+
+QSharedPointer<QCPAxisTicker> round_numbers() {
+  return QSharedPointer<RoundTicker>::create();
+}
+
+QSharedPointer<QCPAxisTicker> only_numbers(std::span<const double> numbers) {
+  return QSharedPointer<OnlyTicker>::create(numbers);
+}
+
+} // namespace feedwright

@@ -456,7 +456,7 @@
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Hinweise</translation>
+        <translation>Warnungen</translation>
     </message>
     <message>
         <source>Set-up</source>
@@ -513,6 +513,72 @@
     <message>
         <source>top feed, limits clear</source>
         <translation>größter Vorschub, alle Grenzen klar</translation>
+    </message>
+    <message>
+        <source>Feedwright sizes the drive trains of CNC router and mill axes and says what limits each.
+With a machine file, or with nothing, it opens the window. The commands below need no display.</source>
+        <translation>Feedwright legt die Antriebsstränge der Achsen von CNC-Fräsmaschinen aus und sagt, was jede begrenzt.
+Mit einer Maschinendatei oder ohne alles öffnet es das Fenster. Die Befehle unten brauchen keine Anzeige.</translation>
+    </message>
+    <message>
+        <source>Exit codes:
+  0  done; for check: no limit is over
+  1  check only: some limit is over what is wanted
+  2  the command line, the machine or the place to write to is unusable;
+     every reason is on standard error, one sentence a line
+
+Examples:
+  feedwright router.feedwright                 open it in the window
+  feedwright check router.feedwright           all results as text
+  feedwright check router.feedwright --json &gt; now.json
+  feedwright check router.feedwright &gt; log.txt || echo &quot;look at the limits&quot;
+  feedwright sheet router.feedwright --output router.pdf --paper letter
+  feedwright sheet router.feedwright -o log.pdf --working --date 2026-05-01
+  feedwright schema &gt; machine.schema.json
+  feedwright picture router.feedwright -o window.png --size 1920x1080 --dark
+
+The same file on the same date gives the same bytes, whatever the locale: words are
+English unless --language is given.
+Figures help to choose parts; they are not an approval.</source>
+        <translation>Rückgabewerte:
+  0  erledigt; bei check: keine Grenze ist über
+  1  nur check: das Gewünschte liegt über mindestens einer Grenze
+  2  Befehlszeile, Maschine oder Schreibziel ist unbrauchbar;
+     jeder Grund steht auf der Standardfehlerausgabe, ein Satz je Zeile
+
+Beispiele:
+  feedwright router.feedwright                 im Fenster öffnen
+  feedwright check router.feedwright           alle Ergebnisse als Text
+  feedwright check router.feedwright --json &gt; now.json
+  feedwright check router.feedwright &gt; log.txt || echo &quot;Grenzen ansehen&quot;
+  feedwright sheet router.feedwright --output router.pdf --paper letter
+  feedwright sheet router.feedwright -o log.pdf --working --date 2026-05-01
+  feedwright schema &gt; machine.schema.json
+  feedwright picture router.feedwright -o window.png --size 1920x1080 --dark
+
+Dieselbe Datei ergibt am selben Datum dieselben Bytes, gleich welche Ländereinstellung gilt:
+Die Texte sind englisch, wenn --language nicht angegeben ist.
+Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translation>
+    </message>
+    <message>
+        <source>Try feedwright --help.</source>
+        <translation>Siehe feedwright --help.</translation>
+    </message>
+    <message>
+        <source>The command line lacks something that is needed (%1).</source>
+        <translation>In der Befehlszeile fehlt etwas Nötiges (%1).</translation>
+    </message>
+    <message>
+        <source>The command line has something that is not known (%1).</source>
+        <translation>In der Befehlszeile steht etwas Unbekanntes (%1).</translation>
+    </message>
+    <message>
+        <source>The command line cannot be understood at %1.</source>
+        <translation>Die Befehlszeile ist bei %1 nicht zu verstehen.</translation>
+    </message>
+    <message>
+        <source>governs the axial force</source>
+        <translation>bestimmt die Axialkraft</translation>
     </message>
 </context>
 <context>
@@ -731,6 +797,10 @@
     <message>
         <source> This limit governs.</source>
         <translation> Diese Grenze bestimmt.</translation>
+    </message>
+    <message>
+        <source>Limits of axial force, worst side</source>
+        <translation>Grenzen der Axialkraft, schlechtere Seite</translation>
     </message>
 </context>
 <context>
@@ -1223,11 +1293,6 @@
         <translation>Das verlagert nur das Problem, über ist dann: %1.</translation>
     </message>
     <message>
-        <source>No more known is then: %1.</source>
-        <comment>limits</comment>
-        <translation>Nicht mehr bekannt ist dann: %1.</translation>
-    </message>
-    <message>
         <source>%1: %2 → no limit any more</source>
         <comment>limit, value before</comment>
         <translation>%1: %2 → keine Grenze mehr</translation>
@@ -1274,6 +1339,11 @@
         <source>Further over than before: %1.</source>
         <comment>limits, with their values</comment>
         <translation>Weiter über der Grenze als vorher: %1.</translation>
+    </message>
+    <message>
+        <source>No longer known then: %1.</source>
+        <comment>limits</comment>
+        <translation>Dann nicht mehr bekannt: %1.</translation>
     </message>
 </context>
 <context>
@@ -1328,7 +1398,7 @@
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Hinweise</translation>
+        <translation>Warnungen</translation>
     </message>
     <message>
         <source>Inputs</source>
@@ -1682,6 +1752,22 @@
         <comment>value, the sum it was worked out from</comment>
         <translation>%1, eingegeben als %2</translation>
     </message>
+    <message>
+        <source>governs the axial force</source>
+        <translation>bestimmt die Axialkraft</translation>
+    </message>
+    <message>
+        <source>axial force on one drive</source>
+        <translation>Axialkraft auf einen Antrieb</translation>
+    </message>
+    <message>
+        <source>force on the drive</source>
+        <translation>Kraft auf den Antrieb</translation>
+    </message>
+    <message>
+        <source>force on one drive</source>
+        <translation>Kraft auf einen Antrieb</translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>
@@ -1955,11 +2041,6 @@
     <message>
         <source>%1 take at least %2; the way is too short for the wanted feed, it comes to %3.</source>
         <translation>%1 dauern mindestens %2; der Weg ist zu kurz für den gewünschten Vorschub, erreicht werden %3.</translation>
-    </message>
-    <message>
-        <source>%1 The motor would stall at %2: %3.</source>
-        <comment>sentence, time, asked and available torque</comment>
-        <translation>%1 Der Motor würde bei %2 stehen bleiben: %3.</translation>
     </message>
     <message>
         <source>%1 The motor is hardest pressed at %2: %3.</source>
@@ -2302,6 +2383,26 @@
     <message>
         <source>usable at rest</source>
         <translation>nutzbar im Stillstand</translation>
+    </message>
+    <message>
+        <source>%1 But %2 allows no more than %3.</source>
+        <comment>sentence, name of a limit, feed</comment>
+        <translation>%1 Aber %2 erlaubt nur %3.</translation>
+    </message>
+    <message>
+        <source>%1 The motor would stall at %2: %3. What is drawn after that would not happen.</source>
+        <comment>sentence, time, asked and available torque</comment>
+        <translation>%1 Der Motor bliebe bei %2 stehen: %3. Was danach gezeichnet ist, käme nicht zustande.</translation>
+    </message>
+    <message>
+        <source>%1, %2 of cut</source>
+        <comment>name of a limit, cutting thrust at which it is met</comment>
+        <translation>%1, Schnitt mit %2</translation>
+    </message>
+    <message>
+        <source>%1 = case %2</source>
+        <comment>what a mark stands for, number of a load case</comment>
+        <translation>%1 = Lastfall %2</translation>
     </message>
 </context>
 <context>
@@ -2646,11 +2747,6 @@
         <translation>Mutter hier: schwingt bei %1 · zulässig %2</translation>
     </message>
     <message>
-        <source>%1 %2 as near</source>
-        <comment>sign, name of a limit</comment>
-        <translation>%1 %2 ebenso nahe</translation>
-    </message>
-    <message>
         <source>%1 %2 over</source>
         <comment>sign, name of a limit</comment>
         <translation>%1 %2 über</translation>
@@ -2694,6 +2790,15 @@
         <source>▲ %1 more than the weight, can rise</source>
         <comment>pull of the counterbalance</comment>
         <translation>▲ %1 mehr als das Gewicht, kann hochfahren</translation>
+    </message>
+    <message>
+        <source>%1 from bearing to free end</source>
+        <translation>%1 vom Lager zum freien Ende</translation>
+    </message>
+    <message>
+        <source>%1 %2 nearly as low</source>
+        <comment>sign, name of a limit</comment>
+        <translation>%1 %2 fast so niedrig</translation>
     </message>
 </context>
 <context>
@@ -3072,10 +3177,6 @@
     <message>
         <source>The wanted feed turns the screw at %1, at or past its first critical speed of %2. It would whip: bend, break loose and hit. Change the drive before turning it that fast.</source>
         <translation>Der gewünschte Vorschub dreht die Spindel mit %1, an oder über ihrer ersten kritischen Drehzahl von %2. Sie würde schwingen: sich verbiegen, losreißen und um sich schlagen. Den Antrieb ändern, bevor sie so schnell gedreht wird.</translation>
-    </message>
-    <message>
-        <source>The motor would stall from rest: accelerating needs %1, usable are %2.</source>
-        <translation>Der Motor würde aus dem Stand stehen bleiben: Beschleunigen braucht %1, nutzbar sind %2.</translation>
     </message>
     <message>
         <source>The wanted feed turns the motor at %1; its torque is known only up to %2.</source>
@@ -5035,10 +5136,6 @@
         <translation>Nur %1 Zähne einer angetriebenen Scheibe sind im Eingriff; unter %2 trägt der Riemen weniger und kann überspringen. Eine größere Scheibe, einen längeren Riemen oder eine Umlenkrolle nehmen, die den Riemen weiter herumführt.</translation>
     </message>
     <message>
-        <source>%1 of turning screw lie between the bearings: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
-        <translation>Zwischen den Lagern liegen %1 drehende Spindel: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
-    </message>
-    <message>
         <source>The wanted feed turns the nut at %1, near or past the %2 at which the still screw swings by itself. It may shake: take a thicker, shorter or better held screw, or a larger lead.</source>
         <translation>Der gewünschte Vorschub dreht die Mutter mit %1, nahe an oder über den %2, bei denen die stehende Spindel von selbst schwingt. Sie kann rütteln: eine dickere, kürzere oder besser gelagerte Spindel oder eine größere Steigung nehmen.</translation>
     </message>
@@ -6415,7 +6512,7 @@
     <message>
         <source>△ caution</source>
         <comment>a finding</comment>
-        <translation>△ Hinweis</translation>
+        <translation>△ Warnung</translation>
     </message>
     <message>
         <source>%1 against %2 allowed; the margin is %3.</source>
@@ -6997,6 +7094,14 @@
         <source>f: K i − T_d, for at that speed current and voltage both limit. K = T_h/(√2 I_r); I is the peak of the drive&apos;s current, √2 times an effective one; ω is the speed in radians a second, X = N_r ω L, Z² = R² + X², q = −K ω R/Z², d = K ω X/Z², c² = q² + d², a = (I² − U²/Z² + c²)/(2 c); i = (q a + d √(I² − a²))/c; never less than nothing</source>
         <translation>f: K i − T_d, denn bei dieser Drehzahl begrenzen Strom und Spannung beide. K = T_h/(√2 I_r); I ist der Scheitelwert des Stroms der Endstufe, das √2-Fache eines Effektivwerts; ω ist die Drehzahl in Radiant je Sekunde, X = N_r ω L, Z² = R² + X², q = −K ω R/Z², d = K ω X/Z², c² = q² + d², a = (I² − U²/Z² + c²)/(2 c); i = (q a + d √(I² − a²))/c; nie weniger als null</translation>
     </message>
+    <message>
+        <source>The motor would stall from rest: accelerating needs %1, usable is %2.</source>
+        <translation>Der Motor würde aus dem Stand stehen bleiben: Beschleunigen braucht %1, nutzbar sind %2.</translation>
+    </message>
+    <message>
+        <source>%1 of turning screw lie open: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
+        <translation>%1 drehende Spindel liegen offen: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
+    </message>
 </context>
 <context>
     <name>Working</name>
@@ -7215,7 +7320,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <comment>cautions that say the same</comment>
         <translation>
             <numerusform>Jede von %n</numerusform>
-            <numerusform>Jede der %n</numerusform>
+            <numerusform>Alle %n</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -7223,7 +7328,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <comment>cautions, their places</comment>
         <translation>
             <numerusform>Jede von %n, aufgeklappt: %1</numerusform>
-            <numerusform>Jede der %n, aufgeklappt: %1</numerusform>
+            <numerusform>Alle %n, aufgeklappt: %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -7231,7 +7336,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <comment>cautions, their places</comment>
         <translation>
             <numerusform>Jede von %n, zugeklappt: %1</numerusform>
-            <numerusform>Jede der %n, zugeklappt: %1</numerusform>
+            <numerusform>Alle %n, zugeklappt: %1</numerusform>
         </translation>
     </message>
 </context>
@@ -7317,7 +7422,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>An answer makes nothing safer: the caution stays in sight and on the sheet. Keep to your local rules, and ask somebody qualified.</source>
-        <translation>Eine Antwort macht nichts sicherer: Der Hinweis bleibt sichtbar und steht auf dem Auslegungsblatt. Die örtlichen Vorschriften einhalten und eine fachkundige Person fragen.</translation>
+        <translation>Eine Antwort macht nichts sicherer: Die Warnung bleibt sichtbar und steht auf dem Auslegungsblatt. Die örtlichen Vorschriften einhalten und eine fachkundige Person fragen.</translation>
     </message>
     <message>
         <source>It is kept in the machine&apos;s file with the figures as they are now, and printed on the sheet.</source>
@@ -7534,11 +7639,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>Show fewer cautions</source>
-        <translation>Weniger Hinweise anzeigen</translation>
+        <translation>Weniger Warnungen anzeigen</translation>
     </message>
     <message>
         <source>Show all cautions in full</source>
-        <translation>Alle Hinweise vollständig anzeigen</translation>
+        <translation>Alle Warnungen vollständig anzeigen</translation>
     </message>
 </context>
 <context>
@@ -8349,7 +8454,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     </message>
     <message>
         <source>No limit is over or close, but there is a danger: read the cautions.</source>
-        <translation>Keine Grenze ist „über“ oder „knapp“, aber es besteht eine Gefahr: die Hinweise lesen.</translation>
+        <translation>Keine Grenze ist „über“ oder „knapp“, aber es besteht eine Gefahr: die Warnungen lesen.</translation>
     </message>
     <message>
         <source>On no axis is a limit over or close.</source>
@@ -8370,11 +8475,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>See to the danger among the cautions first. %1</source>
         <comment>sentence on a limit</comment>
-        <translation>Zuerst die Gefahr unter den Hinweisen beheben. %1</translation>
+        <translation>Zuerst die Gefahr unter den Warnungen beheben. %1</translation>
     </message>
     <message>
         <source>On no axis is a limit over or close, but there is a danger: read the cautions.</source>
-        <translation>Auf keiner Achse ist eine Grenze „über“ oder „knapp“, aber es besteht eine Gefahr: die Hinweise lesen.</translation>
+        <translation>Auf keiner Achse ist eine Grenze „über“ oder „knapp“, aber es besteht eine Gefahr: die Warnungen lesen.</translation>
     </message>
 </context>
 <context>
@@ -8762,83 +8867,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
     <message>
         <source>Copies equation, symbols and source as text, and the equation as MathML (Ctrl+C)</source>
         <translation>Kopiert Gleichung, Formelzeichen und Quelle als Text, dazu die Gleichung als MathML (Strg+C)</translation>
-    </message>
-</context>
-<context>
-    <name>std</name>
-    <message>
-        <source>Feedwright sizes the drive trains of CNC router and mill axes and says what limits each.
-With a machine file, or with nothing, it opens the window. The commands below need no display.</source>
-        <translation>Feedwright legt die Antriebsstränge der Achsen von CNC-Fräsmaschinen aus und sagt, was jede begrenzt.
-Mit einer Maschinendatei oder ohne alles öffnet es das Fenster. Die Befehle unten brauchen keine Anzeige.</translation>
-    </message>
-    <message>
-        <source>Exit codes:
-  0  done; for check: no limit is over
-  1  check only: some limit is over what is wanted
-  2  the command line, the machine or the place to write to is unusable;
-     every reason is on standard error, one sentence a line
-
-Examples:
-  feedwright router.feedwright                 open it in the window
-  feedwright check router.feedwright           all results as text
-  feedwright check router.feedwright --json &gt; now.json
-  feedwright check router.feedwright &gt; log.txt || echo &quot;look at the limits&quot;
-  feedwright sheet router.feedwright --output router.pdf --paper letter
-  feedwright sheet router.feedwright -o log.pdf --working --date 2026-05-01
-  feedwright schema &gt; machine.schema.json
-  feedwright picture router.feedwright -o window.png --size 1920x1080 --dark
-
-The same file on the same date gives the same bytes, whatever the locale: words are
-English unless --language is given.
-Figures help to choose parts; they are not an approval.</source>
-        <translation>Rückgabewerte:
-  0  erledigt; bei check: keine Grenze ist über
-  1  nur check: das Gewünschte liegt über mindestens einer Grenze
-  2  Befehlszeile, Maschine oder Schreibziel ist unbrauchbar;
-     jeder Grund steht auf der Standardfehlerausgabe, ein Satz je Zeile
-
-Beispiele:
-  feedwright router.feedwright                 im Fenster öffnen
-  feedwright check router.feedwright           alle Ergebnisse als Text
-  feedwright check router.feedwright --json &gt; now.json
-  feedwright check router.feedwright &gt; log.txt || echo &quot;Grenzen ansehen&quot;
-  feedwright sheet router.feedwright --output router.pdf --paper letter
-  feedwright sheet router.feedwright -o log.pdf --working --date 2026-05-01
-  feedwright schema &gt; machine.schema.json
-  feedwright picture router.feedwright -o window.png --size 1920x1080 --dark
-
-Dieselbe Datei ergibt am selben Datum dieselben Bytes, gleich welche Ländereinstellung gilt:
-Die Texte sind englisch, wenn --language nicht angegeben ist.
-Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translation>
-    </message>
-    <message>
-        <source>Try feedwright --help.</source>
-        <translation>Siehe feedwright --help.</translation>
-    </message>
-    <message>
-        <source>The command line lacks something that is needed (%1).</source>
-        <translation>In der Befehlszeile fehlt etwas Nötiges (%1).</translation>
-    </message>
-    <message>
-        <source>The command line has something that is not known (%1).</source>
-        <translation>In der Befehlszeile steht etwas Unbekanntes (%1).</translation>
-    </message>
-    <message>
-        <source>The command line cannot be understood at %1.</source>
-        <translation>Die Befehlszeile ist bei %1 nicht zu verstehen.</translation>
-    </message>
-    <message>
-        <source>axial force on one drive</source>
-        <translation>Axialkraft auf einen Antrieb</translation>
-    </message>
-    <message>
-        <source>force on the drive</source>
-        <translation>Kraft auf den Antrieb</translation>
-    </message>
-    <message>
-        <source>force on one drive</source>
-        <translation>Kraft auf einen Antrieb</translation>
     </message>
 </context>
 </TS>

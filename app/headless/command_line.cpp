@@ -22,6 +22,9 @@ namespace {
 /// The same words everywhere a machine is named.
 constexpr const char* file_name = "FILE";
 
+/// `std::string name(` would be taken for a function of std by what gathers sentences.
+using Text = std::string;
+
 class Reader {
   Q_DECLARE_TR_FUNCTIONS(Headless)
 
@@ -66,15 +69,15 @@ private:
     return names.join(QStringLiteral(", "));
   }
 
-  static std::string text(const QString& words) { return words.toStdString(); }
+  static Text text(const QString& words) { return words.toStdString(); }
 
-  static std::string about() {
+  static Text about() {
     return text(tr("Feedwright sizes the drive trains of CNC router and mill axes and says what "
                    "limits each.\nWith a machine file, or with nothing, it opens the window. The "
                    "commands below need no display."));
   }
 
-  static std::string examples() {
+  static Text examples() {
     return text(
         tr("Exit codes:\n"
            "  0  done; for check: no limit is over\n"
@@ -160,11 +163,11 @@ private:
         ->type_name("PAGE");
   }
 
-  static std::string advice(const QString& what) {
+  static Text advice(const QString& what) {
     return text(what + QLatin1Char(' ') + tr("Try feedwright --help."));
   }
 
-  static std::string sentence(const CLI::ParseError& error) {
+  static Text sentence(const CLI::ParseError& error) {
     const QString name = QString::fromStdString(error.what()).section(QLatin1Char(':'), 0, 0);
     if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr) {
       return advice(tr("The command line lacks something that is needed (%1).")

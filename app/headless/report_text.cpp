@@ -124,7 +124,9 @@ private:
       row += limit.wanted ? number_and_unit(value_or_open(content_.units, limit.wanted, unit))
                           : QStringList{QString(), QString()};
       row += limit.margin ? margin_text(*limit.margin) : QString();
-      row += axis.governing == limit.id ? tr("governs the feed") : QString();
+      row += axis.governing == limit.id          ? tr("governs the feed")
+             : axis.governing_thrust == limit.id ? tr("governs the axial force")
+                                                 : QString();
       rows.push_back(row);
       if (limit.verdict == Verdict::open) {
         open.append(tr("%1: %2", "limit: why it is open")

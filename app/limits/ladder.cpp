@@ -39,6 +39,9 @@ public:
     sort_rows();
     tell_ties();
     take_common_wanted();
+    if (ladder_.scale == LimitScale::thrust && ladder_.wanted && results_.worst_side_share) {
+      ladder_.title = tr("Limits of axial force, worst side");
+    }
     choose_scale();
     return std::move(ladder_);
   }

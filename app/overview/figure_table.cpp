@@ -47,6 +47,7 @@ FigureTable::FigureTable(const QString& object_name, const QString& spoken_name,
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   }
+  horizontalHeader()->setTextElideMode(Qt::ElideRight);
   horizontalHeader()->setHighlightSections(false);
   verticalHeader()->setHighlightSections(false);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);

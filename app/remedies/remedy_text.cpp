@@ -268,7 +268,7 @@ private:
     }
     return names.isEmpty()
                ? QString()
-               : tr("No more known is then: %1.", "limits").arg(names.join(QStringLiteral(", ")));
+               : tr("No longer known then: %1.", "limits").arg(names.join(QStringLiteral(", ")));
   }
 
   /// Every limit that moves by more than can be told from rounding.

@@ -118,10 +118,12 @@ private:
   Row limit_row(const Limit& limit) const {
     const LimitDescriptor& about = descriptor(limit.id);
     const std::string_view unit = descriptor(about.result).unit;
-    const bool governs = content_.governing == limit.id;
+    const bool of_feed = content_.governing == limit.id;
+    const bool governs = of_feed || content_.governing_thrust == limit.id;
     const QString at_most = about.at_most && limit.wanted ? QStringLiteral("≤ ") : QString();
     const QString at_least = limit.at_least ? QStringLiteral("≥ ") : QString();
-    const QString note = governs                          ? tr("governs the feed")
+    const QString note = of_feed                          ? tr("governs the feed")
+                         : governs                        ? tr("governs the axial force")
                          : limit.verdict == Verdict::open ? words::open_reason(limit)
                                                           : QString();
     return {{verdict_text(limit.verdict), words::limit_name(limit.id),

@@ -44,6 +44,8 @@ constexpr Stretch stretches[] = {
      ResultId::best_reduction},
 };
 
+constexpr std::size_t rows_a_case = 3;
+
 class Groups {
   Q_DECLARE_TR_FUNCTIONS(Sheet)
 
@@ -119,20 +121,21 @@ private:
     keep(std::move(group));
   }
 
-  static constexpr std::size_t rows_a_case = 3;
-
   /// A belt has no axis to push along: it is pulled.
   QString force_on_drive() const {
     const SheetInputs& drive = part(PartSlot::drive);
     if (drive.type != part_type_name<HaulingBelt>) {
       return tr("axial force on one drive");
     }
-    const auto& layout = std::ranges::find(part(PartSlot::sides).fields, std::string_view("layout"),
-                                           [](const FieldView& f) { return f.info.member; })
-                             ->value;
-    const bool single = std::get<std::string>(layout) ==
-                        fields::Names<DriveLayout>::list[std::size_t(DriveLayout::one)];
-    return single ? tr("force on the drive") : tr("force on one drive");
+    return is_single() ? tr("force on the drive") : tr("force on one drive");
+  }
+
+  bool is_single() const {
+    const auto member = [](const FieldView& field) { return field.info.member; };
+    const auto& given = part(PartSlot::sides).fields;
+    const auto layout = std::ranges::find(given, std::string_view("layout"), member);
+    return std::get<std::string>(layout->value) ==
+           fields::Names<DriveLayout>::list[std::size_t(DriveLayout::one)];
   }
 
   const SheetInputs& part(PartSlot slot) const {

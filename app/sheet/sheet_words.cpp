@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_words.h"
 
+#include "text/machine_words.h"
 #include "text/printed_words.h"
 #include "text/words.h"
 
@@ -155,10 +156,9 @@ QString open_word() {
 
 QString margin_text(double margin) {
   constexpr double shown_up_to = 1000.0;
-  // What is over must not be rounded to what is not.
-  const int digits = margin < 1.0 && margin > 0.99 ? 6 : 3;
-  return margin > shown_up_to ? Words::boundless()
-                              : words::printed_quantity({Kind::number, margin}, "", digits);
+  return margin > shown_up_to
+             ? Words::boundless()
+             : words::printed_quantity({Kind::number, margin}, "", words::margin_digits(margin));
 }
 
 QString verdict_text(Verdict verdict) {

@@ -31,14 +31,16 @@ public:
     add_margin_bands(clear);
     const Targets& targets = axis_.targets;
     if (targets.feed && targets.acceleration) {
-      panel().marks.push_back({tr("wanted %1 at %2")
-                                   .arg(text(**targets.acceleration, acceleration_unit()),
-                                        text(**targets.feed, feed_unit())),
-                               in_unit(Velocity(**targets.feed), feed_unit()),
-                               in_unit(Acceleration(**targets.acceleration), acceleration_unit()),
-                               results_.limit(LimitId::acceleration).verdict, true});
+      panel().marks.push_back(
+          {tr("wanted %1 at %2")
+               .arg(text(**targets.acceleration, acceleration_unit()),
+                    text(**targets.feed, feed_unit())),
+           in_unit(Velocity(**targets.feed), feed_unit()),
+           in_unit(Acceleration(**targets.acceleration), acceleration_unit()),
+           at_feed(results_.limit(LimitId::acceleration).verdict, **targets.feed), true});
     }
     fit();
+    add_stop_line();
     out_.summary = summary();
     return std::move(out_);
   }
@@ -54,10 +56,11 @@ private:
       return tr("The motor's curve ends before the wanted feed of %1.").arg(feed);
     }
     const QString has = text(*results_.acceleration_available, acceleration_unit());
-    return targets.acceleration
-               ? tr("At %1 the motor can accelerate with %2; wanted is %3.")
-                     .arg(feed, has, text(**targets.acceleration, acceleration_unit()))
-               : tr("At %1 the motor can accelerate with %2.").arg(feed, has);
+    return with_stop(targets.acceleration
+                         ? tr("At %1 the motor can accelerate with %2; wanted is %3.")
+                               .arg(feed, has, text(**targets.acceleration, acceleration_unit()))
+                         : tr("At %1 the motor can accelerate with %2.").arg(feed, has),
+                     **targets.feed);
   }
 };
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/figure_maker.h"
 
+#include "sizing/limits.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace feedwright {
 
@@ -58,12 +60,88 @@ QString FigureMaker::verdict_label(Verdict verdict) {
       .arg(words::verdict_sign(verdict), words::verdict_word(verdict));
 }
 
+std::optional<FeedStop> FigureMaker::stop_beside_motor() const {
+  std::optional<FeedStop> lowest;
+  for (const LimitDescriptor& about : limit_descriptors()) {
+    const Limit& limit = results_.limit(about.id);
+    const bool motors = about.id == LimitId::motor_torque || about.id == LimitId::motor_speed;
+    if (about.scale != LimitScale::feed || motors || !limit.applies || !limit.reached) {
+      continue;
+    }
+    const auto feed = typed<Velocity>(*limit.reached);
+    if (!lowest || feed < lowest->feed) {
+      lowest = {about.id, feed};
+    }
+  }
+  return lowest;
+}
+
+void FigureMaker::add_stop_line(double feed_of_x) {
+  const auto stop = stop_beside_motor();
+  const double at = stop ? in_unit(stop->feed, feed_unit()) / feed_of_x : HUGE_VAL;
+  if (at < out_.x_end) {
+    panel().lines.push_back({tr("%1 %2", "name of a limit, value")
+                                 .arg(words::limit_name(stop->id), text(stop->feed, feed_unit())),
+                             at, true, false});
+  }
+}
+
+Verdict FigureMaker::at_feed(Verdict verdict, Velocity feed) const {
+  const auto stop = stop_beside_motor();
+  return stop ? worse(verdict, verdict_of(number(stop->feed / feed))) : verdict;
+}
+
+Verdict FigureMaker::worse(Verdict verdict, Verdict other) {
+  const bool less = verdict == Verdict::clear && other == Verdict::close;
+  return less || other == Verdict::over ? other : verdict;
+}
+
+QString FigureMaker::with_stop(const QString& sentence, Velocity feed) const {
+  const auto stop = stop_beside_motor();
+  return stop && verdict_of(number(stop->feed / feed)) == Verdict::over
+             ? tr("%1 But %2 allows no more than %3.", "sentence, name of a limit, feed")
+                   .arg(sentence, words::limit_name(stop->id), text(stop->feed, feed_unit()))
+             : sentence;
+}
+
 void FigureMaker::add_margin_bands(const std::vector<double>& clear) {
   const StudyCurve& curve = panel().curves.front();
-  panel().bands = {
-      {verdict_label(Verdict::clear), curve.x, std::vector<double>(clear.size(), 0.0), clear,
-       StudyBand::Ground::plain},
-      {verdict_label(Verdict::close), curve.x, clear, curve.y, StudyBand::Ground::hatched}};
+  const auto stop = stop_beside_motor();
+  const double last = stop ? in_unit(stop->feed, feed_unit()) : HUGE_VAL;
+  const double held = last / clear_margin; // where that limit reads clear no more
+  StudyBand plain{verdict_label(Verdict::clear)};
+  StudyBand hatched{verdict_label(Verdict::close)};
+  hatched.ground = StudyBand::Ground::hatched;
+  const auto add = [&](double x, bool past) {
+    const double reads_clear = past ? 0.0 : value_at(curve.x, clear, x).value_or(0.0);
+    if (!past) {
+      plain.x.push_back(x);
+      plain.low.push_back(0.0);
+      plain.high.push_back(reads_clear);
+    }
+    hatched.x.push_back(x);
+    hatched.low.push_back(reads_clear);
+    hatched.high.push_back(value_at(curve.x, curve.y, x).value_or(0.0));
+  };
+  const auto add_edge = [&](double x, bool past) {
+    if (!curve.x.empty() && x < curve.x.back()) {
+      add(x, past);
+    }
+  };
+  for (const double x : curve.x) {
+    if (x < held) {
+      add(x, false);
+    }
+  }
+  add_edge(held, false);
+  add_edge(held, true);
+  for (const double x : curve.x) {
+    if (x >= held && x < last) {
+      add(x, true);
+    }
+  }
+  add_edge(last, true);
+  panel().bands = {std::move(plain), std::move(hatched)};
   panel().over_word = verdict_label(Verdict::over);
 }
 

@@ -221,8 +221,9 @@ private:
   Atoms function(const Notation& n, qreal scale) const {
     Atoms made;
     add_text(made, QString::fromStdString(n.text), scale);
-    const Form inner = n.parts[0].form;
-    const bool bare = inner == Form::symbol || (inner == Form::number && n.parts[0].unit.empty());
+    // A number in a sum, or a symbol of two words, would leave open how far the function reaches.
+    const Notation& inner = n.parts[0];
+    const bool bare = inner.form == Form::symbol && inner.text.find(' ') == std::string::npos;
     add(made, bare ? atoms_of(n.parts[0], scale) : bracketed(n.parts[0], scale),
         boxes_.thin_space(scale));
     return made;

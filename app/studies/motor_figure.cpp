@@ -31,6 +31,9 @@ public:
     }
     add_ends(needs);
     fit();
+    if (out_.top) {
+      add_stop_line(out_.top->per_x);
+    }
     if (results_.rms_torque && results_.limit(LimitId::rms_torque).applies) {
       panel().lines.push_back(
           {tr("root mean square of the duty, %1").arg(text(*results_.rms_torque, torque_unit())),
@@ -141,8 +144,9 @@ private:
     const QString speed = text(*results_.motor_speed, speed_unit());
     const QString need = text(*results_.rapid_torque, torque_unit());
     return results_.usable_torque
-               ? tr("At the wanted feed, %1, the motor needs %2 of its usable %3.")
-                     .arg(speed, need, text(*results_.usable_torque, torque_unit()))
+               ? with_stop(tr("At the wanted feed, %1, the motor needs %2 of its usable %3.")
+                               .arg(speed, need, text(*results_.usable_torque, torque_unit())),
+                           **axis_.targets.feed)
                : tr("At the wanted feed, %1, the motor needs %2; its curve ends before.")
                      .arg(speed, need);
   }

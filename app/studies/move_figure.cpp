@@ -98,13 +98,18 @@ private:
     }
     scale_torque(torque, available);
     torque.bands = {std::move(available)};
-    torque.marks.push_back(
-        {hardest_label(move), times_[move.hardest], in_unit(asked(move), in), move.verdict, false});
+    torque.marks.push_back({pressed_label(move), times_[told(move).at], in_unit(asked(move), in),
+                            move.verdict, false});
+  }
+
+  /// Where it stalls, which is what counts, or is hardest pressed.
+  static const PressedMoment& told(const MoveOverTime& move) {
+    return move.stalls ? *move.stalls : move.hardest;
   }
 
   static Torque asked(const MoveOverTime& move) {
-    const MoveMoment& at = move.moments[move.hardest];
-    return move.hardest_upwards ? at.up : at.down;
+    const MoveMoment& at = move.moments[told(move).at];
+    return told(move).upwards ? at.up : at.down;
   }
 
   /// Holds the torque asked whole, and of the available what is not far beyond.
@@ -122,8 +127,8 @@ private:
     panel.y_start = -panel.y_end;
   }
 
-  QString hardest_label(const MoveOverTime& move) const {
-    const auto& has = move.moments[move.hardest].usable;
+  QString pressed_label(const MoveOverTime& move) const {
+    const auto& has = move.moments[told(move).at].usable;
     return has ? tr("asks %1, has %2")
                      .arg(text(asked(move), torque_unit()), text(*has, torque_unit()))
                : tr("past the end of the motor's curve");
@@ -138,14 +143,16 @@ private:
             ? tr("%1 take at least %2, at %3 in the middle.").arg(way, time, feed)
             : tr("%1 take at least %2; the way is too short for the wanted feed, it comes to %3.")
                   .arg(way, time, feed);
-    const MoveMoment& hardest = move.moments[move.hardest];
-    if (move.verdict == Verdict::over) {
-      return tr("%1 The motor would stall at %2: %3.", "sentence, time, asked and available torque")
-          .arg(took, text(hardest.time, time_unit()), hardest_label(move));
+    const Time at = move.moments[told(move).at].time;
+    if (move.stalls) {
+      return tr("%1 The motor would stall at %2: %3. What is drawn after that would not happen.",
+                "sentence, time, asked and available torque")
+          .arg(took, text(at, time_unit()), pressed_label(move));
     }
-    return tr("%1 The motor is hardest pressed at %2: %3.",
-              "sentence, time, asked and available torque")
-        .arg(took, text(hardest.time, time_unit()), hardest_label(move));
+    return with_stop(tr("%1 The motor is hardest pressed at %2: %3.",
+                        "sentence, time, asked and available torque")
+                         .arg(took, text(at, time_unit()), pressed_label(move)),
+                     move.peak_feed);
   }
 
   std::vector<double> times_;

@@ -12,10 +12,14 @@ namespace feedwright {
 
 namespace {
 
+QString scale_number(double value, int digits) {
+  return number_text(value, digits).replace(QLatin1Char('-'), QChar(0x2212));
+}
+
 class RoundTicker : public QCPAxisTicker {
 protected:
   QString getTickLabel(double tick, const QLocale&, QChar, int) override {
-    return number_text(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
+    return scale_number(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
   }
   /// No finer than was asked: the count is what has room.
   double getTickStep(const QCPRange& range) override {
@@ -53,7 +57,7 @@ public:
 protected:
   QVector<double> createTickVector(double, const QCPRange&) override { return numbers_; }
   QString getTickLabel(double tick, const QLocale&, QChar, int) override {
-    return number_text(tick, 3);
+    return scale_number(tick, 3);
   }
 
 private:

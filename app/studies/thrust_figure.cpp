@@ -37,6 +37,7 @@ public:
     add_marks();
     fit();
     add_other_limits();
+    add_stop_line();
     out_.summary = summary();
     return std::move(out_);
   }
@@ -51,6 +52,9 @@ private:
     int number = 0;
     for (const CasePoint& load : load_case_points(subject_.machine, axis_, results_)) {
       ++number;
+      if (shares_mark(load, number)) {
+        continue;
+      }
       const QString label = load.capped
                                 ? tr("case %1, held to the spindle's power: %2 at %3",
                                      "number of a load case, thrust, feed")
@@ -59,10 +63,26 @@ private:
     }
   }
 
+  /// One mark for two that ask the same.
+  bool shares_mark(const CasePoint& load, int number) {
+    const double x = in_unit(load.feed, feed_unit());
+    const double y = in_unit(load.thrust, force_unit());
+    const auto same = std::ranges::find_if(
+        panel().marks, [&](const StudyMark& mark) { return mark.x == x && mark.y == y; });
+    if (load.capped || same == panel().marks.end()) {
+      return false;
+    }
+    same->label = tr("%1 = case %2", "what a mark stands for, number of a load case")
+                      .arg(same->label)
+                      .arg(number);
+    same->verdict = worse(same->verdict, load.verdict);
+    return true;
+  }
+
   void mark(const QString& label, Velocity feed, Force thrust, Verdict verdict, bool wanted) {
     panel().marks.push_back({label.arg(text(thrust, force_unit()), text(feed, feed_unit())),
-                             in_unit(feed, feed_unit()), in_unit(thrust, force_unit()), verdict,
-                             wanted});
+                             in_unit(feed, feed_unit()), in_unit(thrust, force_unit()),
+                             at_feed(verdict, feed), wanted});
   }
 
   /// Those below the top of the scale; the others have nothing to say here.
@@ -71,7 +91,7 @@ private:
       const double at = in_unit(limit.thrust, force_unit());
       if (at < panel().y_end) {
         panel().lines.push_back(
-            {tr("%1 %2", "name of a limit, value")
+            {tr("%1, %2 of cut", "name of a limit, cutting thrust at which it is met")
                  .arg(words::limit_name(limit.id), text(limit.thrust, force_unit())),
              at, false, false});
       }
@@ -102,9 +122,10 @@ private:
       return tr("The motor's curve ends before the cutting feed of %1.").arg(feed);
     }
     const QString has = text(*results_.thrust_available, force_unit());
-    return targets.thrust ? tr("At %1 the motor can cut with %2; wanted is %3.")
-                                .arg(feed, has, text(**targets.thrust, force_unit()))
-                          : tr("At %1 the motor can cut with %2.").arg(feed, has);
+    return with_stop(targets.thrust ? tr("At %1 the motor can cut with %2; wanted is %3.")
+                                          .arg(feed, has, text(**targets.thrust, force_unit()))
+                                    : tr("At %1 the motor can cut with %2.").arg(feed, has),
+                     **targets.cutting_feed);
   }
 };
 

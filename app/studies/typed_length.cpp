@@ -25,7 +25,7 @@ TypedLength::TypedLength(const QString& id, const QString& name, const QString& 
   editor_->setAccessibleName(QString(name).remove(QLatin1Char('&')));
   editor_->setToolTip(help);
   editor_->setAlignment(Qt::AlignTrailing);
-  editor_->setMaximumWidth(editor_->fontMetrics().averageCharWidth() * 18);
+  fit_editor();
   label->setBuddy(editor_);
   note_ = plain_label({}, this);
   note_->setObjectName(id + QStringLiteral("_note"));
@@ -34,6 +34,15 @@ TypedLength::TypedLength(const QString& id, const QString& name, const QString& 
   row_->addWidget(label);
   row_->addWidget(editor_);
   row_->addWidget(note_, 1);
+}
+
+/// Room for a length with its unit, and not much more.
+void TypedLength::fit_editor() {
+  constexpr int least_letters = 9;
+  constexpr int most_letters = 18;
+  const int letter = fontMetrics().averageCharWidth();
+  editor_->setMinimumWidth(least_letters * letter);
+  editor_->setMaximumWidth(most_letters * letter);
 }
 
 void TypedLength::take_keyboard() {
@@ -82,6 +91,8 @@ void TypedLength::colour_note() {
 void TypedLength::changeEvent(QEvent* event) {
   if (event->type() == QEvent::PaletteChange) {
     colour_note();
+  } else if (event->type() == QEvent::FontChange && editor_ != nullptr) {
+    fit_editor();
   }
   QWidget::changeEvent(event);
 }

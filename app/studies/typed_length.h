@@ -35,6 +35,7 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  void fit_editor();
   void colour_note();
 
   QHBoxLayout* row_ = nullptr;

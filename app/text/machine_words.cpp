@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/machine_words.h"
 
+#include "sizing/limits.h"
 #include "text/text_of.h"
 #include "text/words.h"
 #include "units/read_quantity.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
 
 namespace feedwright::words {
 
@@ -95,17 +99,25 @@ QString concern_subject(const Concern& concern, const Machine& machine) {
   return Words::subject(axis_or_machine(machine, concern.axis), what);
 }
 
+int margin_digits(double margin) {
+  constexpr int usual = 3;
+  constexpr int fine = 6;
+  const bool rounds_over = std::ranges::any_of(std::array{1.0, clear_margin}, [&](double edge) {
+    constexpr double half_a_digit = 0.005; // of a figure between 1 and 10; below 1 it is finer
+    return margin < edge && margin >= edge - half_a_digit;
+  });
+  return rounds_over ? fine : usual;
+}
+
 QString concern_text(const Concern& concern, const FileUnits& units) {
   if (concern.finding) {
     return finding_text(*concern.finding);
   }
   const std::string_view unit = concern.limit ? descriptor(descriptor(*concern.limit).result).unit
                                               : usual_unit(concern.actual->kind);
-  // What is over must not be rounded to what is not.
-  const int margin_digits = *concern.margin < 1.0 && *concern.margin > 0.99 ? 6 : digits;
-  return Words::limit(shown_in(*concern.actual, unit, units),
-                      shown_in(*concern.allowed, unit, units),
-                      quantity({Kind::number, *concern.margin}, "", margin_digits));
+  return Words::limit(
+      shown_in(*concern.actual, unit, units), shown_in(*concern.allowed, unit, units),
+      quantity({Kind::number, *concern.margin}, "", margin_digits(*concern.margin)));
 }
 
 QString concern_weight(const Concern& concern) {

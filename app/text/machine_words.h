@@ -16,6 +16,9 @@ QString machine_limit_name(MachineLimitId id);
 /// "X", or the word for the machine.
 QString axis_or_machine(const Machine& machine, std::optional<std::size_t> axis);
 
+/// Significant digits at which a margin is not rounded to what reads better than it does.
+int margin_digits(double margin);
+
 /// What a concern is about: "X · Screw or belt", "X · whip".
 QString concern_subject(const Concern& concern, const Machine& machine);
 /// The concern as a sentence, with its figures in the file's units.

@@ -223,8 +223,10 @@ private:
     }
     const Tone tone = train_.can_fall ? Tone::over : Tone::ink;
     const QRectF way = QRectF(plan_.gravity_arrow.p1(), plan_.gravity_arrow.p2()).normalized();
-    QStringList texts{train_.gravity_text + QLatin1Char('\n') + train_.lying_text,
-                      train_.gravity_text};
+    QStringList texts{train_.gravity_text};
+    if (!train_.lying_text.isEmpty()) {
+      texts.prepend(train_.gravity_text + QLatin1Char('\n') + train_.lying_text);
+    }
     if (train_.can_fall) {
       texts << train_.fall_text << in_two_lines(train_.fall_text);
     }

@@ -70,7 +70,10 @@ private:
     out_.preloaded_pair = screw.nuts == NutArrangement::preloaded_pair;
     out_.screw_text = train_words::screw(about_);
     out_.nut_text = train_words::nut(screw);
-    out_.span_text = (out_.nut_turns ? tr("%1 between end supports") : tr("%1 between bearings"))
+    const bool free_end = screw.motor_end == EndSupport::free || screw.far_end == EndSupport::free;
+    out_.span_text = (free_end         ? tr("%1 from bearing to free end")
+                      : out_.nut_turns ? tr("%1 between end supports")
+                                       : tr("%1 between bearings"))
                          .arg(shown(PartSlot::drive, "span"));
   }
 
@@ -258,7 +261,7 @@ private:
     }
     for (const LimitId id : near_tie(*results_, LimitScale::feed).limits) {
       if (id != results_->governing) {
-        out_.also.push_back(mark(id, tr("%1 %2 as near", "sign, name of a limit")));
+        out_.also.push_back(mark(id, tr("%1 %2 nearly as low", "sign, name of a limit")));
       }
     }
     for (const LimitDescriptor& limit : limit_descriptors()) {

@@ -80,15 +80,19 @@ SummaryRow summary_row(const Machine& machine, std::size_t axis, const AxisResul
   row.acceleration_wanted = target(machine, axis, "acceleration");
   row.governing_thrust_limit = results.governing_thrust_limit;
   row.thrust = value_of(ResultId::governing_thrust, results);
-  row.thrust_wanted = value_of(ResultId::axial_load, results);
+  // Some limits stand for a whole side, some for one screw: each has its own wanted value.
+  if (results.governing_thrust_limit) {
+    row.thrust_wanted = results.limit(*results.governing_thrust_limit).wanted;
+  }
   row.resolution = value_of(ResultId::resolution, results);
   row.lost_motion = value_of(ResultId::lost_motion, results);
   row.lowest = lowest_margin(results);
   return row;
 }
 
-/// Limits on other scales have no common order: they keep their declared one.
-bool stands_before(const Limit& a, const Limit& b) {
+/// Limits on other scales have no common order: they keep their declared one. Those of a scale
+/// stand by what they allow, or by margin where each has a target of its own.
+bool stands_before(const Limit& a, const Limit& b, const std::vector<LimitScale>& by_margin) {
   const LimitScale scale_a = descriptor(a.id).scale;
   const LimitScale scale_b = descriptor(b.id).scale;
   if (scale_a != scale_b) {
@@ -97,8 +101,32 @@ bool stands_before(const Limit& a, const Limit& b) {
   if (scale_a == LimitScale::other || !a.reached || !b.reached) {
     return a.reached.has_value() && !b.reached;
   }
+  if (std::ranges::find(by_margin, scale_a) != by_margin.end()) {
+    return *a.margin < *b.margin;
+  }
   // A least value stands after one that ends there.
   return a.reached->si != b.reached->si ? a.reached->si < b.reached->si : !a.at_least && b.at_least;
+}
+
+/// Scales on which each limit that is reached has its margin, and not all the same target.
+std::vector<LimitScale> scales_by_margin(const std::vector<Limit>& limits) {
+  std::vector<LimitScale> found;
+  for (const LimitScale scale : {LimitScale::feed, LimitScale::thrust}) {
+    std::optional<double> target;
+    bool judged = true;
+    bool alike = true;
+    for (const Limit& limit : limits) {
+      if (descriptor(limit.id).scale == scale && limit.reached) {
+        judged = judged && limit.margin && limit.wanted;
+        alike = alike && (!target || !limit.wanted || limit.wanted->si == *target);
+        target = limit.wanted ? limit.wanted->si : target;
+      }
+    }
+    if (judged && !alike) {
+      found.push_back(scale);
+    }
+  }
+  return found;
 }
 
 /// Load cases and pulleys were reckoned in the order of their rows.
@@ -130,8 +158,12 @@ SheetAxis sheet_axis(const Machine& machine, std::size_t axis, const AxisResults
       page.not_applying.push_back(limit.id);
     }
   }
-  std::ranges::stable_sort(page.limits, stands_before);
+  std::ranges::stable_sort(
+      page.limits, [by_margin = scales_by_margin(page.limits)](const Limit& a, const Limit& b) {
+        return stands_before(a, b, by_margin);
+      });
   page.governing = results.governing;
+  page.governing_thrust = results.governing_thrust_limit;
   page.findings = results.findings;
   page.answers = machine.axes[axis].answers;
   page.set_up = set_up_of(machine, axis, results);

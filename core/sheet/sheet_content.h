@@ -88,7 +88,7 @@ struct SummaryRow {
   std::optional<AnyQuantity> acceleration_wanted;
   std::optional<LimitId> governing_thrust_limit;
   std::optional<AnyQuantity> thrust;        ///< axial, that the lowest limit allows
-  std::optional<AnyQuantity> thrust_wanted; ///< the largest axial force that will be asked
+  std::optional<AnyQuantity> thrust_wanted; ///< what is asked of that limit
   std::optional<AnyQuantity> resolution;
   std::optional<AnyQuantity> lost_motion;
   std::optional<LowestMargin> lowest; ///< nothing if all are open
@@ -124,7 +124,8 @@ struct SheetAxis {
   std::vector<SheetResult> results; ///< all, in their declared order
   std::vector<Limit> limits;        ///< those that apply: by scale, each from the lowest up
   std::vector<LimitId> not_applying;
-  std::optional<LimitId> governing;
+  std::optional<LimitId> governing;        ///< of feed
+  std::optional<LimitId> governing_thrust; ///< of axial force
   std::vector<Finding> findings;
   std::vector<Answer> answers; ///< to findings and limits of the axis
   SetUp set_up;

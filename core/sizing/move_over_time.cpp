@@ -42,8 +42,10 @@ void find_hardest(MoveOverTime& move) {
       const double reserve = reserve_of(at.usable, up ? at.up : at.down);
       if (reserve < least) {
         least = reserve;
-        move.hardest = i;
-        move.hardest_upwards = up;
+        move.hardest = {i, up};
+      }
+      if (!move.stalls && verdict_of(reserve) == Verdict::over) {
+        move.stalls = {i, up};
       }
     }
   }

@@ -19,6 +19,12 @@ struct MoveMoment {
   std::optional<Torque> usable; ///< for a moment at that speed; nothing past the motor's curve
 };
 
+/// A moment by its place in the list, and the way in which the motor is harder pressed there.
+struct PressedMoment {
+  std::size_t at = 0;
+  bool upwards = true;
+};
+
 /// The quickest move that the axis' targets allow.
 struct MoveOverTime {
   Time least_time;
@@ -27,9 +33,10 @@ struct MoveOverTime {
   bool feed_reached;               ///< the wanted feed, not cut off by a short way
   bool sloping;                    ///< up and down differ
   std::vector<MoveMoment> moments; ///< time rises; where acceleration jumps, two at one time
-  std::size_t hardest = 0;         ///< moment with the least torque to spare
-  bool hardest_upwards = true;
-  Ratio reserve; ///< usable torque over what is asked, there
+  PressedMoment hardest;           ///< with the least torque to spare
+  /// The first in which more is asked than there is: what follows would not happen.
+  std::optional<PressedMoment> stalls;
+  Ratio reserve; ///< usable torque over what is asked, where it is hardest
   Verdict verdict = Verdict::open;
 };
 

@@ -159,6 +159,21 @@ TEST_CASE("units and functions stand upright, variables lean") {
   CHECK(tangent.inside[1].font.italic());
 }
 
+TEST_CASE("how far a function reaches is not left open") {
+  const auto reach = [](Notation inner) {
+    Notation made = around(Form::function, std::move(inner));
+    made.text = "atan";
+    const FormulaBox row = set_formula(made, of_size(11));
+    REQUIRE(row.inside.size() == 2);
+    return row.inside[1].kind;
+  };
+  Notation number;
+  number.text = "0.0707";
+  CHECK(reach(number) == BoxKind::brackets);
+  CHECK(reach(symbol("tan φ")) == BoxKind::brackets);
+  CHECK(reach(symbol("φ")) != BoxKind::brackets);
+}
+
 TEST_CASE("a root covers what is under it, brackets grow with it") {
   const Notation tall = notation::fraction(symbol("a"), symbol("b"));
   const FormulaBox root = only(set_formula(around(Form::root, tall), of_size(11)));

@@ -86,11 +86,67 @@ TEST_CASE("the root mean square of a duty is no line across the curve of a stepp
       const bool servo = std::holds_alternative<Servo>(machine.axes[axis].motor);
       const bool known = document.results()[axis].rms_torque.has_value();
       const StudyFigure figure = figure_of(Study::motor, machine, axis);
-      CHECK(figure.panels.front().lines.size() == (servo && known ? 1 : 0));
+      CHECK(std::ranges::count(figure.panels.front().lines, false, &StudyLine::upright) ==
+            (servo && known ? 1 : 0));
       drawn += servo && known ? 1 : 0;
     }
   }
   CHECK(drawn > 0);
+}
+
+// Whip allows X of the plank router 4.545 m/min, and 6 are wanted.
+TEST_CASE("over feed nothing reads clear or close past what another limit allows") {
+  const Machine machine = machine_in("/sample-machines/", "plank-router");
+  for (const Study study : {Study::thrust, Study::acceleration}) {
+    const StudyFigure figure = figure_of(study, machine);
+    const StudyPanel& panel = figure.panels.front();
+    const auto whip = std::ranges::find(panel.lines, true, &StudyLine::upright);
+    REQUIRE(whip != panel.lines.end());
+    CHECK(whip->label == QStringLiteral("whip 4.55 m/min"));
+    CHECK(whip->value == Approx(4.545).epsilon(1e-3));
+    REQUIRE(panel.bands.size() == 2);
+    CHECK(panel.bands[0].x.back() == Approx(whip->value / 1.2));
+    CHECK(panel.bands[1].x.back() == Approx(whip->value));
+    CHECK(std::ranges::is_sorted(panel.bands[1].x));
+    CHECK(panel.bands[1].low.back() == 0.0);
+    CHECK(panel.bands[1].high.back() ==
+          Approx(*value_at(panel.curves[0].x, panel.curves[0].y, whip->value)));
+  }
+  const StudyFigure acceleration = figure_of(Study::acceleration, machine);
+  CHECK(acceleration.panels.front().marks.front().verdict == Verdict::over);
+  for (const Study study : {Study::acceleration, Study::motor, Study::move}) {
+    CHECK_THAT(figure_of(study, machine).summary.toStdString(),
+               Catch::EndsWith("But whip allows no more than 4.55 m/min."));
+  }
+  // Cutting is wanted at less.
+  CHECK_THAT(figure_of(Study::thrust, machine).summary.toStdString(), !Catch::Contains("But"));
+  // Along a scale of motor speed it stands where the screw turns that feed: one to one, 5 mm a
+  // turn.
+  const StudyFigure motor = figure_of(Study::motor, machine);
+  const auto there = std::ranges::find(motor.panels.front().lines, true, &StudyLine::upright);
+  REQUIRE(there != motor.panels.front().lines.end());
+  CHECK(there->value == Approx(4545.0 / 5.0).epsilon(1e-3));
+}
+
+TEST_CASE("a load case that asks what is wanted shares its mark") {
+  const StudyFigure figure =
+      figure_of(Study::thrust, machine_in("/tests/machines/", "slaved-gantry"));
+  QStringList labels;
+  for (const StudyMark& mark : figure.panels.front().marks) {
+    labels << mark.label;
+  }
+  CHECK(labels == QStringList{QStringLiteral("wanted 150 N at 1.5 m/min = case 1"),
+                              QStringLiteral("case 2: 40 N at 2 m/min")});
+}
+
+// At rest the knee asks 1.16 N·m of a motor that has 1.02; where it is hardest pressed it has 0.9.
+TEST_CASE("a move stalls where the motor first has too little") {
+  const StudyFigure figure = figure_of(Study::move, machine_in("/tests/machines/", "trapezoidal"));
+  const StudyMark& mark = figure.panels.back().marks.front();
+  CHECK(mark.x == 0.0);
+  CHECK(mark.label == QStringLiteral("asks 1.16 N·m, has 1.02 N·m"));
+  CHECK_THAT(figure.summary.toStdString(),
+             Catch::Contains("The motor would stall at 0 s: asks 1.16 N·m, has 1.02 N·m."));
 }
 
 TEST_CASE("a feed that no length reaches is nowhere under the curve of the lowest limit") {

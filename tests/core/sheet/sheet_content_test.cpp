@@ -155,6 +155,34 @@ TEST_CASE("the lowest margin is that of no limit lower") {
   CHECK(results.limit(lowest->limit).margin == lowest->margin);
 }
 
+TEST_CASE("the sheet's first page wants of the axial force what its own limit is held against") {
+  Machine machine = ordinary_router();
+  LoadCase heavy; // slow, so the motor has no trouble with it
+  heavy.thrust = NonNegative<Force>::of(400_N);
+  machine.axes.front().duty.load_cases = {heavy};
+  const AxisResults results = size_axis(machine, machine.axes.front());
+  REQUIRE(results.governing_thrust_limit);
+  const Limit& limit = results.limit(*results.governing_thrust_limit);
+  REQUIRE(limit.wanted->si != Approx(si_value(*results.axial_load)));
+  const SheetContent sheet = sheet_of(machine);
+  CHECK(sheet.summary.front().thrust == limit.reached);
+  CHECK(sheet.summary.front().thrust_wanted == limit.wanted);
+  CHECK(sheet.axes.front().governing_thrust == results.governing_thrust_limit);
+}
+
+TEST_CASE("where limits of force have targets of their own, what governs stands first") {
+  for (const DriveLayout layout : {DriveLayout::one, DriveLayout::two_motors}) {
+    Machine machine = ordinary_router();
+    machine.axes.front().sides.layout = layout;
+    const SheetAxis axis = sheet_of(machine).axes.front();
+    const auto first = std::ranges::find_if(axis.limits, [](const Limit& limit) {
+      return descriptor(limit.id).scale == LimitScale::thrust;
+    });
+    REQUIRE(first != axis.limits.end());
+    CHECK(first->id == axis.governing_thrust);
+  }
+}
+
 TEST_CASE("some limit is over when more feed is wanted than the screw can turn") {
   Machine machine = ordinary_router();
   CHECK_FALSE(any_limit_over(size_axis(machine, machine.axes.front())));

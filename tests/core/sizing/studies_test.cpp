@@ -188,6 +188,23 @@ TEST_CASE("the hardest moment of a long level move is the results' at the wanted
   }
 }
 
+TEST_CASE("a move stalls in the first moment that asks more than there is, or in none") {
+  Machine machine = ordinary_router();
+  for (const double acceleration : {0.5, 4.0, 40.0}) {
+    want(machine.axes[0], 3_m_per_min, from_si<Acceleration>(acceleration), 100_N);
+    const auto move = move_over_time(machine, machine.axes[0], 700_mm, 120);
+    REQUIRE(move);
+    const auto lacks = [](const MoveMoment& at) {
+      return !at.usable || std::max(abs(at.up), abs(at.down)) > *at.usable;
+    };
+    const auto first = std::ranges::find_if(move->moments, lacks);
+    REQUIRE(move->stalls.has_value() == (first != move->moments.end()));
+    CHECK(move->stalls.has_value() == (move->verdict == Verdict::over));
+    CHECK((!move->stalls || std::ptrdiff_t(move->stalls->at) == first - move->moments.begin()));
+    CHECK((!move->stalls || move->stalls->at <= move->hardest.at));
+  }
+}
+
 TEST_CASE("a move wants a feed and an acceleration, and a way") {
   Machine machine = ordinary_router();
   CHECK_FALSE(move_over_time(machine, machine.axes[0], Length(), 100));

@@ -7787,6 +7787,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
         <comment>field, value, text</comment>
         <translation>▲ Gerechnet ist mit %1 %2: „%3“ steht im Feld und ist nicht übernommen.</translation>
     </message>
+    <message numerus="yes">
+        <source>△ %n caution(s)</source>
+        <translation>
+            <numerusform>△ %n Warnung</numerusform>
+            <numerusform>△ %n Warnungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 below: %2</source>
+        <comment>number of cautions, parts they are about</comment>
+        <translation>%1 weiter unten: %2</translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MachineDocument</name>

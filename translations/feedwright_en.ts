@@ -187,6 +187,16 @@
     </message>
 </context>
 <context>
+    <name>feedwright::LimitsView</name>
+    <message numerus="yes">
+        <source>△ %n caution(s)</source>
+        <translation>
+            <numerusform>△ %n caution</numerusform>
+            <numerusform>△ %n cautions</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>feedwright::MachineView</name>
     <message numerus="yes">
         <source>%n axis(es)</source>

@@ -41,11 +41,11 @@ double peak_of(Shape shape, const Ends& ends) {
   return peak;
 }
 
-/// A row: the two ends, the straight axis, the shape, and how it compares.
+/// A row: the two ends, the straight axis, the shape, and how it compares. All rows leave the same
+/// room for that figure: a screw drawn shorter would seem stiffer for its length.
 void bent_row(DiagramBoard& b, const QRectF& row, const Ends& ends, Shape shape,
-              const QString& compared) {
+              const QString& compared, double figure_room) {
   const double name_room = 0.36 * row.width();
-  const double figure_room = b.width_of(compared) + b.u(8);
   b.write({row.left(), row.top(), name_room, row.height()},
           b.tr("%1 – %2", "the two ends of a screw").arg(end_name(ends.motor), end_name(ends.far)),
           b.look.ink);
@@ -69,10 +69,16 @@ void bent_shapes(DiagramBoard& b, const QString& heading, Shape shape,
   b.write({b.room.left(), b.room.top(), b.room.width(), b.line}, heading, b.look.faint_ink,
           Qt::AlignRight | Qt::AlignVCenter);
   const double height = (b.room.height() - b.line) / double(std::size(all_ends));
-  double top = b.room.top() + b.line;
+  QStringList figures;
+  double figure_room = 0.0;
   for (const Ends& ends : all_ends) {
-    bent_row(b, {b.room.left(), top, b.room.width(), height}, ends, shape,
-             QStringLiteral("× ") + number_text(compared(ends), 3));
+    figures << QStringLiteral("× ") + number_text(compared(ends), 3);
+    figure_room = std::max(figure_room, b.width_of(figures.back()) + b.u(8));
+  }
+  double top = b.room.top() + b.line;
+  for (std::size_t i = 0; i < std::size(all_ends); ++i) {
+    bent_row(b, {b.room.left(), top, b.room.width(), height}, all_ends[i], shape,
+             figures[qsizetype(i)], figure_room);
     top += height;
   }
 }

@@ -14,6 +14,8 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace feedwright {
@@ -70,11 +72,47 @@ void LimitsView::lay_out() {
   pair_->addWidget(ladders_[0], 1);
   pair_->addWidget(ladders_[1], 1);
   layout->addLayout(pair_);
-  sentence_ = new ChangingLine(QStringLiteral("limit_sentence"), this);
-  layout->addWidget(sentence_);
+  layout->addLayout(make_line());
   layout->addWidget(ladders_[2]);
   add_notes(ordinary_);
   layout->addStretch(1);
+}
+
+/// Under the ladders of feed and force, where it is in sight: what stands farther down may not be.
+QBoxLayout* LimitsView::make_line() {
+  sentence_ = new ChangingLine(QStringLiteral("limit_sentence"), this);
+  to_cautions_ = new QToolButton(this);
+  to_cautions_->setObjectName(QStringLiteral("to_cautions"));
+  to_cautions_->setAutoRaise(true);
+  to_cautions_->setFocusPolicy(Qt::TabFocus);
+  connect(to_cautions_, &QToolButton::clicked, this, &LimitsView::bring_cautions_in_sight);
+  auto* line = new QHBoxLayout;
+  line->addWidget(sentence_, 1);
+  line->addWidget(to_cautions_);
+  return line;
+}
+
+void LimitsView::tell_cautions(const QStringList& subjects) {
+  const QString count = tr("△ %n caution(s)", nullptr, int(subjects.size()));
+  const QString about = tr("%1 below: %2", "number of cautions, parts they are about")
+                            .arg(count, subjects.join(QStringLiteral(", ")));
+  if (to_cautions_->text() != count) { // else the layout around is made anew
+    to_cautions_->setText(count);
+  }
+  to_cautions_->setToolTip(about);
+  to_cautions_->setAccessibleName(about);
+  to_cautions_->setVisible(!subjects.isEmpty());
+}
+
+void LimitsView::bring_cautions_in_sight() {
+  QWidget* up = parentWidget();
+  while (up != nullptr && qobject_cast<QScrollArea*>(up) == nullptr) {
+    up = up->parentWidget();
+  }
+  if (auto* area = qobject_cast<QScrollArea*>(up)) {
+    area->ensureWidgetVisible(ordinary_.labels.back(), 0, edge);
+    area->ensureWidgetVisible(ordinary_.labels.front(), 0, edge);
+  }
 }
 
 void LimitsView::refresh() {
@@ -102,6 +140,7 @@ void LimitsView::show_faults() {
     add_row(QStringLiteral("fault"), words::fault_in_machine(fault, document_.machine()), there);
   }
   show_notes(ordinary_, {});
+  tell_cautions({});
 }
 
 /// A sentence above the ladders with the way to the field it is about.
@@ -180,6 +219,7 @@ void LimitsView::show_results(const AxisResults& results) {
   show_waiting();
   QStringList grave;
   QStringList ordinary;
+  QStringList subjects;
   const std::vector<Answer>& answers = document_.current_axis()->answers;
   for (const Caution& caution : cautions_of(results.findings, answers, document_.units())) {
     const QString sign = caution.grave ? QStringLiteral("▲") : QStringLiteral("△");
@@ -187,11 +227,15 @@ void LimitsView::show_results(const AxisResults& results) {
         tr("%1 %2: %3", "sign, part, sentence").arg(sign, caution.subjects, caution.text);
     (caution.grave ? grave : ordinary)
         .append(caution.answer.isEmpty() ? text : text + QLatin1Char('\n') + caution.answer);
+    if (!caution.grave) {
+      subjects << caution.subjects;
+    }
   }
   ordinary += answered_limits(results.limits, answers, document_.units());
   grave_->show_texts(grave);
   grave_->setVisible(!grave.isEmpty());
   show_notes(ordinary_, ordinary);
+  tell_cautions(subjects);
 }
 
 void LimitsView::show_notes(Notes& notes, const QStringList& texts) {

@@ -12,6 +12,7 @@
 
 class QBoxLayout;
 class QLabel;
+class QToolButton;
 class QVBoxLayout;
 
 namespace feedwright {
@@ -37,12 +38,15 @@ protected:
 
 private:
   void lay_out();
+  QBoxLayout* make_line();
   void refresh();
   void show_faults();
   void clear_faults();
   void show_waiting();
   void add_row(const QString& name, const QString& text, const std::optional<Selection>& there);
   void show_results(const AxisResults& results);
+  void tell_cautions(const QStringList& subjects);
+  void bring_cautions_in_sight();
   void choose(LimitId id);
   void say(const QString& sentence);
   void fit_to_width();
@@ -60,6 +64,7 @@ private:
   QBoxLayout* pair_ = nullptr; ///< feed and force
   QLabel* not_computed_ = nullptr;
   ChangingLine* sentence_ = nullptr; ///< on the row pointed at, chosen or governing
+  QToolButton* to_cautions_ = nullptr;
   QString usual_sentence_;
   std::optional<LimitId> chosen_;
   GraveCautions* grave_ = nullptr; ///< above the ladders: not to be missed

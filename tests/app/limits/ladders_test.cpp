@@ -422,6 +422,26 @@ TEST_CASE("grave cautions but for the first take two lines until they are opened
   CHECK_FALSE(cautions.is_open());
 }
 
+TEST_CASE("cautions that stand below what is in sight are counted where it ends, a click away") {
+  Shown shown(sample("plank-router"));
+  shown.document().select({1, PartSlot::drive, {}});
+  QCoreApplication::processEvents();
+  auto& area = shown.find<QScrollArea>("limits_scroll");
+  const auto in_sight = [&](const QWidget& widget) {
+    const QRect place(widget.mapTo(area.viewport(), QPoint()), widget.size());
+    return area.viewport()->rect().contains(place);
+  };
+  auto& button = shown.find<QToolButton>("to_cautions");
+  const auto& first = shown.find<QLabel>("finding_0");
+  CHECK(button.isVisible());
+  CHECK(in_sight(button));
+  CHECK(button.text().startsWith(QStringLiteral("△ ")));
+  CHECK_FALSE(in_sight(first));
+  button.click();
+  QCoreApplication::processEvents();
+  CHECK(in_sight(first));
+}
+
 TEST_CASE("one short caution needs no button") {
   GraveCautions cautions;
   cautions.show_texts({QStringLiteral("▲ Screw: take care.")});

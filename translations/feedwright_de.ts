@@ -1768,6 +1768,11 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <source>force on one drive</source>
         <translation>Kraft auf einen Antrieb</translation>
     </message>
+    <message>
+        <source>%1, plus its ends</source>
+        <comment>screw with its length between bearings</comment>
+        <translation>%1, dazu die Enden</translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>

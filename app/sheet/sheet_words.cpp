@@ -79,6 +79,15 @@ public:
                ? tr("changed from %1", "name of a part in a list").arg(source)
                : source;
   }
+  /// Cut to the length between its bearings it would be too short.
+  static QString with_ends(const Purchase& purchase, const QString& text) {
+    const bool to_bearings = purchase.kind == PurchaseKind::screw &&
+                             std::ranges::any_of(purchase.pieces, [](const PurchasePiece& piece) {
+                               return std::string_view(piece.field.info.member) == "span";
+                             });
+    return to_bearings ? tr("%1, plus its ends", "screw with its length between bearings").arg(text)
+                       : text;
+  }
   static QString open() { return tr("open"); }
   static QString more_than(const QString& value) { return tr("more than %1").arg(value); }
   static QString typed_as(const QString& value, const QString& typed) {
@@ -119,7 +128,7 @@ QString purchase_text(const Purchase& purchase) {
                        purchase.kind == PurchaseKind::support_bearing;
   QString text = bearing && !purchase.pieces.empty()
                      ? Words::for_screw(purchase.pieces.front().field)
-                     : pieces_text(purchase.pieces);
+                     : Words::with_ends(purchase, pieces_text(purchase.pieces));
   if (const QString source = Words::origin(purchase, QString::fromStdString(purchase.source));
       !source.isEmpty()) {
     text += text.isEmpty() ? source : QStringLiteral(" (%1)").arg(source);

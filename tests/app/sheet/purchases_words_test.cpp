@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_words.h"
+#include "support/axes.h"
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 
 using namespace feedwright;
 
@@ -42,4 +45,18 @@ TEST_CASE("a screw of which nobody has given a figure is not to be bought as it 
   CHECK(text_of(Origin::preset, Origin::preset).endsWith(own));
   CHECK(text_of(Origin::preset, Origin::preset, "").endsWith(own));
   CHECK_FALSE(text_of(Origin::entered, Origin::preset).endsWith(own));
+}
+
+TEST_CASE("a screw is bought to its overall length, or told to want more than between bearings") {
+  Machine machine = feedwright::testing::ordinary_router();
+  auto& screw = feedwright::testing::screw_of(machine.axes.front());
+  const auto bought = [&] {
+    const auto all = purchases_of(machine);
+    return sheet::purchase_text(*std::ranges::find(all, PurchaseKind::screw, &Purchase::kind));
+  };
+  screw.overall_length.reset();
+  CHECK(bought().contains(QStringLiteral(", plus its ends")));
+  screw.overall_length = Positive<Length>::of(from_si<Length>(1.2));
+  CHECK(bought().contains(QStringLiteral("1200 mm")));
+  CHECK_FALSE(bought().contains(QStringLiteral("ends")));
 }

@@ -6,24 +6,20 @@
 
 namespace feedwright {
 
-FormScroll::FormScroll(QWidget* parent) : QScrollArea(parent) {
+FormScroll::FormScroll(QWidget* parent) : SteadyArea(parent) {
   setObjectName(QStringLiteral("fields_scroll"));
-  setFrameShape(QFrame::NoFrame);
-  setFocusPolicy(Qt::NoFocus);
-  setWidgetResizable(true);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 }
 
 void FormScroll::resizeEvent(QResizeEvent* event) {
   look_when_placed();
-  QScrollArea::resizeEvent(event);
+  SteadyArea::resizeEvent(event);
 }
 
 bool FormScroll::eventFilter(QObject* watched, QEvent* event) {
   if (watched == widget() && event->type() == QEvent::Resize) {
     look_when_placed();
   }
-  return QScrollArea::eventFilter(watched, event);
+  return SteadyArea::eventFilter(watched, event);
 }
 
 /// When all has its new place.

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QScrollArea>
+#include "window/steady_area.h"
 
 namespace feedwright {
 
 /// A form that scrolls. The field with the keyboard stays where it can be seen, whatever grows
 /// beside the form or in it.
-class FormScroll : public QScrollArea {
+class FormScroll : public SteadyArea {
   Q_OBJECT
 public:
   explicit FormScroll(QWidget* parent);

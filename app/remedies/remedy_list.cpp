@@ -9,12 +9,8 @@
 
 namespace feedwright {
 
-RemedyList::RemedyList(QWidget* parent) : QScrollArea(parent) {
+RemedyList::RemedyList(QWidget* parent) : SteadyArea(parent) {
   setObjectName(QStringLiteral("remedies_scroll"));
-  setFrameShape(QFrame::NoFrame);
-  setFocusPolicy(Qt::NoFocus);
-  setWidgetResizable(true);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* inside = new QWidget(this);
   column_ = new QVBoxLayout(inside);
   column_->setContentsMargins(0, 0, 6, 0);

@@ -2,8 +2,7 @@
 #pragma once
 
 #include "remedies/remedy_text.h"
-
-#include <QScrollArea>
+#include "window/steady_area.h"
 
 #include <vector>
 
@@ -14,7 +13,7 @@ namespace feedwright {
 class RemedyRow;
 
 /// Remedies as rows below each other that scroll; the arrow keys go from row to row.
-class RemedyList : public QScrollArea {
+class RemedyList : public SteadyArea {
   Q_OBJECT
 public:
   explicit RemedyList(QWidget* parent);

@@ -12,6 +12,7 @@
 #include "text/words.h"
 #include "text/working_words.h"
 #include "window/plain_label.h"
+#include "window/steady_area.h"
 #include "working/sensitivity.h"
 
 #include <QApplication>
@@ -20,7 +21,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QMimeData>
-#include <QScrollArea>
 #include <QShortcut>
 #include <QToolButton>
 
@@ -151,12 +151,8 @@ void WorkingView::lay_out() {
   layout->setSpacing(3);
   layout->addWidget(make_bar());
   layout->addWidget(trail_);
-  area_ = new QScrollArea(this);
+  area_ = new SteadyArea(this);
   area_->setObjectName(QStringLiteral("working_scroll"));
-  area_->setFrameShape(QFrame::NoFrame);
-  area_->setWidgetResizable(true);
-  area_->setFocusPolicy(Qt::NoFocus);
-  area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* content = new QWidget(area_);
   content->setBackgroundRole(QPalette::Base);
   make_content(content);

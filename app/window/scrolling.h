@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-class QScrollArea;
-class QString;
-class QWidget;
+#include "window/steady_area.h"
 
 namespace feedwright {
 
-/// An area that scrolls up and down only and is no stop of Tab. Its bar comes to rest whatever the
-/// content does in another width.
-QScrollArea* scrolling(QWidget* inside, const QString& name);
+inline SteadyArea* scrolling(QWidget* inside, const QString& name) {
+  auto* area = new SteadyArea;
+  area->setObjectName(name);
+  area->setWidget(inside);
+  return area;
+}
 
 } // namespace feedwright

@@ -4,6 +4,7 @@
 // Somebody who does anything at all to a window, the same for the same seed.
 
 #include "fields/fields_panel.h"
+#include "studies/studies_view.h"
 #include "support/dice.h"
 #include "support/whole_workbench.h"
 
@@ -12,6 +13,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
+#include <QTabBar>
 #include <QTableWidget>
 
 namespace feedwright::testing {
@@ -178,7 +180,20 @@ private:
                                         "language_en"};
     trigger(one_of(names));
   }
-  void show_study() { trigger(QStringLiteral("study_%1").arg(dice_.whole(0, 4)).toUtf8()); }
+  void show_study() {
+    const int last = StudiesView::study_count() - 1;
+    trigger(QStringLiteral("study_%1").arg(dice_.whole(0, last)).toUtf8());
+  }
+  void show_machine() {
+    document().select({0, PartSlot::supply, {}, true});
+    auto* tabs = window().findChild<QTabBar*>(QStringLiteral("machine_tabs"));
+    tabs->setCurrentIndex(dice_.whole(0, tabs->count() - 1));
+  }
+  void resize() {
+    const bool usual = dice_.chance(0.5);
+    window().resize(usual ? QSize(dice_.whole(600, 2000), dice_.whole(400, 1200))
+                          : QSize(dice_.whole(1, 2600), dice_.whole(1, 1500)));
+  }
   void leave_and_return() {
     trigger("start_page");
     if (auto* back = window().findChild<QAbstractButton*>(QStringLiteral("start_back"));
@@ -216,6 +231,8 @@ private:
       {"save", &RandomHand::save},
       {"look otherwise", &RandomHand::look_otherwise},
       {"show a study", &RandomHand::show_study},
+      {"show the machine", &RandomHand::show_machine},
+      {"resize", &RandomHand::resize},
       {"start page and back", &RandomHand::leave_and_return},
       {"close and think better of it", &RandomHand::close_and_think_better},
   };

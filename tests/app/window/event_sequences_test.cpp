@@ -198,6 +198,7 @@ TEST_CASE("memory does not grow while somebody works for long") {
       }
     }
     run.window().files().put_untitled(*read_machine(start));
+    run.window().resize(1280, 800);
     run.trigger("theme_1");
     use_language(QStringLiteral("en"));
     QCoreApplication::processEvents();

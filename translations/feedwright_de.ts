@@ -5706,7 +5706,7 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     </message>
     <message>
         <source>bus voltage after braking</source>
-        <translation>Spannung nach dem Bremsen</translation>
+        <translation>Zwischenkreisspannung nach dem Bremsen</translation>
     </message>
     <message>
         <source>best lead to accelerate</source>
@@ -6840,7 +6840,7 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     </message>
     <message>
         <source>bus voltage, axis alone</source>
-        <translation>Spannung nach Bremsen, Achse allein</translation>
+        <translation>Zwischenkreisspannung, Achse allein</translation>
     </message>
     <message>
         <source>Shaft power and losses of this axis&apos; motors alone; the other axes draw on the supply too. All of them at once are judged with the machine.</source>
@@ -7106,6 +7106,10 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     <message>
         <source>%1 of turning screw lie open: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
         <translation>%1 drehende Spindel liegen offen: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>The hardest load case gets %1 of the torque or feed it asks.</source>
+        <translation>Der schwerste Lastfall bekommt %1 des Moments oder Vorschubs, die er verlangt.</translation>
     </message>
 </context>
 <context>

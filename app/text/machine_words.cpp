@@ -59,6 +59,9 @@ public:
   }
   static QString grave() { return tr("▲ grave", "a finding"); }
   static QString caution() { return tr("△ caution", "a finding"); }
+  static QString cases(const QString& share) {
+    return tr("The hardest load case gets %1 of the torque or feed it asks.").arg(share);
+  }
   static QString limit(const QString& asked, const QString& allowed, const QString& margin) {
     return tr("%1 against %2 allowed; the margin is %3.").arg(asked, allowed, margin);
   }
@@ -112,6 +115,10 @@ int margin_digits(double margin) {
 QString concern_text(const Concern& concern, const FileUnits& units) {
   if (concern.finding) {
     return finding_text(*concern.finding);
+  }
+  if (concern.limit == LimitId::load_cases) {
+    return Words::cases(
+        quantity({Kind::number, *concern.margin}, "%", margin_digits(*concern.margin)));
   }
   const std::string_view unit = concern.limit ? descriptor(descriptor(*concern.limit).result).unit
                                               : usual_unit(concern.actual->kind);

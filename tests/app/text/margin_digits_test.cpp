@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_words.h"
 #include "sizing/limits.h"
+#include "support/machine_files.h"
 #include "text/machine_words.h"
-
-#include <catch2/catch.hpp>
 
 #include <cmath>
 
@@ -20,4 +19,16 @@ TEST_CASE("no margin is rounded to what reads better than it does") {
     INFO(margin);
     CHECK(verdict_of(sheet::margin_text(margin).toDouble()) == verdict_of(margin));
   }
+}
+
+TEST_CASE("load cases that have too little are told what they get, not one against less") {
+  Machine machine = feedwright::testing::machine_in("/tests/machines/", "upright");
+  const FileUnits units(machine);
+  Concern concern;
+  concern.limit = LimitId::load_cases;
+  concern.margin = 0.933;
+  concern.actual = AnyQuantity{Kind::number, 1.0};
+  concern.allowed = AnyQuantity{Kind::number, 0.933};
+  CHECK(words::concern_text(concern, units) ==
+        QStringLiteral("The hardest load case gets 93.3 % of the torque or feed it asks."));
 }

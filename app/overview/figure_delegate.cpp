@@ -118,7 +118,8 @@ const FigureModel& model_of(const QModelIndex& index) {
 
 /// What the cell says besides its own: the name of its row, if those stand inside.
 QString name_inside(const FigureModel& model, const QModelIndex& index) {
-  return model.names_inside() ? model.content().names[index.row()] : QString();
+  return model.names_inside() ? with_whole_quantities(model.content().names[index.row()])
+                              : QString();
 }
 
 int wrapped_height(const QFontMetrics& metrics, int room, const QString& text) {

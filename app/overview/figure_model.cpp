@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "overview/figure_table.h"
 
+#include "text/whole_quantities.h"
 #include "text/words.h"
 
 namespace feedwright {
@@ -65,7 +66,10 @@ QVariant FigureModel::data(const QModelIndex& index, int role) const {
 
 QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const {
   const QStringList& texts = orientation == Qt::Horizontal ? content_.heads : content_.names;
-  if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole) {
+  if (role == Qt::DisplayRole) {
+    return with_whole_quantities(texts.value(section)); // no line ends within "m/min"
+  }
+  if (role == Qt::AccessibleTextRole) {
     return texts.value(section);
   }
   if (role == Qt::ToolTipRole) {

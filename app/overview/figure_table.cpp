@@ -218,7 +218,7 @@ void FigureTable::make_room_for_names() {
   const int edge = 2 * style()->pixelMetric(QStyle::PM_HeaderMargin, nullptr, verticalHeader());
   const QRect room(0, 0, verticalHeader()->maximumWidth() - edge, any_height);
   for (int row = 0; row < model_.rowCount(); ++row) {
-    const QString& name = content().names[row];
+    const QString name = with_whole_quantities(content().names[row]);
     const int height = metrics.boundingRect(room, Qt::TextWordWrap, name).height() + edge;
     setRowHeight(row, std::max(rowHeight(row), height));
   }

@@ -59,11 +59,14 @@ private:
     StudyPanel made{name, text_of(in.symbol)};
     made.curves = {curve(name, move, in, get)};
     made.curves.front().named = false;
-    const auto [low, high] = std::ranges::minmax(made.curves.front().y);
+    const double high = std::ranges::max(made.curves.front().y);
+    const double least = std::ranges::min(made.curves.front().y);
+    constexpr double nothing = 1e-9; // of the highest: what rounding leaves of a standstill
+    const double low = least < -nothing * high ? least : 0.0;
     constexpr double headroom = 1.15;
     made.y_end = high > 0.0 ? high * headroom : 1.0;
     made.y_start = low < 0.0 ? low * headroom : 0.0;
-    made.numbers = {0.0, high, low};
+    made.numbers = {high, 0.0, low};
     made.numbers.resize(low < 0.0 ? 3 : 2);
     out_.panels.push_back(std::move(made));
   }

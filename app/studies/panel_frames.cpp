@@ -19,7 +19,7 @@ PanelFrames::PanelFrames(const StudyFigure& figure, const Look& look, const Plot
 
 void PanelFrames::frame(QCPAxisRect& rect, const StudyPanel& panel, bool lowest, int beside) const {
   set_across(rect, panel, lowest);
-  set_up(rect, panel);
+  set_up(rect, panel, lowest);
   rect.setupFullAxesBox();
   set_far_sides(rect);
   make_room(rect, panel, beside);
@@ -39,13 +39,15 @@ void PanelFrames::set_across(QCPAxisRect& rect, const StudyPanel& panel, bool lo
   across.ticker()->setTickCount(std::clamp(int(room / (1.6 * number)), 2, 5));
 }
 
-void PanelFrames::set_up(QCPAxisRect& rect, const StudyPanel& panel) const {
+void PanelFrames::set_up(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) const {
   QCPAxis& up = *rect.axis(QCPAxis::atLeft);
   set_axis(up, shape_.headed ? QString() : y_axis_label(panel));
   if (panel.numbers.empty()) {
     up.ticker()->setTickCount(panel.chief ? shape_.chief_numbers : shape_.numbers);
   } else {
-    const auto fitting = std::min(std::size_t(std::max(2, shape_.numbers)), panel.numbers.size());
+    const auto room = std::size_t(lowest ? shape_.lowest_numbers : shape_.given_numbers);
+    // Three stand half as far apart as two: with room for two of them there is room for one.
+    const auto fitting = panel.numbers.size() <= room ? panel.numbers.size() : std::size_t(1);
     up.setTicker(only_numbers(std::span(panel.numbers).first(fitting)));
   }
 }

@@ -31,7 +31,7 @@ public:
 private:
   bool many() const { return figure_.panels.size() > 1; }
   void set_across(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) const;
-  void set_up(QCPAxisRect& rect, const StudyPanel& panel) const;
+  void set_up(QCPAxisRect& rect, const StudyPanel& panel, bool lowest) const;
   void set_far_sides(QCPAxisRect& rect) const;
   void make_room(QCPAxisRect& rect, const StudyPanel& panel, int beside) const;
   void set_axis(QCPAxis& axis, const QString& label) const;

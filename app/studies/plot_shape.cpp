@@ -83,6 +83,12 @@ void shape_panels(PlotShape& shape, const StudyFigure& figure, const QSize& size
   constexpr double chief_height = 2.2;
   const double share = size.height() / (beside ? panels - 1.0 : panels - 1.0 + chief_height);
   shape.numbers = std::max(2, numbers(share - 1.5 * metrics.height()));
+  const auto apart = [&](double taken) {
+    constexpr double one_to_next = 0.95; // lines
+    return std::clamp(1 + int((share / metrics.height() - taken) / one_to_next), 1, 3);
+  };
+  shape.given_numbers = apart(1.2);
+  shape.lowest_numbers = apart(2.4);
   shape.chief_numbers = std::max(
       2, numbers((beside ? size.height() : share * chief_height) - 4.0 * metrics.height()));
   shape.caption =

@@ -33,6 +33,8 @@ struct PlotShape {
   int caption = 1;     ///< lines over one of many: its heading, and the names of its lines
   int numbers = 5;     ///< at most, up a panel
   int chief_numbers = 5;
+  int given_numbers = 3;                        ///< of those a panel's scale is given
+  int lowest_numbers = 3;                       ///< of those in the panel above the scale of x
   std::optional<EdgeNames> edge = std::nullopt; ///< for half a page where it is not given
   QFont font; ///< smaller than the window's where that would leave no room to the curves
   bool operator==(const PlotShape&) const = default;

@@ -179,7 +179,8 @@ void StudyCanvas::fill() {
   } else {
     read_out_->say(figure_.summary);
   }
-  // Out of sight it is filled anew when it comes in sight; without a size there is nothing to paint.
+  // Out of sight it is filled anew when it comes in sight; without a size there is nothing to
+  // paint.
   if (isVisible() && !plot_->viewport().isEmpty()) {
     plot_->replot(QCustomPlot::rpQueuedReplot);
   }

@@ -73,7 +73,7 @@ struct StudyPanel {
   std::vector<StudyBand> bands = {};
   std::vector<StudyLine> lines = {};
   std::vector<StudyMark> marks = {};
-  std::vector<double> numbers = {}; ///< up its scale if these and no others, the last may go
+  std::vector<double> numbers = {}; ///< up its scale if these and no others, the last go first
   bool chief = false;               ///< of many, the one that decides: it gets the most room
   QString over_word = {};           ///< for what lies above the first curve; empty for no word
 };

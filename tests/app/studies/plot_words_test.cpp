@@ -65,6 +65,33 @@ TEST_CASE("the torque of a move has the most room, no word on its curves, and nu
   }
 }
 
+TEST_CASE(
+    "the numbers of a move's scales stand apart in a low plot, and none is what rounding left") {
+  for (const char* name : {"upright", "slaved-gantry", "trapezoidal"}) {
+    const StudyFigure figure = figure_of(Study::move, machine_in("/tests/machines/", name));
+    for (int height = 110; height < 420; height += 10) {
+      INFO(name << " " << height);
+      PaintedStudy drawn(Study::move, figure, QSize(412, height));
+      const auto rects = panel_rects(drawn.plot());
+      for (qsizetype i = 0; i + 1 < rects.size(); ++i) {
+        const std::vector<double> at = numbers_up(*rects[i]);
+        const double line =
+            QFontMetricsF(rects[i]->axis(QCPAxis::atLeft)->tickLabelFont()).height();
+        REQUIRE(!at.empty());
+        INFO("panel " << i << " high " << rects[i]->height() << " numbers " << at.size());
+        for (std::size_t k = 1; k < at.size(); ++k) {
+          CHECK(std::abs(at[k] - at[k - 1]) >= 0.7 * line);
+        }
+      }
+    }
+    for (std::size_t i = 0; i + 1 < figure.panels.size(); ++i) {
+      for (const double number : figure.panels[i].numbers) {
+        CHECK((number == 0.0 || std::abs(number) > 1e-6 * figure.panels[i].y_end));
+      }
+    }
+  }
+}
+
 TEST_CASE("words of a plot are not boxes that wipe its curves out") {
   const Machine machine = machine_in("/sample-machines/", "plank-router");
   for (const Study study : {Study::thrust, Study::stretch, Study::motor, Study::acceleration}) {

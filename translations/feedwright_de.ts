@@ -123,16 +123,16 @@
         <translation>Bremsen hebt die Netzteilspannung</translation>
     </message>
     <message>
-        <source>stalls from rest</source>
-        <translation>bleibt beim Anlaufen stehen</translation>
-    </message>
-    <message>
         <source>danger</source>
         <translation>Gefahr</translation>
     </message>
     <message>
         <source>can rise</source>
         <translation>kann hochfahren</translation>
+    </message>
+    <message>
+        <source>may stall from rest</source>
+        <translation>kann beim Anlaufen stehen bleiben</translation>
     </message>
 </context>
 <context>
@@ -800,7 +800,7 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     </message>
     <message>
         <source>Limits of axial force, worst side</source>
-        <translation>Grenzen der Axialkraft, schlechtere Seite</translation>
+        <translation>Grenzen der Axialkraft, höher belastete Seite</translation>
     </message>
 </context>
 <context>
@@ -2036,10 +2036,6 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <translation>verlangt %1, verfügbar %2</translation>
     </message>
     <message>
-        <source>past the end of the motor&apos;s curve</source>
-        <translation>über das Ende der Motorkennlinie hinaus</translation>
-    </message>
-    <message>
         <source>%1 take at least %2, at %3 in the middle.</source>
         <translation>%1 dauern mindestens %2, in der Mitte mit %3.</translation>
     </message>
@@ -2284,11 +2280,6 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <translation>Biegeschwingen, wie es ist, %1</translation>
     </message>
     <message>
-        <source>longest at %1: %2, then %3</source>
-        <comment>feed, length, limits that are lower beyond</comment>
-        <translation>längste bei %1: %2, dann %3</translation>
-    </message>
-    <message>
         <source>%1 stops at %2</source>
         <comment>name of a limit, feed</comment>
         <translation>%1 endet bei %2</translation>
@@ -2392,7 +2383,7 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     <message>
         <source>%1 But %2 allows no more than %3.</source>
         <comment>sentence, name of a limit, feed</comment>
-        <translation>%1 Aber %2 erlaubt nur %3.</translation>
+        <translation>%1 Mehr als %3 erlaubt diese Grenze aber nicht: %2.</translation>
     </message>
     <message>
         <source>%1 The motor would stall at %2: %3. What is drawn after that would not happen.</source>
@@ -2408,6 +2399,26 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <source>%1 = case %2</source>
         <comment>what a mark stands for, number of a load case</comment>
         <translation>%1 = Lastfall %2</translation>
+    </message>
+    <message>
+        <source>%1 From %2 on the motor is asked more than can be relied on: %3.</source>
+        <comment>sentence, time, asked and usable torque</comment>
+        <translation>%1 Ab %2 wird vom Motor mehr verlangt, als von ihm nutzbar ist: %3.</translation>
+    </message>
+    <message>
+        <source>%1 From %2 on it turns past the end of its curve: nothing is known of its torque there.</source>
+        <comment>sentence, time</comment>
+        <translation>%1 Ab %2 dreht er jenseits des Endes seiner Kennlinie: Über sein Moment dort ist nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>longest at %1: %2, then %3</source>
+        <comment>feed, length, limits that are lower, or over, beyond</comment>
+        <translation>längste bei %1: %2, dann %3</translation>
+    </message>
+    <message>
+        <source>%1; the longest screw for %2 is %3, beyond it %4 would be over.</source>
+        <comment>what governs now, feed, length, names of limits of another kind</comment>
+        <translation>%1; die längste Spindel für %2 ist %3, darüber wäre %4 über.</translation>
     </message>
 </context>
 <context>
@@ -7100,16 +7111,16 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <translation>f: K i − T_d, denn bei dieser Drehzahl begrenzen Strom und Spannung beide. K = T_h/(√2 I_r); I ist der Scheitelwert des Stroms der Endstufe, das √2-Fache eines Effektivwerts; ω ist die Drehzahl in Radiant je Sekunde, X = N_r ω L, Z² = R² + X², q = −K ω R/Z², d = K ω X/Z², c² = q² + d², a = (I² − U²/Z² + c²)/(2 c); i = (q a + d √(I² − a²))/c; nie weniger als null</translation>
     </message>
     <message>
-        <source>The motor would stall from rest: accelerating needs %1, usable is %2.</source>
-        <translation>Der Motor würde aus dem Stand stehen bleiben: Beschleunigen braucht %1, nutzbar sind %2.</translation>
-    </message>
-    <message>
-        <source>%1 of turning screw lie open: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
-        <translation>%1 drehende Spindel liegen offen: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
-    </message>
-    <message>
         <source>The hardest load case gets %1 of the torque or feed it asks.</source>
-        <translation>Der schwerste Lastfall bekommt %1 des Moments oder Vorschubs, die er verlangt.</translation>
+        <translation>Der schwerste Lastfall verlangt Moment oder Vorschub und bekommt davon %1.</translation>
+    </message>
+    <message>
+        <source>The motor may stall from rest: accelerating needs %1, usable is %2.</source>
+        <translation>Der Motor kann aus dem Stand stehen bleiben: Beschleunigen braucht %1, nutzbar sind %2.</translation>
+    </message>
+    <message>
+        <source>%1 of screw turns between its supports: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
+        <translation>Zwischen den Enden drehen sich %1 Spindel: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
     </message>
 </context>
 <context>
@@ -7803,10 +7814,13 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer; ohne 
             <numerusform>△ %n Warnungen</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1 below: %2</source>
-        <comment>number of cautions, parts they are about</comment>
-        <translation>%1 weiter unten: %2</translation>
+    <message numerus="yes">
+        <source>%n caution(s) below: %1</source>
+        <comment>parts they are about</comment>
+        <translation>
+            <numerusform>%n Warnung weiter unten: %1</numerusform>
+            <numerusform>%n Warnungen weiter unten: %1</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -195,6 +195,14 @@
             <numerusform>△ %n cautions</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n caution(s) below: %1</source>
+        <comment>parts they are about</comment>
+        <translation>
+            <numerusform>%n caution below: %1</numerusform>
+            <numerusform>%n cautions below: %1</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>feedwright::MachineView</name>

@@ -6,8 +6,8 @@
 
 namespace feedwright {
 
-/// Where part of a field's name is typed to find it. Ctrl+F comes here from anywhere in its parent,
-/// Escape empties it.
+/// Where part of a field's name is typed to find it. Ctrl+F comes here from anywhere in the window
+/// while it is in sight, Escape empties it.
 class FieldFilter : public QLineEdit {
   Q_DECLARE_TR_FUNCTIONS(feedwright::FieldsPanel)
 

@@ -93,9 +93,12 @@ QBoxLayout* LimitsView::make_line() {
 }
 
 void LimitsView::tell_cautions(const QStringList& subjects) {
-  const QString count = tr("△ %n caution(s)", nullptr, int(subjects.size()));
-  const QString about = tr("%1 below: %2", "number of cautions, parts they are about")
-                            .arg(count, subjects.join(QStringLiteral(", ")));
+  cautions_ = int(subjects.size());
+  const QString count = tr("△ %n caution(s)", nullptr, cautions_);
+  QStringList parts = subjects;
+  parts.removeDuplicates();
+  const QString about = tr("%n caution(s) below: %1", "parts they are about", cautions_)
+                            .arg(parts.join(QStringLiteral(", ")));
   if (to_cautions_->text() != count) { // else the layout around is made anew
     to_cautions_->setText(count);
   }
@@ -110,7 +113,7 @@ void LimitsView::bring_cautions_in_sight() {
     up = up->parentWidget();
   }
   if (auto* area = qobject_cast<QScrollArea*>(up)) {
-    area->ensureWidgetVisible(ordinary_.labels.back(), 0, edge);
+    area->ensureWidgetVisible(ordinary_.labels[std::size_t(cautions_ - 1)], 0, edge);
     area->ensureWidgetVisible(ordinary_.labels.front(), 0, edge);
   }
 }

@@ -65,6 +65,7 @@ private:
   QLabel* not_computed_ = nullptr;
   ChangingLine* sentence_ = nullptr; ///< on the row pointed at, chosen or governing
   QToolButton* to_cautions_ = nullptr;
+  int cautions_ = 0; ///< ordinary ones, the first of the notes
   QString usual_sentence_;
   std::optional<LimitId> chosen_;
   GraveCautions* grave_ = nullptr; ///< above the ladders: not to be missed

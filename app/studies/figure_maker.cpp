@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "studies/figure_maker.h"
 
-#include "sizing/limits.h"
+#include "sizing/feed_stops.h"
 #include "text/text_of.h"
 #include "text/words.h"
 
@@ -60,24 +60,8 @@ QString FigureMaker::verdict_label(Verdict verdict) {
       .arg(words::verdict_sign(verdict), words::verdict_word(verdict));
 }
 
-std::optional<FeedStop> FigureMaker::stop_beside_motor() const {
-  std::optional<FeedStop> lowest;
-  for (const LimitDescriptor& about : limit_descriptors()) {
-    const Limit& limit = results_.limit(about.id);
-    const bool motors = about.id == LimitId::motor_torque || about.id == LimitId::motor_speed;
-    if (about.scale != LimitScale::feed || motors || !limit.applies || !limit.reached) {
-      continue;
-    }
-    const auto feed = typed<Velocity>(*limit.reached);
-    if (!lowest || feed < lowest->feed) {
-      lowest = {about.id, feed};
-    }
-  }
-  return lowest;
-}
-
 void FigureMaker::add_stop_line(double feed_of_x) {
-  const auto stop = stop_beside_motor();
+  const auto stop = stop_beside_motor(results_);
   const double at = stop ? in_unit(stop->feed, feed_unit()) / feed_of_x : HUGE_VAL;
   if (at < out_.x_end) {
     panel().lines.push_back({tr("%1 %2", "name of a limit, value")
@@ -87,18 +71,13 @@ void FigureMaker::add_stop_line(double feed_of_x) {
 }
 
 Verdict FigureMaker::at_feed(Verdict verdict, Velocity feed) const {
-  const auto stop = stop_beside_motor();
-  return stop ? worse(verdict, verdict_of(number(stop->feed / feed))) : verdict;
-}
-
-Verdict FigureMaker::worse(Verdict verdict, Verdict other) {
-  const bool less = verdict == Verdict::clear && other == Verdict::close;
-  return less || other == Verdict::over ? other : verdict;
+  const auto stop = stop_beside_motor(results_);
+  return stop ? worse_of(verdict, verdict_at(*stop, feed)) : verdict;
 }
 
 QString FigureMaker::with_stop(const QString& sentence, Velocity feed) const {
-  const auto stop = stop_beside_motor();
-  return stop && verdict_of(number(stop->feed / feed)) == Verdict::over
+  const auto stop = stop_beside_motor(results_);
+  return stop && verdict_at(*stop, feed) == Verdict::over
              ? tr("%1 But %2 allows no more than %3.", "sentence, name of a limit, feed")
                    .arg(sentence, words::limit_name(stop->id), text(stop->feed, feed_unit()))
              : sentence;
@@ -106,9 +85,9 @@ QString FigureMaker::with_stop(const QString& sentence, Velocity feed) const {
 
 void FigureMaker::add_margin_bands(const std::vector<double>& clear) {
   const StudyCurve& curve = panel().curves.front();
-  const auto stop = stop_beside_motor();
+  const auto stop = stop_beside_motor(results_);
   const double last = stop ? in_unit(stop->feed, feed_unit()) : HUGE_VAL;
-  const double held = last / clear_margin; // where that limit reads clear no more
+  const double held = stop ? in_unit(stop->clear_up_to, feed_unit()) : HUGE_VAL;
   StudyBand plain{verdict_label(Verdict::clear)};
   StudyBand hatched{verdict_label(Verdict::close)};
   hatched.ground = StudyBand::Ground::hatched;

@@ -3,7 +3,6 @@
 
 // What the studies have in common: a subject, its units, and a figure that grows.
 
-#include "sizing/longer_axis.h"
 #include "studies/study_figure.h"
 #include "units/unit_table.h"
 
@@ -53,9 +52,8 @@ protected:
   std::optional<Velocity> last_feed() const;
   /// Scales that hold every curve and mark.
   void fit();
-  /// The lowest limit of feed that is none of the motor's, whose curve shows its own.
-  std::optional<FeedStop> stop_beside_motor() const;
-  /// It as an upright line, where it stands on the scale; so much of it is one of x.
+  /// The lowest limit of feed that the motor's curve does not show, as an upright line where it
+  /// stands on the scale; so much feed is one of x.
   void add_stop_line(double feed_of_x = 1.0);
   /// A verdict as it reads at a feed, where that limit may read worse.
   Verdict at_feed(Verdict verdict, Velocity feed) const;
@@ -64,8 +62,6 @@ protected:
   /// The regions under the first curve: up to `clear`, and from there up to the curve; none past
   /// what another limit allows.
   void add_margin_bands(const std::vector<double>& clear);
-  /// What is open stays so, unless the other is over.
-  static Verdict worse(Verdict verdict, Verdict other);
   static QString verdict_label(Verdict verdict);
 
   const StudySubject& subject_;

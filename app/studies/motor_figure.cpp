@@ -103,7 +103,9 @@ private:
              ? tr("%1 %2", "what the motor does, torque").arg(motor_state_name(need.state), asked)
              : tr("%1 %2 at %3", "what the motor does, torque, speed")
                    .arg(motor_state_name(need.state), asked, text(need.speed, speed_unit())),
-         asked_at, torque, need.verdict, true});
+         asked_at, torque,
+         need.state == MotorState::holding ? need.verdict : at_feed(need.verdict, need.feed),
+         true});
   }
 
   static bool ends(const MotorNeed& need) {

@@ -105,9 +105,9 @@ private:
                             move.verdict, false});
   }
 
-  /// Where it stalls, which is what counts, or is hardest pressed.
+  /// What counts: where it stalls, or first has too little to rely on, or is hardest pressed.
   static const PressedMoment& told(const MoveOverTime& move) {
-    return move.stalls ? *move.stalls : move.hardest;
+    return move.stalls ? *move.stalls : move.lacks ? *move.lacks : move.hardest;
   }
 
   static Torque asked(const MoveOverTime& move) {
@@ -131,10 +131,9 @@ private:
   }
 
   QString pressed_label(const MoveOverTime& move) const {
-    const auto& has = move.moments[told(move).at].usable;
-    return has ? tr("asks %1, has %2")
-                     .arg(text(asked(move), torque_unit()), text(*has, torque_unit()))
-               : tr("past the end of the motor's curve");
+    const MoveMoment& at = move.moments[told(move).at];
+    const Torque has = move.stalls ? *at.whole : *at.usable;
+    return tr("asks %1, has %2").arg(text(asked(move), torque_unit()), text(has, torque_unit()));
   }
 
   QString summary(const MoveOverTime& move, Length distance) const {
@@ -146,16 +145,32 @@ private:
             ? tr("%1 take at least %2, at %3 in the middle.").arg(way, time, feed)
             : tr("%1 take at least %2; the way is too short for the wanted feed, it comes to %3.")
                   .arg(way, time, feed);
-    const Time at = move.moments[told(move).at].time;
+    return with_stop(unknown_told(pressed_told(took, move), move), move.peak_feed);
+  }
+
+  QString pressed_told(const QString& took, const MoveOverTime& move) const {
+    const QString at = text(move.moments[told(move).at].time, time_unit());
+    const QString label = pressed_label(move);
     if (move.stalls) {
       return tr("%1 The motor would stall at %2: %3. What is drawn after that would not happen.",
                 "sentence, time, asked and available torque")
-          .arg(took, text(at, time_unit()), pressed_label(move));
+          .arg(took, at, label);
     }
-    return with_stop(tr("%1 The motor is hardest pressed at %2: %3.",
-                        "sentence, time, asked and available torque")
-                         .arg(took, text(at, time_unit()), pressed_label(move)),
-                     move.peak_feed);
+    return move.lacks ? tr("%1 From %2 on the motor is asked more than can be relied on: %3.",
+                           "sentence, time, asked and usable torque")
+                            .arg(took, at, label)
+                      : tr("%1 The motor is hardest pressed at %2: %3.",
+                           "sentence, time, asked and available torque")
+                            .arg(took, at, label);
+  }
+
+  QString unknown_told(const QString& told, const MoveOverTime& move) const {
+    return move.unknown
+               ? tr("%1 From %2 on it turns past the end of its curve: nothing is known of "
+                    "its torque there.",
+                    "sentence, time")
+                     .arg(told, text(move.moments[*move.unknown].time, time_unit()))
+               : told;
   }
 
   std::vector<double> times_;

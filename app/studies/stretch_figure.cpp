@@ -217,7 +217,7 @@ private:
                              in_unit(feed, feed_unit()), false, true});
     if (longest_ && longest_->span) {
       panel().marks.push_back(
-          {tr("longest at %1: %2, then %3", "feed, length, limits that are lower beyond")
+          {tr("longest at %1: %2, then %3", "feed, length, limits that are lower, or over, beyond")
                .arg(wanted, span_text(*longest_->span), names_of_stops()),
            in_unit(*longest_->span, length_unit()), in_unit(feed, feed_unit()), Verdict::open,
            false});
@@ -229,8 +229,10 @@ private:
     for (const FeedStop& stop : longest_->stops) {
       names << words::limit_name(stop.id);
     }
-    for (const LimitId other : longest_->others) {
-      names << words::limit_name(other);
+    if (names.isEmpty()) {
+      for (const LimitId other : longest_->others) {
+        names << words::limit_name(other);
+      }
     }
     return names.join(QStringLiteral(", "));
   }
@@ -299,8 +301,11 @@ private:
             .arg(span, limit, allowed);
     const QString feed = text(**axis_.targets.feed, feed_unit());
     if (longest_->span) {
-      return tr("%1; the longest screw for %2 is %3, then %4 stops it.",
-                "what governs now, feed, length, names of limits")
+      return (longest_->stops.empty()
+                  ? tr("%1; the longest screw for %2 is %3, beyond it %4 would be over.",
+                       "what governs now, feed, length, names of limits of another kind")
+                  : tr("%1; the longest screw for %2 is %3, then %4 stops it.",
+                       "what governs now, feed, length, names of limits"))
           .arg(now, feed, span_text(*longest_->span), names_of_stops());
     }
     return longest_->stops.empty()

@@ -72,10 +72,15 @@ void read_panel(const StudyPanel& panel, double x, QStringList& parts) {
   }
   for (const StudyBand& band : panel.bands) {
     const auto high = value_at(band.x, band.high, x);
-    // A hatched one ends at the curve, which was read already.
+    // Over a plain one that of a hatched one is the curve, which was read already.
     if (high && band.ground == StudyBand::Ground::plain) {
       parts << Words::up_to(band.label, *high, panel.y_unit);
     }
+  }
+  const auto past = [x](const StudyBand& band) { return band.x.empty() || x > band.x.back(); };
+  if (!panel.bands.empty() && std::ranges::all_of(panel.bands, past)) {
+    parts << panel.over_word; // another limit has ended them
+    parts.removeAll(QString());
   }
 }
 

@@ -3,6 +3,7 @@
 // Cutting thrust over feed: what the motor can push, what else limits it, what is wanted.
 
 #include "sizing/envelopes.h"
+#include "sizing/feed_stops.h"
 #include "sizing/thrust_at_tool.h"
 #include "studies/figure_maker.h"
 #include "studies/figures.h"
@@ -75,7 +76,7 @@ private:
     same->label = tr("%1 = case %2", "what a mark stands for, number of a load case")
                       .arg(same->label)
                       .arg(number);
-    same->verdict = worse(same->verdict, load.verdict);
+    same->verdict = worse_of(same->verdict, load.verdict);
     return true;
   }
 

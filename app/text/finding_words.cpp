@@ -57,7 +57,7 @@ constexpr Word sentences[] = {
                        "turning it that fast.")},
     {"stall_at_rest",
      QT_TRANSLATE_NOOP("Words",
-                       "The motor would stall from rest: accelerating needs %1, usable is %2.")},
+                       "The motor may stall from rest: accelerating needs %1, usable is %2.")},
     {"motor_curve_ends",
      QT_TRANSLATE_NOOP(
          "Words", "The wanted feed turns the motor at %1; its torque is known only up to %2.")},
@@ -77,7 +77,7 @@ constexpr Word sentences[] = {
                        "less and may jump. Use a larger pulley, a longer belt, or an idler that "
                        "leads the belt farther round.")},
     {"long_open_screw",
-     QT_TRANSLATE_NOOP("Words", "%1 of turning screw lie open: cover it, for it winds up "
+     QT_TRANSLATE_NOOP("Words", "%1 of screw turns between its supports: cover it, for it winds up "
                                 "sleeves, hair and cables. Keep to your local rules.")},
     {"hold_beyond_motor",
      QT_TRANSLATE_NOOP("Words",

@@ -8,9 +8,6 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
-#include <array>
-
 namespace feedwright::words {
 
 namespace {
@@ -104,12 +101,13 @@ QString concern_subject(const Concern& concern, const Machine& machine) {
 
 int margin_digits(double margin) {
   constexpr int usual = 3;
-  constexpr int fine = 6;
-  const bool rounds_over = std::ranges::any_of(std::array{1.0, clear_margin}, [&](double edge) {
-    constexpr double half_a_digit = 0.005; // of a figure between 1 and 10; below 1 it is finer
-    return margin < edge && margin >= edge - half_a_digit;
-  });
-  return rounds_over ? fine : usual;
+  constexpr int finest = 12; // as fine as verdicts are given
+  int digits_shown = usual;
+  const auto rounded = [&] { return QString::number(margin, 'g', digits_shown).toDouble(); };
+  while (digits_shown < finest && verdict_of(rounded()) != verdict_of(margin)) {
+    ++digits_shown;
+  }
+  return digits_shown;
 }
 
 QString concern_text(const Concern& concern, const FileUnits& units) {

@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace feedwright {
 
@@ -33,11 +34,8 @@ void TrainView::mousePressEvent(QMouseEvent* event) {
     const bool figure = plan().figure_at(in_plan(event->position())) != nullptr;
     const PlannedPart chosen = *part;
     // The form takes the keyboard for a field; a figure here is about to be typed over here.
-    const bool own = !figure && drag_ == Drag::none;
-    choose(chosen.slot, own ? chosen.member : QString());
-    if (own) {
-      emit part_pressed();
-    }
+    choose(chosen.slot, figure || drag_ != Drag::none ? QString() : chosen.member);
+    pressed_part_ = true;
   }
 }
 
@@ -103,6 +101,9 @@ void TrainView::mouseReleaseEvent(QMouseEvent* event) {
     pulley_chosen_ = true;
     refresh_read_out();
     describe();
+  }
+  if (std::exchange(pressed_part_, false) && !moved_) {
+    emit part_pressed();
   }
   drag_ = Drag::none;
   show_cursor(event->position());

@@ -122,10 +122,11 @@ private:
   QPointF pan_;
 
   Drag drag_ = Drag::none;
-  bool moved_ = false;  ///< since the button went down
-  QPointF pressed_;     ///< in the widget's coordinates
-  QPointF grip_;        ///< what was dragged, where it was then, in its own coordinates
-  int drag_number_ = 0; ///< moves of one drag are one step of Undo
+  bool moved_ = false;        ///< since the button went down
+  bool pressed_part_ = false; ///< when the button went down
+  QPointF pressed_;           ///< in the widget's coordinates
+  QPointF grip_;              ///< what was dragged, where it was then, in its own coordinates
+  int drag_number_ = 0;       ///< moves of one drag are one step of Undo
   std::size_t pulley_ = 0;
   bool pulley_chosen_ = false;
   QString file_path_;

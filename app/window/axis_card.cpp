@@ -48,7 +48,7 @@ public:
     case FindingCode::near_whip: return tr("runs near whip");
     case FindingCode::nut_near_shaft_frequency: return tr("screw may shake");
     case FindingCode::bus_over_limit: return tr("braking lifts the supply");
-    case FindingCode::stall_at_rest: return tr("stalls from rest");
+    case FindingCode::stall_at_rest: return tr("may stall from rest");
     default: return tr("danger");
     }
   }

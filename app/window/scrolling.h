@@ -5,6 +5,7 @@
 
 namespace feedwright {
 
+/// An area of that name about a widget.
 inline SteadyArea* scrolling(QWidget* inside, const QString& name) {
   auto* area = new SteadyArea;
   area->setObjectName(name);

@@ -122,7 +122,8 @@ struct SheetAxis {
   std::string name;
   std::vector<SheetInputs> inputs;
   std::vector<SheetResult> results; ///< all, in their declared order
-  std::vector<Limit> limits;        ///< those that apply: by scale, each from the lowest up
+  std::vector<Limit>
+      limits; ///< those that apply: by scale, from what allows least or has least to spare
   std::vector<LimitId> not_applying;
   std::optional<LimitId> governing;        ///< of feed
   std::optional<LimitId> governing_thrust; ///< of axial force

@@ -33,19 +33,6 @@ bool stretch(Screw& screw, const Screw& given, Length span) {
   return true;
 }
 
-/// Limits of feed that are known to stop it, the lowest first.
-std::vector<FeedStop> known_stops(const AxisResults& results) {
-  std::vector<FeedStop> stops;
-  for (const LimitDescriptor& about : limit_descriptors()) {
-    const Limit& limit = results.limit(about.id);
-    if (about.scale == LimitScale::feed && limit.applies && limit.reached && !limit.at_least) {
-      stops.push_back({about.id, typed<Velocity>(*limit.reached)});
-    }
-  }
-  std::ranges::stable_sort(stops, {}, &FeedStop::feed);
-  return stops;
-}
-
 void take_feeds(FeedsOverSpan& curves, const std::vector<FeedStop>& stops, Length span) {
   for (const FeedStop& stop : stops) {
     const auto curve = std::ranges::find(curves.limits, stop.id, &FeedOverSpan::id);
@@ -56,13 +43,15 @@ void take_feeds(FeedsOverSpan& curves, const std::vector<FeedStop>& stops, Lengt
   }
 }
 
-/// Known limits of another kind than feed, by whether they are over.
+/// Known limits of another kind than feed, by whether they are over. What an acceleration or a load
+/// case lacks at the wanted feed a limit of feed says already.
 std::vector<LimitId> others_that_are(const AxisResults& results, bool over) {
   std::vector<LimitId> found;
   for (const LimitDescriptor& about : limit_descriptors()) {
     const Limit& limit = results.limit(about.id);
-    if (about.scale != LimitScale::feed && limit.margin &&
-        (limit.verdict == Verdict::over) == over) {
+    const bool said = about.scale == LimitScale::feed || about.id == LimitId::acceleration ||
+                      about.id == LimitId::load_cases;
+    if (!said && limit.margin && (limit.verdict == Verdict::over) == over) {
       found.push_back(about.id);
     }
   }
@@ -109,11 +98,13 @@ public:
     if (!results) {
       return least;
     }
-    if (const auto stops = known_stops(*results); !stops.empty()) {
+    if (const auto stops = feed_stops(*results); !stops.empty()) {
       least = number(stops.front().feed / feed_) - edge;
     }
     for (const LimitId id : held_) {
-      least = std::min(least, results->limit(id).margin.value_or(least) - edge);
+      if (const auto& margin = results->limit(id).margin) {
+        least = std::min(least, *margin - edge);
+      }
     }
     return least;
   }
@@ -122,10 +113,9 @@ public:
   LongestScrew what_is_over(Length span) {
     LongestScrew made;
     if (const auto results = longer_.at(span)) {
-      made.stops = known_stops(*results);
-      std::erase_if(made.stops, [&](const FeedStop& stop) {
-        return verdict_of(number(stop.feed / feed_)) != Verdict::over;
-      });
+      made.stops = feed_stops(*results);
+      std::erase_if(made.stops,
+                    [&](const FeedStop& stop) { return verdict_at(stop, feed_) != Verdict::over; });
       made.others = others_that_are(*results, true);
       std::erase_if(made.others,
                     [&](LimitId id) { return std::ranges::find(held_, id) == held_.end(); });
@@ -157,7 +147,7 @@ FeedsOverSpan feed_limits_over_span(const Machine& machine, const Axis& axis, Le
   for (int i = 0; i < count; ++i) {
     const Length span = along(from, to, i, count);
     if (const auto results = longer.at(span)) {
-      take_feeds(curves, known_stops(*results), span);
+      take_feeds(curves, feed_stops(*results), span);
     }
   }
   std::erase_if(curves.limits, [](const FeedOverSpan& curve) { return curve.points.empty(); });

@@ -5,6 +5,7 @@
 // stretched.
 
 #include "machine/machine.h"
+#include "sizing/feed_stops.h"
 #include "sizing/results.h"
 
 #include <optional>
@@ -29,17 +30,13 @@ struct FeedsOverSpan {
 /// Empty without a screw.
 FeedsOverSpan feed_limits_over_span(const Machine&, const Axis&, Length from, Length to, int count);
 
-struct FeedStop {
-  LimitId id;
-  Velocity feed;
-};
 struct LongestScrew {
   std::optional<Length> span; ///< between bearings; nothing where no length is the last
   /// What is below the feed from there on, the lowest first: without a span at every length that
-  /// holds the travel, or, with no other limit either, at none.
+  /// holds the travel, or, if empty, at none.
   std::vector<FeedStop> stops;
   /// Limits of another kind, such as buckling, that are over from there on, though not on the
-  /// shortest screw that holds the travel.
+  /// shortest screw that holds the travel; none without a span.
   std::vector<LimitId> others;
 };
 /// The longest screw that every known limit allows the feed, and that brings no other limit over

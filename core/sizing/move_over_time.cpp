@@ -14,7 +14,9 @@ constexpr double boundless = 1e6;
 
 MoveMoment moment(const SizingState<NoWorking>& s, Time time, const MoveState& state) {
   const auto torque = [&](double up) {
-    const Force steady = s.friction + up * s.gravity;
+    // What is left of weight and counterbalance is kept without its sense.
+    const double against = s.out.overbalanced ? -up : up;
+    const Force steady = s.friction + against * s.gravity;
     return Torque(moving_torque(s, state.acceleration, steady));
   };
   return {time,
@@ -23,34 +25,38 @@ MoveMoment moment(const SizingState<NoWorking>& s, Time time, const MoveState& s
           state.acceleration,
           torque(1.0),
           torque(-1.0),
-          s.motor.usable(state.velocity / s.motor_travel, Duty::short_time)};
+          s.motor.usable(state.velocity / s.motor_travel, Duty::short_time),
+          s.motor.torque(state.velocity / s.motor_travel, Duty::short_time)};
 }
 
-double reserve_of(const std::optional<Torque>& usable, Torque asked) {
-  const Torque size = abs(asked);
-  if (!usable) {
-    return 0.0;
-  }
-  return size > *usable / boundless ? number(*usable / size) : boundless;
+double reserve_of(Torque usable, Torque asked) {
+  return asked > usable / boundless ? number(usable / asked) : boundless;
 }
 
-void find_hardest(MoveOverTime& move) {
+void find_pressed(MoveOverTime& move) {
   double least = boundless;
   for (std::size_t i = 0; i < move.moments.size(); ++i) {
     const MoveMoment& at = move.moments[i];
-    for (const bool up : {true, false}) {
-      const double reserve = reserve_of(at.usable, up ? at.up : at.down);
-      if (reserve < least) {
-        least = reserve;
-        move.hardest = {i, up};
-      }
-      if (!move.stalls && verdict_of(reserve) == Verdict::over) {
-        move.stalls = {i, up};
-      }
+    if (!at.usable || !at.whole) {
+      move.unknown = move.unknown.value_or(i);
+      continue;
+    }
+    const bool up = abs(at.up) >= abs(at.down);
+    const Torque asked = abs(up ? at.up : at.down);
+    const double reserve = reserve_of(*at.usable, asked);
+    if (reserve < least) {
+      least = reserve;
+      move.hardest = {i, up};
+    }
+    if (!move.lacks && verdict_of(reserve) == Verdict::over) {
+      move.lacks = PressedMoment{i, up};
+    }
+    if (!move.stalls && verdict_of(reserve_of(*at.whole, asked)) == Verdict::over) {
+      move.stalls = PressedMoment{i, up};
     }
   }
   move.reserve = as_ratio(least);
-  move.verdict = verdict_of(least);
+  move.verdict = move.unknown && !move.lacks ? Verdict::open : verdict_of(least);
 }
 
 } // namespace
@@ -83,7 +89,7 @@ std::optional<MoveOverTime> move_over_time(const Machine& machine, const Axis& a
     }
     began += segment.duration;
   }
-  find_hardest(move);
+  find_pressed(move);
   return move;
 }
 

@@ -186,6 +186,15 @@ TEST_CASE("what is asked for comes in sight where study and fields share a place
   settle();
   CHECK(shown.document().selection().slot == PartSlot::drive);
   CHECK(sees("fields_panel"));
+  // And one that could be dragged, but was not.
+  for (int press = 0; press < 2; ++press) {
+    shown.trigger("study_0");
+    QTest::mouseClick(&train, Qt::LeftButton, {},
+                      train.area_of(PartSlot::carriage).center().toPoint());
+    settle();
+    CHECK(shown.document().selection().slot == PartSlot::carriage);
+    CHECK(sees("fields_panel"));
+  }
   // To find a field from the study.
   shown.trigger("study_0");
   CHECK(sees("studies_view"));

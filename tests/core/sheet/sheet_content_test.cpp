@@ -171,16 +171,22 @@ TEST_CASE("the sheet's first page wants of the axial force what its own limit is
 }
 
 TEST_CASE("where limits of force have targets of their own, what governs stands first") {
-  for (const DriveLayout layout : {DriveLayout::one, DriveLayout::two_motors}) {
-    Machine machine = ordinary_router();
-    machine.axes.front().sides.layout = layout;
-    const SheetAxis axis = sheet_of(machine).axes.front();
-    const auto first = std::ranges::find_if(axis.limits, [](const Limit& limit) {
-      return descriptor(limit.id).scale == LimitScale::thrust;
-    });
-    REQUIRE(first != axis.limits.end());
-    CHECK(first->id == axis.governing_thrust);
-  }
+  Machine machine = ordinary_router();
+  Axis& axis = machine.axes.front();
+  BeltLoopDrive loop;
+  loop.belt_teeth = 250;
+  axis.transmission = loop;
+  axis.sides.layout = DriveLayout::one_motor; // the motor pushes both screws, each its half
+  const SheetAxis page = sheet_of(machine).axes.front();
+  std::vector<Limit> forces;
+  std::ranges::copy_if(page.limits, std::back_inserter(forces), [](const Limit& limit) {
+    return descriptor(limit.id).scale == LimitScale::thrust && limit.margin;
+  });
+  REQUIRE(forces.size() > 2);
+  REQUIRE(std::ranges::any_of(
+      forces, [&](const Limit& limit) { return limit.wanted->si != forces.front().wanted->si; }));
+  CHECK(forces.front().id == page.governing_thrust);
+  CHECK(std::ranges::is_sorted(forces, {}, [](const Limit& limit) { return *limit.margin; }));
 }
 
 TEST_CASE("some limit is over when more feed is wanted than the screw can turn") {

@@ -188,21 +188,53 @@ TEST_CASE("the hardest moment of a long level move is the results' at the wanted
   }
 }
 
-TEST_CASE("a move stalls in the first moment that asks more than there is, or in none") {
+TEST_CASE("a move lacks and stalls in the first moment that asks more, or in none") {
   Machine machine = ordinary_router();
-  for (const double acceleration : {0.5, 4.0, 40.0}) {
-    want(machine.axes[0], 3_m_per_min, from_si<Acceleration>(acceleration), 100_N);
-    const auto move = move_over_time(machine, machine.axes[0], 700_mm, 120);
-    REQUIRE(move);
-    const auto lacks = [](const MoveMoment& at) {
-      return !at.usable || std::max(abs(at.up), abs(at.down)) > *at.usable;
-    };
-    const auto first = std::ranges::find_if(move->moments, lacks);
-    REQUIRE(move->stalls.has_value() == (first != move->moments.end()));
-    CHECK(move->stalls.has_value() == (move->verdict == Verdict::over));
-    CHECK((!move->stalls || std::ptrdiff_t(move->stalls->at) == first - move->moments.begin()));
-    CHECK((!move->stalls || move->stalls->at <= move->hardest.at));
+  machine.axes[0].basics.incline = Finite<Angle>::of(from_si<Angle>(0.5));
+  int lacked = 0;
+  int stalled = 0;
+  // Without a counterbalance going up is harder, with one far too strong going down.
+  for (const double counterbalance : {0.0, 600.0}) {
+    machine.axes[0].carriage.counterbalance =
+        NonNegative<Force>::of(from_si<Force>(counterbalance));
+    for (const double acceleration : {0.5, 4.0, 8.0, 40.0}) {
+      INFO(counterbalance << " N, " << acceleration << " m/s²");
+      want(machine.axes[0], 3_m_per_min, from_si<Acceleration>(acceleration), 100_N);
+      const auto move = move_over_time(machine, machine.axes[0], 700_mm, 120);
+      REQUIRE(move);
+      const auto first = [&](std::optional<Torque> MoveMoment::*has) {
+        return std::ranges::find_if(move->moments,
+                                    [has](const MoveMoment& at) {
+                                      return std::max(abs(at.up), abs(at.down)) > *(at.*has);
+                                    }) -
+               move->moments.begin();
+      };
+      const auto at = [&](const std::optional<PressedMoment>& pressed) {
+        return pressed ? std::ptrdiff_t(pressed->at) : std::ssize(move->moments);
+      };
+      CHECK(at(move->lacks) == first(&MoveMoment::usable));
+      CHECK(at(move->stalls) == first(&MoveMoment::whole));
+      CHECK(move->lacks.has_value() == (move->verdict == Verdict::over));
+      CHECK((!move->lacks || move->lacks->upwards == (counterbalance == 0.0)));
+      lacked += move->lacks ? 1 : 0;
+      stalled += move->stalls ? 1 : 0;
+    }
   }
+  CHECK(stalled > 0);
+  CHECK(lacked > stalled);
+}
+
+TEST_CASE("past the end of the motor's curve a move is open, not stalled") {
+  Machine machine = ordinary_router();
+  const AxisResults results = sized(machine);
+  const Velocity end = typed<Velocity>(*results.limit(LimitId::motor_speed).reached);
+  want(machine.axes[0], end * 1.1, 0.1_m_per_s2, 1_N);
+  const auto move = move_over_time(machine, machine.axes[0], 4_m, 120);
+  REQUIRE(move);
+  REQUIRE(move->unknown);
+  CHECK(move->moments[*move->unknown].feed > end);
+  CHECK_FALSE(move->stalls);
+  CHECK(move->verdict == (move->lacks ? Verdict::over : Verdict::open));
 }
 
 TEST_CASE("a move wants a feed and an acceleration, and a way") {

@@ -956,10 +956,6 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <translation>Achsen</translation>
     </message>
     <message>
-        <source>Step rate</source>
-        <translation>Schrittfrequenz</translation>
-    </message>
-    <message>
         <source>Supply power</source>
         <translation>Netzteilleistung</translation>
     </message>
@@ -974,6 +970,10 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     <message>
         <source>Step rate reads</source>
         <translation>Schrittfrequenz ist</translation>
+    </message>
+    <message>
+        <source>Step rate, feed reached</source>
+        <translation>Schrittfrequenz bei erreichtem Vorschub</translation>
     </message>
 </context>
 <context>
@@ -2420,6 +2420,11 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <comment>what governs now, feed, length, names of limits of another kind</comment>
         <translation>%1; die längste Spindel für %2 ist %3, darüber wäre %4 über.</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>verdict with its sign, limit with its value</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>SwapWords</name>
@@ -2509,10 +2514,6 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <translation>Rückgespeiste Energie</translation>
     </message>
     <message>
-        <source>Steps at top feed</source>
-        <translation>Schritte bei höchstem Vorschub</translation>
-    </message>
-    <message>
         <source>All</source>
         <translation>Alle</translation>
     </message>
@@ -2553,6 +2554,10 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     <message>
         <source>%1 of capacitance keep the bus at its voltage limit when all axes brake at once.</source>
         <translation>Mit %1 Kapazität bleibt der Zwischenkreis an seiner Spannungsgrenze, wenn alle Achsen zugleich bremsen.</translation>
+    </message>
+    <message>
+        <source>Steps at the feed reached</source>
+        <translation>Schritte bei erreichtem Vorschub</translation>
     </message>
 </context>
 <context>

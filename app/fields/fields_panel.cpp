@@ -217,6 +217,17 @@ void FieldsPanel::rebuild() {
   filter_->clear();
   chooser_->refresh();
   help_->setText(words::part_guide(document_.selection().slot));
+  emit rebuilt(last_stop());
+}
+
+QWidget* FieldsPanel::last_stop() const {
+  QWidget* last = filter_;
+  for (QWidget* at = filter_->nextInFocusChain(); at != filter_; at = at->nextInFocusChain()) {
+    if (form_->isAncestorOf(at) && (at->focusPolicy() & Qt::TabFocus) != 0) {
+      last = at;
+    }
+  }
+  return last;
 }
 
 void FieldsPanel::take_listed_part(PartSlot slot, const ListedPart& part) {

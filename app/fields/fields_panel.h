@@ -34,6 +34,8 @@ public:
 signals:
   /// More is wanted to be known of a field: F1 was pressed in it.
   void help_wanted(feedwright::PartSlot slot, const QString& member);
+  /// Its fields are new widgets; Tab stops last at that one.
+  void rebuilt(QWidget* last);
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -46,6 +48,7 @@ private:
   void keep_typed(bool of_axes);
   void take_listed_part(PartSlot slot, const ListedPart& part);
   void rebuild();
+  QWidget* last_stop() const;
   void show_help(const FieldRow& row);
   void focus_member();
   void leave_filter();

@@ -297,6 +297,8 @@ void PartPicker::choose(int index) {
   if (chosen >= 0) {
     // Typing is over: Undo now takes the part back, not the letters it was found by.
     box_->lineEdit()->setModified(false);
+    // The part says what it is; the box would still say so when it is another again.
+    box_->setCurrentIndex(-1);
     emit picked(shelf_.parts[static_cast<std::size_t>(chosen)].part);
   }
 }

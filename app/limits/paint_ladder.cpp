@@ -129,8 +129,13 @@ private:
       p_.setPen(QPen(look_.rule, u(tick == 0 ? 1.2 : 0.7)));
       draw_upright(x, 0.0);
       if (tick % every == 0) {
-        write(QRectF(x - u(40), plan_.ticks_top, u(80), plan_.line), Qt::AlignHCenter,
-              number_text(value, 3), look_.faint_ink);
+        // Whole also where the scale ends with the ladder.
+        const QString number = number_text(value, 3);
+        const double width = metrics_.width(number) + u(2);
+        const double left =
+            std::max(rect_.left(), std::min(x - width / 2.0, rect_.right() - width));
+        write(QRectF(left, plan_.ticks_top, width, plan_.line), Qt::AlignHCenter, number,
+              look_.faint_ink);
       }
     }
   }

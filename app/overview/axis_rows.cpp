@@ -47,8 +47,8 @@ public:
     steps(figures);
     set_up_column(tr("Top feed, limits clear"), Kind::velocity, "m/min", figures, &SetUp::top_feed);
     set_up_column(tr("Acceleration"), Kind::acceleration, "m/s²", figures, &SetUp::acceleration);
-    column(tr("Step rate"), Kind::frequency, "kHz", &AxisTally::top_step_rate, std::nullopt,
-           LimitId::step_rate);
+    column(tr("Step rate, feed reached"), Kind::frequency, "kHz", &AxisTally::top_step_rate,
+           std::nullopt, LimitId::step_rate);
     limit_column();
     return std::move(out_);
   }

@@ -296,4 +296,11 @@ void RemediesView::set_quiet(bool quiet) {
   emit height_wanted(quiet ? 0 : usual_height());
 }
 
+void RemediesView::follow(QWidget* before) {
+  for (QWidget* stop : QWidgetList{limits_, take_back_} + list_->stops()) {
+    setTabOrder(before, stop);
+    before = stop;
+  }
+}
+
 } // namespace feedwright

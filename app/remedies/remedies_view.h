@@ -35,6 +35,9 @@ public:
   /// The remedies that are shown, row by row.
   const std::vector<Remedy>& shown() const { return remedies_; }
 
+  /// Puts its stops of Tab behind another of the window.
+  void follow(QWidget* before);
+
   /// An edit has been made since the rows were.
   bool is_waiting() const { return after_painting_.isActive(); }
 

@@ -37,6 +37,10 @@ void RemedyList::put_above(QWidget& head) {
   }
 }
 
+QWidgetList RemedyList::stops() const {
+  return {rows_.begin(), rows_.end()};
+}
+
 RemedyRow& RemedyList::row(std::size_t index) {
   while (rows_.size() <= index) {
     auto* made = new RemedyRow(widget());

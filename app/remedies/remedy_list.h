@@ -19,6 +19,8 @@ public:
   explicit RemedyList(QWidget* parent);
 
   void show_rows(std::vector<RemedyText> texts);
+  /// Rows, shown or not, from the top down.
+  QWidgetList stops() const;
   /// Takes in what is to scroll with the rows, above them.
   void put_above(QWidget& head);
 

@@ -22,7 +22,7 @@ public:
   }
   static QStringList share_heads() {
     return {tr("Axis"),         tr("Motors"),          tr("Power"),
-            tr("Heat at rest"), tr("Energy returned"), tr("Steps at top feed")};
+            tr("Heat at rest"), tr("Energy returned"), tr("Steps at the feed reached")};
   }
   static QString all() { return tr("All"); }
   static QString at_least(const QString& value) { return tr("at least %1").arg(value); }

@@ -32,7 +32,7 @@ LengthenRow::LengthenRow(MachineDocument& document, QWidget* parent)
 void LengthenRow::show_axis() {
   if (document_.selection().axis != axis_) {
     axis_ = document_.selection().axis;
-    editor().clear();
+    editor().setText({}); // unlike clear() it leaves no typing to go back to
   }
   judge();
 }
@@ -93,7 +93,7 @@ void LengthenRow::lengthen() {
   }
   const QString length = words::quantity(any(abs(*by)), unit_of(document_.units()).symbol, 6);
   const QString letter = text_of(machine.axes[axis_].basics.letter);
-  editor().clear();
+  editor().setText({}); // unlike clear() it leaves no typing to go back to
   document_.edit(*std::move(changed), *by > Length()
                                           ? tr("lengthen axis %1 by %2").arg(letter, length)
                                           : tr("shorten axis %1 by %2").arg(letter, length));

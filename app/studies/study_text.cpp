@@ -57,12 +57,27 @@ public:
     return tr("%1 up to %2 %3", "region, number, unit").arg(name, number_text(value, 3), unit);
   }
 
+  static QString by(const QString& verdict, const QString& limit) {
+    return tr("%1: %2", "verdict with its sign, limit with its value").arg(verdict, limit);
+  }
   static QString signed_text(Verdict verdict, const QString& text) {
     return verdict == Verdict::open
                ? text
                : tr("%1 %2", "sign of a margin, text").arg(words::verdict_sign(verdict), text);
   }
 };
+
+/// Where another limit has ended what reads clear, or all of it: how it reads, and by which.
+QString past_stop(const StudyPanel& panel, double x) {
+  const auto past = [x](const StudyBand& band) { return band.x.empty() || x > band.x.back(); };
+  const auto stop = std::ranges::find_if(
+      panel.lines, [](const StudyLine& line) { return line.upright && !line.target; });
+  const auto open = std::ranges::find_if_not(panel.bands, past);
+  if (stop == panel.lines.end() || panel.bands.empty() || open == panel.bands.begin()) {
+    return {};
+  }
+  return Words::by(open == panel.bands.end() ? panel.over_word : open->label, stop->label);
+}
 
 void read_panel(const StudyPanel& panel, double x, QStringList& parts) {
   for (const StudyCurve& curve : panel.curves) {
@@ -77,10 +92,8 @@ void read_panel(const StudyPanel& panel, double x, QStringList& parts) {
       parts << Words::up_to(band.label, *high, panel.y_unit);
     }
   }
-  const auto past = [x](const StudyBand& band) { return band.x.empty() || x > band.x.back(); };
-  if (!panel.bands.empty() && std::ranges::all_of(panel.bands, past)) {
-    parts << panel.over_word; // another limit has ended them
-    parts.removeAll(QString());
+  if (const QString word = past_stop(panel, x); !word.isEmpty()) {
+    parts << word;
   }
 }
 

@@ -102,6 +102,7 @@ void MainWindow::make_views() {
       [this](QWidget& parent) { return files_->prompts().table_to_import(&parent); });
   auto* remedies = new RemediesView(*document_, fields_->shelf(), this);
   connect(limits_, &LimitsView::limit_chosen, remedies, &RemediesView::choose);
+  connect(fields_, &FieldsPanel::rebuilt, remedies, &RemediesView::follow);
   banner_ = new Banner(this);
 
   machine_ = new MachineView(*document_, this);

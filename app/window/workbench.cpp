@@ -66,10 +66,8 @@ void Workbench::open_first(const QString& path) {
     return;
   }
   if (!path.isEmpty()) {
+    first.show_start_page(); // behind what is said of a file that cannot be read
     first.open_files({path});
-    if (first.is_pristine()) {
-      first.show_start_page();
-    }
     return;
   }
   // Nobody asked for the last file by name: if it is gone, or open in another run of the program,

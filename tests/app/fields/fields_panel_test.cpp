@@ -4,6 +4,7 @@
 
 #include "fields/field_section.h"
 #include "fields/fields_panel.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 #include "text/field_guide.h"
 #include "text/words.h"
@@ -285,6 +286,36 @@ TEST_CASE("Tab walks through the whole form from top to bottom") {
     at = shown.window->focusWidget();
   }
   CHECK(editors == fields.size());
+}
+
+TEST_CASE("Tab goes from finding a field to the fields, and then to what would do") {
+  Shown shown(feedwright::testing::machine_in("/sample-machines/", "plank-router"));
+  for (const PartSlot slot : {PartSlot::drive, PartSlot::motor, PartSlot::drive}) {
+    shown.document().select({0, slot, {}});
+    QCoreApplication::processEvents();
+    const QWidget& fields = shown.find("fields_panel");
+    const QWidget& remedies = shown.find("remedies_view");
+    QWidget* at = &shown.find("field_filter");
+    int of_fields = 0;
+    do {
+      at = at->nextInFocusChain();
+      of_fields += fields.isAncestorOf(at) && at->isVisible() ? 1 : 0;
+    } while (!remedies.isAncestorOf(at) || !at->isVisible() ||
+             (at->focusPolicy() & Qt::TabFocus) == 0);
+    CHECK(of_fields > 15);
+  }
+}
+
+TEST_CASE("a part taken from a list leaves the list's box as it was") {
+  Shown shown(feedwright::testing::machine_in("/sample-machines/", "plank-router"));
+  auto& box = shown.find<QComboBox>("part_picker");
+  REQUIRE(box.count() > 3);
+  const Machine before = shown.document().machine();
+  box.setCurrentIndex(2);
+  emit box.activated(2);
+  QCoreApplication::processEvents();
+  REQUIRE(shown.document().machine() != before);
+  CHECK(shown.find<QComboBox>("part_picker").currentText().isEmpty());
 }
 
 TEST_CASE("what is typed on a section's head goes into the section's first field") {

@@ -128,6 +128,15 @@ TEST_CASE("over feed nothing reads clear or close past what another limit allows
   CHECK(there->value == Approx(4545.0 / 5.0).epsilon(1e-3));
 }
 
+TEST_CASE("read off past what another limit allows, the limit is told") {
+  const StudyFigure figure =
+      figure_of(Study::acceleration, machine_in("/sample-machines/", "plank-router"));
+  const auto at = [&](double feed) { return read_out(figure, feed).toStdString(); };
+  CHECK_THAT(at(2.0), !Catch::Contains("whip"));
+  CHECK_THAT(at(4.2), Catch::EndsWith("◑ close: whip 4.55 m/min"));
+  CHECK_THAT(at(5.5), Catch::EndsWith("▲ over: whip 4.55 m/min"));
+}
+
 TEST_CASE("a load case that asks what is wanted shares its mark") {
   const StudyFigure figure =
       figure_of(Study::thrust, machine_in("/tests/machines/", "slaved-gantry"));

@@ -96,6 +96,18 @@ TEST_CASE("samples of the start page open as machines without a file, with a fir
   CHECK(RecentFiles::paths() == QStringList{own.files().path("own.feedwright")});
 }
 
+TEST_CASE("a file that cannot be read leaves the start page where it was") {
+  const OwnFolders own;
+  const QString bad = own.files().put("bad.feedwright", "{\"format\": \"nothing of ours\"}");
+  Running run;
+  REQUIRE(run.window().is_on_start_page());
+  run.answers.path = bad;
+  run.trigger("open");
+  run.settle();
+  CHECK_FALSE(run.answers.told.isEmpty());
+  CHECK(run.window().is_on_start_page());
+}
+
 TEST_CASE("the start page can be called up and left again, and nothing is lost by it") {
   const OwnFolders own;
   Running run;

@@ -106,6 +106,8 @@ void HelpWindow::make_bar() {
   auto* leave = new QShortcut(QKeySequence::Cancel, this);
   connect(leave, &QShortcut::activated, this,
           [this] { search_->text().isEmpty() ? hide() : search_->clear(); });
+  auto* away = new QShortcut(QKeySequence::Close, this);
+  connect(away, &QShortcut::activated, this, &QWidget::hide);
 }
 
 void HelpWindow::put_words() {

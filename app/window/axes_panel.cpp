@@ -7,6 +7,7 @@
 
 #include <QListWidget>
 #include <QMimeData>
+#include <QMouseEvent>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -25,6 +26,17 @@ public:
   }
 
 protected:
+  /// Beside the cards there is nothing to choose: what is shown stays marked.
+  void mousePressEvent(QMouseEvent* event) override {
+    if (itemAt(event->pos()) != nullptr) {
+      QListWidget::mousePressEvent(event);
+    }
+  }
+  /// The narrower, the higher the cards are.
+  void resizeEvent(QResizeEvent* event) override {
+    QListWidget::resizeEvent(event);
+    scheduleDelayedItemsLayout();
+  }
   QStringList mimeTypes() const override { return {QLatin1String(axis_mime_type)}; }
   QMimeData* mimeData(const QList<QListWidgetItem*>& items) const override {
     const auto axis = items.isEmpty() ? -1 : row(items.constFirst()) - 1;

@@ -226,8 +226,11 @@ QSize AxisCardDelegate::sizeHint(const QStyleOptionViewItem& option,
   constexpr int least_width = 160;
   const auto card = index.data(Qt::UserRole).value<AxisCard>();
   const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-  const int width = std::max(view != nullptr ? view->viewport()->width() : 0, least_width);
-  const qreal room = width - 2.0 * (margin + padding) - letter_room(card, option.font);
+  // In the width it is painted in, which a narrow window makes less than it wants.
+  const int width = view != nullptr ? view->viewport()->width() : least_width;
+  constexpr qreal least_room = 20.0;
+  const qreal room =
+      std::max(least_room, width - 2.0 * (margin + padding) - letter_room(card, option.font));
   const auto lines = double(CardLines(card, option.font, room).lines().size());
   const qreal height = line_height(option.fontMetrics);
   const qreal text = card.letter.isEmpty()

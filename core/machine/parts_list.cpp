@@ -255,14 +255,24 @@ bool fits(ListedKind kind, PartSlot slot) {
   return about(kind).slot == slot || (kind == ListedKind::belt && slot == PartSlot::drive);
 }
 
-/// What the part before had from its list is not the new part's: open again, or the preset.
+/// Figures of a part that its builder chooses, whichever part it is.
+bool is_chosen(std::string_view member) {
+  static constexpr std::string_view chosen[] = {
+      "nuts", "preload", "blocks", "drive_current", "drive_current_reading", "closed_loop"};
+  return std::ranges::find(chosen, member) != std::end(chosen);
+}
+
+/// What the part before had from its list, or was measured on it, is not the new part's: open
+/// again, or the preset. What was chosen stays.
 void give_up_listed(Machine& machine, std::size_t axis, PartSlot slot, ListedKind kind) {
   Machine fresh;
   fresh.axes.resize(1);
   set_part_type(fresh, 0, slot, part_type(machine, axis, slot));
   for (const std::string_view member : bought_figures(kind)) {
     const auto field = field_of(machine, axis, slot, member);
-    if (!field || field->note.origin != Origin::part_list) {
+    const bool of_part = field && (field->note.origin == Origin::part_list ||
+                                   (field->note.origin == Origin::entered && !is_chosen(member)));
+    if (!of_part) {
       continue;
     }
     if (field->info.presence == Presence::open) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/axis_clip.h"
 #include "machine/machine_file.h"
+#include "support/machine_files.h"
 #include "support/window.h"
 
 #include <QClipboard>
@@ -214,4 +215,27 @@ TEST_CASE("the history lists every edit, and a click goes back to it") {
   list.setCurrentIndex(list.model()->index(1, 0));
   CHECK(shown.document().undo_stack()->index() == 1);
   CHECK_FALSE(list.accessibleName().isEmpty());
+}
+
+TEST_CASE("a click beside the cards leaves the axis marked that is shown") {
+  Shown shown;
+  auto& list = shown.find<QListWidget>("axes_list");
+  REQUIRE(list.selectedItems().size() == 1);
+  const QPoint below(list.viewport()->width() / 2, list.viewport()->height() - 4);
+  REQUIRE(list.itemAt(below) == nullptr);
+  QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, below);
+  CHECK(list.selectedItems().size() == 1);
+}
+
+TEST_CASE("in a narrow window a card is as high as its words and its feed") {
+  Shown shown(feedwright::testing::machine_in("/sample-machines/", "plank-router"));
+  auto& list = shown.find<QListWidget>("axes_list");
+  const int usual = list.visualItemRect(list.item(1)).height();
+  list.setFixedWidth(110);
+  for (int turn = 0; turn < 4; ++turn) {
+    QCoreApplication::processEvents();
+  }
+  CHECK(list.viewport()->width() <= 110);
+  CHECK(list.visualItemRect(list.item(1)).height() > usual);
+  CHECK(list.visualItemRect(list.item(2)).top() >= list.visualItemRect(list.item(1)).bottom());
 }

@@ -231,12 +231,15 @@ TEST_CASE("figures the part before had from its list do not pass for the new par
   CHECK(field("starts").note.origin == Origin::preset);
   CHECK(field("starts").value == FieldValue(std::int64_t{1}));
   CHECK(field("bearing_drag").note.origin == Origin::part_list);
-  // What somebody has typed stays theirs.
+  // What was measured on the old nut is not the new one's either; what was chosen stays.
   machine = entered;
-  set("backlash", any(from_si<Length>(50e-6)), Origin::entered);
+  set("backlash", any(from_si<Length>(2e-6)), Origin::entered);
+  set("preload", any(from_si<Force>(300.0)), Origin::entered);
+  set("span", any(from_si<Length>(0.8)), Origin::entered);
   REQUIRE(take_part(machine, 0, PartSlot::drive, *screw));
-  CHECK(field("backlash").value == FieldValue(any(from_si<Length>(50e-6))));
-  CHECK(field("backlash").note.origin == Origin::entered);
+  CHECK(std::holds_alternative<std::monostate>(field("backlash").value));
+  CHECK(field("preload").value == FieldValue(any(from_si<Force>(300.0))));
+  CHECK(field("span").value == FieldValue(any(from_si<Length>(0.8))));
 }
 
 TEST_CASE("what stands beside a part's figures names the row they are from") {

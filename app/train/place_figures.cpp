@@ -81,6 +81,9 @@ void place_figures(TrainPlan& plan, const TrainGeometry& train, const TextMeasur
     std::optional<FigureFinder> finder;
     if (label != nullptr) {
       finder.emplace(*label, metrics);
+      if (!text.figures.empty()) {
+        plan.captions.push_back({text.figures.front().slot, label->area});
+      }
     }
     for (const TrainFigure& figure : text.figures) {
       QRectF area = finder ? finder->next(figure.shown) : QRectF();

@@ -116,7 +116,7 @@ void TrainView::mouseDoubleClickEvent(QMouseEvent* event) {
     return;
   }
   drag_ = Drag::none;
-  if (const PlannedFigure* figure = plan().figure_at(in_plan(event->position()))) {
+  if (const PlannedFigure* figure = plan().figure_near(in_plan(event->position()))) {
     edit_figure(figure->slot, figure->member);
   }
 }

@@ -181,7 +181,15 @@ const PlannedPart* TrainPlan::part_at(const QPointF& point) const {
       found = &part;
     }
   }
-  return found;
+  if (found != nullptr) {
+    return found;
+  }
+  const auto words = std::ranges::find_if(
+      captions, [&](const PlannedCaption& each) { return each.area.contains(point); });
+  const auto named = words == captions.end()
+                         ? parts.end()
+                         : std::ranges::find(parts, words->slot, &PlannedPart::slot);
+  return named != parts.end() ? &*named : nullptr;
 }
 
 const PlannedFigure* TrainPlan::figure_at(const QPointF& point) const {
@@ -191,6 +199,24 @@ const PlannedFigure* TrainPlan::figure_at(const QPointF& point) const {
     }
   }
   return nullptr;
+}
+
+const PlannedFigure* TrainPlan::figure_near(const QPointF& point) const {
+  const PlannedFigure* near = figure_at(point);
+  const auto words = std::ranges::find_if(
+      captions, [&](const PlannedCaption& each) { return each.area.contains(point); });
+  if (near != nullptr || words == captions.end()) {
+    return near;
+  }
+  double least = HUGE_VAL;
+  for (const PlannedFigure& figure : figures) {
+    const double away = QLineF(figure.area.center(), point).length();
+    if (words->area.contains(figure.area.center()) && !figure.area.isNull() && away < least) {
+      least = away;
+      near = &figure;
+    }
+  }
+  return near;
 }
 
 std::optional<std::size_t> TrainPlan::pulley_at(const QPointF& point,

@@ -49,6 +49,12 @@ struct PlannedFigure {
   QRectF area; ///< of the figure itself; null where the words found no room
 };
 
+/// The whole of a label with figures in it: it stands for its part.
+struct PlannedCaption {
+  PartSlot slot;
+  QRectF area;
+};
+
 /// The end view of a belt loop, seen along the shafts.
 struct LoopPlan {
   double scale = 1.0;
@@ -109,13 +115,16 @@ struct TrainPlan {
   std::vector<PlannedPart> parts;
   std::vector<PlannedLabel> labels;
   std::vector<PlannedFigure> figures;
+  std::vector<PlannedCaption> captions; ///< of labels that have figures
 
   /// Of the arrow round a nut that turns.
   double turning_radius() const { return nut.height() / 2.0 + 7.0 * unit; }
 
-  /// The part at a point: the smallest that holds it.
+  /// The part at a point: the smallest that holds it, else that of the words there.
   const PlannedPart* part_at(const QPointF& point) const;
   const PlannedFigure* figure_at(const QPointF& point) const;
+  /// The figure at a point, or the nearest in the words there.
+  const PlannedFigure* figure_near(const QPointF& point) const;
   /// The loop's pulley at a point of its end view.
   std::optional<std::size_t> pulley_at(const QPointF& point, const LoopDrawing& loop) const;
 };

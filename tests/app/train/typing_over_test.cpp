@@ -55,6 +55,22 @@ TEST_CASE("a figure is typed over where it is drawn, in one step named as the fo
   CHECK(drawn.span_mm() == Approx(900.0));
 }
 
+TEST_CASE("words beside a part stand for it, and their nearest figure opens") {
+  Drawn drawn;
+  drawn.shown.document().select({0, PartSlot::carriage, {}});
+  QCoreApplication::processEvents();
+  // "Ø 16 mm × 5 mm": the sign before the diameter is no figure.
+  const QRectF diameter =
+      drawn.train.area_of_figure(PartSlot::drive, QStringLiteral("nominal_diameter"));
+  const QPoint sign(int(diameter.left()) - 6, int(diameter.center().y()));
+  QTest::mouseClick(&drawn.train, Qt::LeftButton, Qt::NoModifier, sign);
+  CHECK(drawn.shown.document().selection().slot == PartSlot::drive);
+  CHECK_FALSE(drawn.edit.isVisible());
+  QTest::mouseDClick(&drawn.train, Qt::LeftButton, Qt::NoModifier, sign);
+  REQUIRE(drawn.edit.isVisible());
+  CHECK(drawn.edit.accessibleName() == QStringLiteral("nominal diameter"));
+}
+
 TEST_CASE("the editor stands over the figure, within the drawing") {
   Drawn drawn;
   for (const char* member : {"span", "nominal_diameter", "lead", "core_diameter"}) {

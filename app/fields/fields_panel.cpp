@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <utility>
 
 namespace feedwright {
 
@@ -200,7 +201,8 @@ void FieldsPanel::rebuild() {
   }
   built_shape_ = shape();
   built_axis_ = document_.selection().axis;
-  delete form_;
+  // While one is made there is none: a row that gives up a text of a cell that is gone says so.
+  delete std::exchange(form_, nullptr);
   form_ = new FieldsForm({document_, shelf_, ask_for_table_}, document_.selection().axis,
                          shown_slots(), folded_, built_shape_->narrow, scroll_);
   connect(form_, &FieldsForm::row_entered, this, [this](const FieldRow* row) { show_help(*row); });

@@ -176,7 +176,7 @@ TEST_CASE("whatever is done in whatever order, results are fresh, marks true and
   }
 }
 
-// FEEDWRIGHT_SOAK_SECONDS says for how long.
+// FEEDWRIGHT_SOAK_SECONDS says for how long, FEEDWRIGHT_SOAK_SEED which hand.
 TEST_CASE("memory does not grow while somebody works for long") {
   const OwnFolders own;
   const qint64 milliseconds = 1000LL * set_by("FEEDWRIGHT_SOAK_SECONDS", 20);
@@ -184,7 +184,7 @@ TEST_CASE("memory does not grow while somebody works for long") {
       bytes_of(QStringLiteral(FEEDWRIGHT_SOURCE_DIR "/sample-machines/plank-router.feedwright"))));
   const QString path = own.files().put("m.feedwright", start);
   Running run(path);
-  RandomHand hand(run, 1);
+  RandomHand hand(run, unsigned(set_by("FEEDWRIGHT_SOAK_SEED", 1)));
   hand.set_path(path);
   QElapsedTimer clock;
   clock.start();

@@ -55,6 +55,7 @@ void StackKeeper::choose_words() {
 }
 
 bool StackKeeper::names_fit(const QSize& plot) {
+  const QRect before = plot_.viewport();
   plot_.setViewport(QRect(QPoint(), plot));
   for (const auto phase :
        {QCPLayoutElement::upPreparation, QCPLayoutElement::upMargins, QCPLayoutElement::upLayout}) {
@@ -63,7 +64,7 @@ bool StackKeeper::names_fit(const QSize& plot) {
   choose_words();
   constexpr int least_lines = 4;
   const bool fit = lines_up() >= least_lines && sum_named() <= rect_.rect().width();
-  plot_.setViewport(plot_.rect());
+  plot_.setViewport(before);
   return fit;
 }
 

@@ -177,11 +177,11 @@ TEST_CASE("a refused cell whose row is gone meanwhile is given up when its table
   auto& points = std::get<StepperByPoints>(shown.document().machine().axes[0].motor).points;
   const auto last = std::ssize(points) - 1;
   const std::size_t rows = points.size();
+  choose(shown, PartSlot::drive);
   shown.document().pending().keep(
       TypedAt::cell(TypedAt::of(0, PartSlot::motor, "points"), int(last) + 3, 1),
       QStringLiteral("a lot"));
   QCoreApplication::processEvents();
-  choose(shown, PartSlot::drive);
   choose(shown, PartSlot::motor);
   CHECK(shown.document().pending().empty());
   CHECK(std::size_t(shown.find<QTableWidget>("points").rowCount()) >= rows);

@@ -34,6 +34,7 @@ void StudyTableView::show_figure(const StudyFigure& figure) {
   shown_ = as_table(figure);
   setAccessibleDescription(figure.summary);
   setUpdatesEnabled(false);
+  needs_.clear(); // of the table before: filling may resize, which shares width by them
   fill();
   measure();
   share_width();

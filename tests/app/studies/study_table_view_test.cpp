@@ -2,6 +2,7 @@
 
 // The table of a study in a narrow pane with large letters.
 
+#include "studies/study_table_view.h"
 #include "support/painted_study.h"
 #include "support/studies.h"
 #include "support/window.h"
@@ -93,4 +94,22 @@ TEST_CASE("a study's table with room has heads and cells in one line, and again 
   QCoreApplication::processEvents();
   CHECK(one_line());
   CHECK(table.rowHeight(0) == height);
+}
+
+TEST_CASE("a table in any room takes one study's columns after another's") {
+  StudyTableView view;
+  view.show();
+  const Machine machine = feedwright::testing::machine_in("/sample-machines/", "plank-router");
+  for (const QSize size : {QSize(160, 90), QSize(300, 140), QSize(700, 400)}) {
+    view.resize(size);
+    for (const Study first : all_studies) {
+      for (const Study next : all_studies) {
+        view.show_figure(feedwright::testing::figure_of(first, machine));
+        QCoreApplication::processEvents();
+        const StudyFigure figure = feedwright::testing::figure_of(next, machine);
+        view.show_figure(figure);
+        CHECK(view.columnCount() == as_table(figure).head.size());
+      }
+    }
+  }
 }

@@ -94,6 +94,9 @@ public:
   /// Hash of the file's bytes when last read or written; to notice changes by others.
   QString file_fingerprint() const { return fingerprint_; }
 
+  /// What is being typed waits from now on among the pending texts: the views are about to go.
+  void put_typed_aside() { emit typed_moving(true); }
+
 signals:
   /// Machine, faults and results have changed.
   void changed();

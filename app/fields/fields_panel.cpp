@@ -69,11 +69,7 @@ FieldsPanel::FieldsPanel(MachineDocument& document, QWidget* parent)
 }
 
 FieldsPanel::~FieldsPanel() {
-  // What is typed outlives the window: another one, in another language, shows it again.
   handing_in_ = true;
-  if (is_there()) {
-    form_->keep_typed();
-  }
   delete form_;
 }
 

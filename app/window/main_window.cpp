@@ -77,8 +77,17 @@ void MainWindow::watch_document() {
 }
 
 MainWindow::~MainWindow() {
-  // What listens to the document goes first.
   disconnect(qApp, nullptr, this, nullptr);
+  if (document_ != nullptr) { // it may have gone to another window
+    take_views_away();
+  }
+}
+
+/// What listens to the document goes before it does. What is typed outlives the views: those of
+/// another window, in another language, show it again.
+void MainWindow::take_views_away() {
+  document_->put_typed_aside();
+  disconnect(document_.get(), nullptr, this, nullptr);
   delete history_;
   delete takeCentralWidget();
 }
@@ -138,9 +147,7 @@ void MainWindow::suggest_a_change() {
 }
 
 KeptDocument MainWindow::release_document() {
-  disconnect(document_.get(), nullptr, this, nullptr);
-  delete history_;
-  delete takeCentralWidget();
+  take_views_away();
   files_.reset();
   return {std::move(document_), std::move(safekeeping_)};
 }

@@ -87,6 +87,7 @@ protected:
 
 private:
   void make_views();
+  void take_views_away();
   void watch_document();
   void make_menus();
   void make_file_menu();

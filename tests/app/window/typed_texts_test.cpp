@@ -374,6 +374,35 @@ TEST_CASE("a window in which something is being typed is not taken for an untouc
   CHECK_FALSE(shown.window->is_pristine());
 }
 
+TEST_CASE("what is being typed outlives its window, beside a text that is refused already") {
+  for (const bool anew : {true, false}) {
+    INFO(anew);
+    Shown shown;
+    choose(shown, 0, PartSlot::drive);
+    auto& lead = shown.find<QLineEdit>("drive.lead");
+    begin_typing(lead, "5 furlong");
+    QTest::keyClick(&lead, Qt::Key_Return);
+    settle();
+    // As a text dropped into it: the keyboard is elsewhere, and does not leave it.
+    auto& span = shown.find<QLineEdit>("drive.span");
+    span.selectAll();
+    QTest::keyClicks(&span, QStringLiteral("five"));
+    if (!anew) {
+      shown.window.reset();
+      return;
+    }
+    auto document = shown.window->release_document();
+    const PendingTexts& waiting = document.document->pending();
+    CHECK(waiting.at(lead_of(0)) == QStringLiteral("5 furlong"));
+    CHECK(waiting.at(TypedAt::of(0, PartSlot::drive, "span")) == QStringLiteral("five"));
+    shown.window = std::make_unique<MainWindow>(std::move(document));
+    shown.window->show();
+    choose(shown, 0, PartSlot::drive);
+    CHECK(text_in(shown, "drive.lead") == QStringLiteral("5 furlong"));
+    CHECK(text_in(shown, "drive.span") == QStringLiteral("five"));
+  }
+}
+
 TEST_CASE("results say that a text which is not taken is not in them, and the way to it") {
   Shown shown;
   choose(shown, 0, PartSlot::drive);

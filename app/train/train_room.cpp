@@ -6,6 +6,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <iterator>
 #include <limits>
 
 namespace feedwright {
@@ -194,8 +195,17 @@ double TrainRoom::overflow(double scale, bool upright) const {
   return std::max(0.0, wanted - rect_.height());
 }
 
+double TrainRoom::last_scale() const {
+  const double smallest = options_.units_per_mm / *std::rbegin(scales);
+  const double right = u(34) + haul_radius(smallest);
+  const double room = rect_.width() - left(smallest, true) - right;
+  return std::max(room, u(40)) / train_.span;
+}
+
 void TrainRoom::choose_scale(TrainPlan& plan) const {
   // The largest that fits; in a room too low for any, the one that leaves it least.
+  plan.scale = last_scale();
+  plan.thickness = thickness(plan.scale);
   double least = std::numeric_limits<double>::max();
   for (const double n : scales) {
     const double scale = options_.units_per_mm / n;

@@ -52,6 +52,8 @@ private:
   double text_width(const QString& lines) const { return metrics_.size(0, lines).width(); }
   QString text_in_box(PartSlot slot) const;
   bool fits_width(double scale, bool upright) const;
+  /// Where none of the usual ones is small enough: the screw goes into what room there is.
+  double last_scale() const;
   /// By how much the drawing is higher than its room.
   double overflow(double scale, bool upright) const;
   double thickness(double scale) const;

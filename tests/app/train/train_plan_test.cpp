@@ -95,6 +95,27 @@ TEST_CASE("an axis that does not lie has a sign of how it stands, which covers n
   }
 }
 
+TEST_CASE(
+    "a screw too long for any usual scale, or a room too narrow, still has a drawing of its size") {
+  QImage device(8, 8, QImage::Format_ARGB32);
+  for (const double metres : {0.3, 1.5, 40.0, 1e6, 1e9}) {
+    for (const QSizeF& size :
+         {QSizeF(900, 260), QSizeF(420, 200), QSizeF(100, 100), QSizeF(1, 1)}) {
+      INFO(metres << " m in " << size.width());
+      Machine machine = testing::ordinary_router();
+      auto& screw = testing::screw_of(machine.axes[0]);
+      screw.span = Positive<Length>::of(from_si<Length>(metres));
+      TrainOptions options;
+      options.units_per_mm = 96.0 / 25.4;
+      const TrainPlan plan = plan_train(train_geometry(machine, 0, nullptr),
+                                        QRectF(QPointF(), size), options, &device);
+      CHECK(plan.scale > 0.0);
+      CHECK(plan.screw.width() > 0.0);
+      CHECK(plan.screw.width() <= std::max(size.width(), 40.0 * plan.unit));
+    }
+  }
+}
+
 TEST_CASE("what governs at supply or controller is said in its box") {
   QImage device(8, 8, QImage::Format_ARGB32);
   bool any = false;

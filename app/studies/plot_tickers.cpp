@@ -18,11 +18,25 @@ QString scale_number(double value, int digits) {
 
 class RoundTicker : public QCPAxisTicker {
 protected:
+  /// With as many digits as tell it from the next, however far the plot is zoomed in.
   QString getTickLabel(double tick, const QLocale&, QChar, int) override {
-    return scale_number(std::abs(tick) < 1e-12 ? 0.0 : tick, 4);
+    constexpr int usual = 4;
+    constexpr int most = 15;
+    if (!(step_ > 0.0)) {
+      return scale_number(tick, usual);
+    }
+    if (std::abs(tick) < 1e-6 * step_) {
+      return scale_number(0.0, usual);
+    }
+    const double steps = std::abs(tick) / step_;
+    const int apart = 2 + int(std::ceil(std::log10(std::max(1.0, steps))));
+    return scale_number(tick, std::clamp(apart, usual, most));
   }
+  double getTickStep(const QCPRange& range) override { return step_ = step_for(range); }
+
+private:
   /// No finer than was asked: the count is what has room.
-  double getTickStep(const QCPRange& range) override {
+  double step_for(const QCPRange& range) {
     const double exact = range.size() / std::max(1, tickCount());
     if (!(exact > 0.0)) {
       return QCPAxisTicker::getTickStep(range);
@@ -42,10 +56,11 @@ protected:
     return chosen;
   }
 
-private:
   static double in_range(const QCPRange& range, double step) {
     return std::floor(range.upper / step) - std::ceil(range.lower / step) + 1.0;
   }
+
+  double step_ = 0.0; ///< of the numbers that are being written
 };
 
 class OnlyTicker : public RoundTicker {

@@ -5,6 +5,8 @@
 
 #include <qcustomplot.h>
 
+#include <cmath>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -43,6 +45,25 @@ TEST_CASE("a scale has no more round numbers than have room, but never one alone
       const auto count = written(round_numbers(), 0.0, end, steps).size();
       CHECK(count >= 2);
       CHECK(count <= std::size_t(steps) + 1);
+    }
+  }
+}
+
+TEST_CASE("however far a plot is zoomed in, the numbers of its scale read apart and true") {
+  for (const double middle : {-5.4321, 0.0, 0.0123456, 5.4321, 1234.5678}) {
+    for (double width = 1.0; width > 1e-7; width /= 3.0) {
+      INFO(width << " about " << middle);
+      const Texts texts = written(round_numbers(), middle - width / 2, middle + width / 2, 5);
+      CHECK(texts.size() >= 2);
+      CHECK(std::set<std::string>(texts.begin(), texts.end()).size() == texts.size());
+      double before = -HUGE_VAL;
+      for (const std::string& text : texts) {
+        const double read =
+            QString::fromStdString(text).replace(QChar(0x2212), QLatin1Char('-')).toDouble();
+        CHECK(read > before);
+        CHECK(std::abs(read - middle) <= width / 2 * (1.0 + 1e-9) + 1e-12 * std::abs(middle));
+        before = read;
+      }
     }
   }
 }

@@ -245,6 +245,9 @@ bool StudyCanvas::eventFilter(QObject* watched, QEvent* event) {
   if (watched == table_ && event->type() == QEvent::Resize && !shown_as_->has_room_for_plot()) {
     QMetaObject::invokeMethod(this, &StudyCanvas::refit, Qt::QueuedConnection);
   }
+  if (watched == plot_ && event->type() == QEvent::Resize && plot_->size().isEmpty()) {
+    return true; // before it is laid out, or squeezed to nothing: there is nothing to paint on
+  }
   const bool ours = watched == plot_ || watched == table_;
   if (!ours || figure_.is_empty()) {
     return QWidget::eventFilter(watched, event);
@@ -299,9 +302,6 @@ bool StudyCanvas::take_plot_event(QEvent& event) {
   }
   case QEvent::Resize: {
     const auto& to = static_cast<QResizeEvent&>(event).size();
-    if (to.isEmpty()) {
-      return true; // before it is laid out: there is nothing to paint on
-    }
     if (plot_shape(figure_, to, font()) != shape_ || !names_fit(*plot_, shape_, to)) {
       QMetaObject::invokeMethod(this, &StudyCanvas::refit, Qt::QueuedConnection);
     }

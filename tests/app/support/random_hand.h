@@ -6,6 +6,7 @@
 #include "fields/fields_panel.h"
 #include "studies/studies_view.h"
 #include "support/dice.h"
+#include "support/random_pointer.h"
 #include "support/whole_workbench.h"
 
 #include <QCheckBox>
@@ -33,10 +34,11 @@ public:
   /// Does one thing, and says what.
   std::string act() {
     const Deed& deed = one_of(deeds);
+    detail_.clear();
     (this->*deed.act)();
     QCoreApplication::processEvents();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    return deed.name;
+    return deed.name + detail_;
   }
   /// Where "save as" goes to.
   void set_path(const QString& path) { run_.answers.path = path; }
@@ -202,6 +204,12 @@ private:
     }
   }
 
+  /// What opens other machines or windows is done by name only, where it is known what to expect.
+  void use_mouse_or_keys() {
+    RandomPointer pointer(dice_, {QStringLiteral("start_page"), QStringLiteral("buttons")});
+    detail_ = ": " + pointer.act(window());
+  }
+
   void close_and_think_better() {
     if (document().is_modified()) {
       window().close();
@@ -233,12 +241,17 @@ private:
       {"show a study", &RandomHand::show_study},
       {"show the machine", &RandomHand::show_machine},
       {"resize", &RandomHand::resize},
+      {"use mouse or keys", &RandomHand::use_mouse_or_keys},
+      {"use mouse or keys", &RandomHand::use_mouse_or_keys},
+      {"use mouse or keys", &RandomHand::use_mouse_or_keys},
+      {"use mouse or keys", &RandomHand::use_mouse_or_keys},
       {"start page and back", &RandomHand::leave_and_return},
       {"close and think better of it", &RandomHand::close_and_think_better},
   };
 
   Running& run_;
   Dice dice_;
+  std::string detail_; ///< of what was done last
 };
 
 } // namespace feedwright::testing

@@ -72,7 +72,7 @@ QSize TrainView::sizeHint() const {
 }
 
 QSize TrainView::minimumSizeHint() const {
-  return {420, int(least_train_height(fontMetrics().height()) * least_share(font()))};
+  return {350, int(least_train_height(fontMetrics().height()) * least_share(font()))};
 }
 
 /// Large letters are drawn smaller where the room is low for them, lest the drawing crowd out the

@@ -5,8 +5,31 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace feedwright {
+
+namespace {
+
+/// So much of a line as is within an area.
+std::optional<QLineF> within(const QLineF& line, const QRectF& area) {
+  double from = 0.0;
+  double to = 1.0;
+  const auto cut = [&](double start, double way, double low, double high) {
+    if (way == 0.0) {
+      return low <= start && start <= high;
+    }
+    const auto [first, last] = std::minmax({(low - start) / way, (high - start) / way});
+    from = std::max(from, first);
+    to = std::min(to, last);
+    return from <= to;
+  };
+  const bool any = cut(line.x1(), line.dx(), area.left(), area.right()) &&
+                   cut(line.y1(), line.dy(), area.top(), area.bottom());
+  return any ? std::optional(QLineF(line.pointAt(from), line.pointAt(to))) : std::nullopt;
+}
+
+} // namespace
 
 QSizeF LabelWriter::size_of(const QString& text, bool bold) const {
   QFont font = options_.font;
@@ -19,7 +42,13 @@ QSizeF LabelWriter::size_of(const QString& text, bool bold) const {
           size.height()};
 }
 
-void LabelWriter::take(const QLineF& line, double beside) {
+void LabelWriter::take(const QLineF& whole, double beside) {
+  // What is out of the drawing, and may be without end, no word could cover.
+  const auto inside = within(whole, rect_.adjusted(-beside, -beside, beside, beside));
+  if (!inside) {
+    return;
+  }
+  const QLineF& line = *inside;
   const int pieces = std::max(1, int(line.length() / u(8)));
   for (int i = 0; i < pieces; ++i) {
     const QRectF piece(line.pointAt(double(i) / pieces), line.pointAt(double(i + 1) / pieces));

@@ -167,7 +167,9 @@ void ShapePainter::clamp(const QPointF& at, EndSupport support, double half_scre
   p_.setBrush(look_.paper);
   p_.drawRect(block);
   p_.setPen(pen(look_.faint_ink, 0.8));
-  for (double y = block.top() + u(5.5); y + u(5.5) < block.bottom(); y += u(5.5)) {
+  constexpr double most = 200.0;
+  const double step = std::max(u(5.5), block.height() / most);
+  for (double y = block.top() + step; y + step < block.bottom(); y += step) {
     p_.drawLine(QPointF(block.left(), y + u(5.5)), QPointF(block.right(), y - u(5.5)));
   }
   ground(block.center().x(), at.y() + reach + u(1), u(24));

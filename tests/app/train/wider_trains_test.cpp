@@ -2,10 +2,13 @@
 #include "machine/loop_layout.h"
 #include "sizing/size_axis.h"
 #include "support/window.h"
+#include "train/paint_train.h"
 #include "train/train_plan.h"
 #include "train/train_view.h"
 
+#include <QElapsedTimer>
 #include <QImage>
+#include <QPainter>
 
 #include <algorithm>
 #include <functional>
@@ -190,6 +193,34 @@ TEST_CASE("in the drawing of every kind of train no word covers another or leave
          {QSizeF(660, 225), QSizeF(884, 262), QSizeF(1280, 300), QSizeF(2200, 500)}) {
       INFO(name << " " << size.width());
       check_apart(planned(machine, size), size);
+    }
+  }
+}
+
+TEST_CASE("no length of any kind of train, however far off, makes its drawing endless") {
+  for (const NamedMachine& named : wider_trains()) {
+    for (const PartSlot slot : axis_slots) {
+      for (const FieldView& field : fields_of(named.machine, 0, slot)) {
+        if (field.info.kind != Kind::length) {
+          continue;
+        }
+        for (const double metres : {1e-9, 1e7}) {
+          INFO(named.name << " " << field.info.member << " " << metres << " m");
+          Machine machine = named.machine;
+          set_field(machine, 0, slot, field.info.member, AnyQuantity{Kind::length, metres}, {});
+          QImage picture(900, 260, QImage::Format_RGB32);
+          QElapsedTimer clock;
+          clock.start();
+          const TrainGeometry train = train_geometry(machine, 0, nullptr);
+          const TrainPlan plan =
+              plan_train(train, QRectF(picture.rect()), TrainOptions(), &picture);
+          QPainter painter(&picture);
+          paint_train(painter, train, plan, Look::of(QPalette()), TrainOptions());
+          painter.end();
+          constexpr qint64 most = 1000; // a usual one takes a few
+          CHECK(clock.elapsed() < most);
+        }
+      }
     }
   }
 }

@@ -13,7 +13,6 @@
 #include <QStyleOptionFrame>
 
 #include <algorithm>
-#include <memory>
 
 namespace feedwright {
 
@@ -191,10 +190,12 @@ void EntryEdit::paint_mark() {
 }
 
 void EntryEdit::contextMenuEvent(QContextMenuEvent* event) {
-  const std::unique_ptr<QMenu> menu(createStandardContextMenu());
+  // Not waited for: what it offers may make the form anew, and this editor with it.
+  QMenu* menu = createStandardContextMenu();
+  menu->setAttribute(Qt::WA_DeleteOnClose);
   fill_menu(*menu);
   add_offers(*menu);
-  menu->exec(event->globalPos());
+  menu->popup(event->globalPos());
 }
 
 } // namespace feedwright

@@ -58,12 +58,6 @@ FigureEditor::FigureEditor(MachineDocument& document, QWidget* parent)
   hide();
 }
 
-FigureEditor::~FigureEditor() {
-  if (holds_typed()) {
-    document_.pending().keep(waiting_place(), edit_->text());
-  }
-}
-
 bool FigureEditor::holds_typed() const {
   return !isHidden() && edit_->isModified();
 }

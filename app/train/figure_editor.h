@@ -17,7 +17,6 @@ class FigureEditor : public QFrame {
   Q_OBJECT
 public:
   FigureEditor(MachineDocument& document, QWidget* parent);
-  ~FigureEditor() override;
 
   /// Over `area` of the parent; false if the part has no such field that can be typed.
   bool open(std::size_t axis, PartSlot slot, const QString& member, const QRectF& area);

@@ -3197,7 +3197,7 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     </message>
     <message>
         <source>The wanted feed turns the screw at %1, at or past its first critical speed of %2. It would whip: bend, break loose and hit. Change the drive before turning it that fast.</source>
-        <translation>Der gewünschte Vorschub dreht die Spindel mit %1, an oder über ihrer ersten kritischen Drehzahl von %2. Sie würde schwingen: sich verbiegen, losreißen und um sich schlagen. Den Antrieb ändern, bevor sie so schnell gedreht wird.</translation>
+        <translation>Der gewünschte Vorschub dreht die Spindel mit %1, an oder über ihrer ersten kritischen Drehzahl von %2. Sie würde schwingen: sich verbiegen, losreißen, um sich schlagen. Vorher den Antrieb ändern.</translation>
     </message>
     <message>
         <source>The wanted feed turns the motor at %1; its torque is known only up to %2.</source>
@@ -7126,6 +7126,250 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     <message>
         <source>%1 of screw turns between its supports: cover it, for it winds up sleeves, hair and cables. Keep to your local rules.</source>
         <translation>Zwischen den Enden drehen sich %1 Spindel: abdecken, denn sie wickelt Ärmel, Haare und Kabel auf. Die örtlichen Vorschriften einhalten.</translation>
+    </message>
+    <message>
+        <source>rolled</source>
+        <translation>gerollt</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation>geschliffen</translation>
+    </message>
+    <message>
+        <source>transport grade</source>
+        <translation>Transportklasse</translation>
+    </message>
+    <message>
+        <source>lubricated</source>
+        <translation>geschmiert</translation>
+    </message>
+    <message>
+        <source>bronze nut</source>
+        <translation>Bronzemutter</translation>
+    </message>
+    <message>
+        <source>steel or dry nut</source>
+        <translation>Mutter aus Stahl oder trocken</translation>
+    </message>
+    <message>
+        <source>rubber</source>
+        <translation>Gummi</translation>
+    </message>
+    <message>
+        <source>polyurethane</source>
+        <translation>Polyurethan</translation>
+    </message>
+    <message>
+        <source>glass cords</source>
+        <translation>Glaszugstränge</translation>
+    </message>
+    <message>
+        <source>steel cords</source>
+        <translation>Stahlzugstränge</translation>
+    </message>
+    <message>
+        <source>open length</source>
+        <translation>offene Länge</translation>
+    </message>
+    <message>
+        <source>%1 curvilinear</source>
+        <translation>%1 mit rundem Zahn</translation>
+    </message>
+    <message>
+        <source>jaw</source>
+        <translation>Klaue</translation>
+    </message>
+    <message>
+        <source>hard spider</source>
+        <translation>harter Zahnkranz</translation>
+    </message>
+    <message>
+        <source>bellows</source>
+        <translation>Metallbalg</translation>
+    </message>
+    <message>
+        <source>beam</source>
+        <translation>Steg</translation>
+    </message>
+    <message>
+        <source>helical slit</source>
+        <translation>Wendelschlitz</translation>
+    </message>
+    <message>
+        <source>rigid</source>
+        <translation>starr</translation>
+    </message>
+    <message>
+        <source>clamped sleeve</source>
+        <translation>geklemmte Hülse</translation>
+    </message>
+    <message>
+        <source>%1 mm outside</source>
+        <translation>außen %1 mm</translation>
+    </message>
+    <message>
+        <source>bore %1</source>
+        <translation>Bohrung %1</translation>
+    </message>
+    <message>
+        <source>pair of angular contact ball bearings in a block</source>
+        <translation>Paar Schrägkugellager im Gehäuse</translation>
+    </message>
+    <message>
+        <source>pair of 60° angular contact thrust bearings</source>
+        <translation>Paar Axial-Schrägkugellager 60°</translation>
+    </message>
+    <message>
+        <source>two deep-groove ball bearings against each other</source>
+        <translation>zwei Rillenkugellager gegeneinander</translation>
+    </message>
+    <message>
+        <source>one deep-groove ball bearing</source>
+        <translation>ein Rillenkugellager</translation>
+    </message>
+    <message>
+        <source>preloaded</source>
+        <translation>vorgespannt</translation>
+    </message>
+    <message>
+        <source>floating end only</source>
+        <translation>nur am Loslager</translation>
+    </message>
+    <message>
+        <source>no thrust</source>
+        <translation>ohne Axialkraft</translation>
+    </message>
+    <message>
+        <source>profile rail %1</source>
+        <translation>Profilschiene %1</translation>
+    </message>
+    <message>
+        <source>round rail %1</source>
+        <translation>Rundschiene %1</translation>
+    </message>
+    <message>
+        <source>rail and one block</source>
+        <translation>Schiene mit einem Wagen</translation>
+    </message>
+    <message>
+        <source>long block</source>
+        <translation>langer Wagen</translation>
+    </message>
+    <message>
+        <source>ball blocks</source>
+        <translation>Kugelwagen</translation>
+    </message>
+    <message>
+        <source>roller blocks</source>
+        <translation>Rollenwagen</translation>
+    </message>
+    <message>
+        <source>open ball bushings</source>
+        <translation>offene Kugelbuchsen</translation>
+    </message>
+    <message>
+        <source>V-guide with steel wheels and felt wipers</source>
+        <translation>V-Führung mit Stahlrollen und Filzabstreifern</translation>
+    </message>
+    <message>
+        <source>V-wheels</source>
+        <translation>V-Rollen</translation>
+    </message>
+    <message>
+        <source>polymer</source>
+        <translation>Kunststoff</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>on aluminium extrusion</source>
+        <translation>auf Aluminiumprofil</translation>
+    </message>
+    <message>
+        <source>on hardened track</source>
+        <translation>auf gehärteter Bahn</translation>
+    </message>
+    <message>
+        <source>sliding ways</source>
+        <translation>Gleitführung</translation>
+    </message>
+    <message>
+        <source>worked example</source>
+        <translation>Rechenbeispiel</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>niedrig</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>steel %1</source>
+        <translation>Stahl %1</translation>
+    </message>
+    <message>
+        <source>case-hardening steel %1</source>
+        <translation>Einsatzstahl %1</translation>
+    </message>
+    <message>
+        <source>heat-treatable steel %1</source>
+        <translation>Vergütungsstahl %1</translation>
+    </message>
+    <message>
+        <source>stainless steel %1</source>
+        <translation>nichtrostender Stahl %1</translation>
+    </message>
+    <message>
+        <source>cast iron %1</source>
+        <translation>Gusseisen %1</translation>
+    </message>
+    <message>
+        <source>brass</source>
+        <translation>Messing</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>wrought</source>
+        <translation>geknetet</translation>
+    </message>
+    <message>
+        <source>particleboard</source>
+        <translation>Spanplatte</translation>
+    </message>
+    <message>
+        <source>softwood</source>
+        <translation>Weichholz</translation>
+    </message>
+    <message>
+        <source>hardwood</source>
+        <translation>Hartholz</translation>
+    </message>
+    <message>
+        <source>plywood</source>
+        <translation>Sperrholz</translation>
+    </message>
+    <message>
+        <source>acrylic</source>
+        <translation>Acrylglas</translation>
+    </message>
+    <message>
+        <source>servo %1 W</source>
+        <translation>Servo %1 W</translation>
+    </message>
+    <message>
+        <source>%1 mm flange</source>
+        <translation>Flansch %1 mm</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 #include "fields/part_picker.h"
 
 #include "fields/wheel_guard.h"
+#include "text/listed_names.h"
 #include "text/words.h"
 #include "window/plain_label.h"
 
@@ -272,12 +273,15 @@ void PartPicker::fill() {
     if (!fits(shelved.part.kind, slot_)) {
       continue;
     }
-    const QString name = QString::fromStdString(shelved.part.name);
+    const QString in_list = QString::fromStdString(shelved.part.name);
+    const QString name = shelved.own ? in_list : words::listed_name(in_list);
     const QString source = QString::fromStdString(shelved.part.source);
     auto* named = new QStandardItem(shelved.own ? tr("%1 (own list)").arg(name) : name);
     named->setData(static_cast<int>(i), Qt::UserRole);
     named->setData(source, Qt::AccessibleDescriptionRole);
-    named->setData(findable_words(named->text()), search_role);
+    named->setData(findable_words(name == in_list ? named->text()
+                                                  : named->text() + QLatin1Char(' ') + in_list),
+                   search_role);
     auto* from = new QStandardItem(source);
     from->setToolTip(QStringLiteral("<p>%1</p>").arg(source.toHtmlEscaped()));
     model->appendRow({named, new QStandardItem(figures_of(shelved.part)), from});

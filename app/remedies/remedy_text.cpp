@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "remedies/remedy_text.h"
 
+#include "text/listed_names.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -173,7 +174,7 @@ private:
       return joined;
     }
     const ListedPart& part = about_.parts[*remedy_.part];
-    const QString name = QString::fromStdString(part.name);
+    const QString name = words::listed_name(QString::fromStdString(part.name));
     if (part.kind == ListedKind::screw && !joined.isEmpty()) {
       return tr("%1 (%2)", "figures of a screw, its name in the list").arg(joined, name);
     }
@@ -299,7 +300,8 @@ private:
     if (remedy_.part) {
       const ListedPart& part = about_.parts[*remedy_.part];
       lines << tr("%1, all its figures from the list: %2", "name of a listed part, its source")
-                   .arg(QString::fromStdString(part.name), QString::fromStdString(part.source));
+                   .arg(words::listed_name(QString::fromStdString(part.name)),
+                        QString::fromStdString(part.source));
     }
     for (const FieldChange& change : remedy_.changes) {
       if (std::holds_alternative<TableRows>(change.after)) {

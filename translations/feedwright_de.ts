@@ -3197,7 +3197,7 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
     </message>
     <message>
         <source>The wanted feed turns the screw at %1, at or past its first critical speed of %2. It would whip: bend, break loose and hit. Change the drive before turning it that fast.</source>
-        <translation>Der gewünschte Vorschub dreht die Spindel mit %1, an oder über ihrer ersten kritischen Drehzahl von %2. Sie würde schwingen: sich verbiegen, losreißen, um sich schlagen. Vorher den Antrieb ändern.</translation>
+        <translation>Der gewünschte Vorschub dreht die Spindel mit %1; ihre kritische Drehzahl ist %2. Sie würde schwingen, losreißen, um sich schlagen. Vorher den Antrieb ändern.</translation>
     </message>
     <message>
         <source>The wanted feed turns the motor at %1; its torque is known only up to %2.</source>

@@ -12,6 +12,7 @@
 #include <QMenu>
 
 #include <algorithm>
+#include <utility>
 
 namespace feedwright {
 
@@ -73,6 +74,16 @@ void FieldRow::put_back(const ListedValue& listed) {
   commit(listed.value, {listed.text, Origin::part_list});
 }
 
+/// An entry of a menu over an editor. It does its deed when the menu is gone: the deed may make the
+/// form anew, and the editor and its menu with it.
+template <class Deed>
+QAction* FieldRow::add_offer(QMenu& menu, const QString& text, const char* name, Deed deed) {
+  QAction* action = menu.addAction(text);
+  action->setObjectName(QString::fromLatin1(name));
+  connect(action, &QAction::triggered, this, std::move(deed), Qt::QueuedConnection);
+  return action;
+}
+
 /// One entry of each kind that would change something, and the way to more help.
 void FieldRow::add_offers(QMenu& menu) {
   if (!menu.isEmpty()) {
@@ -84,27 +95,23 @@ void FieldRow::add_offers(QMenu& menu) {
   if (field_.info.presence == Presence::preset && is_given() && !text) {
     const FieldValue preset = preset_of(document().machine(), axis_, slot_, field_.info);
     const QString value = shown_value(field_.info, preset, {});
-    QAction* action = menu.addAction(value.isEmpty() ? tr("Back to the preset")
-                                                     : tr("Back to the preset, %1").arg(value),
-                                     this, [this, preset] {
-                                       commit(preset, {{}, Origin::preset});
-                                     });
-    action->setObjectName(QStringLiteral("back_to_preset"));
+    add_offer(menu,
+              value.isEmpty() ? tr("Back to the preset") : tr("Back to the preset, %1").arg(value),
+              "back_to_preset", [this, preset] {
+                commit(preset, {{}, Origin::preset});
+              });
   }
   if (const ListedValue* from_list = listed();
       from_list != nullptr && !(from_list->value == field_.value)) {
     const QString value = shown_value(field_.info, from_list->value, from_list->text);
-    QAction* action = menu.addAction(table ? tr("Put the list's figures back")
-                                           : tr("Put the list's %1 back").arg(value),
-                                     this, [this, kept = *from_list] { put_back(kept); });
-    action->setObjectName(QStringLiteral("put_back"));
+    add_offer(menu,
+              table ? tr("Put the list's figures back") : tr("Put the list's %1 back").arg(value),
+              "put_back", [this, kept = *from_list] { put_back(kept); });
   }
   if (field_.info.presence == Presence::open && given) {
-    QAction* action = menu.addAction(tr("Leave it open"), this, [this] { commit({}, {}); });
-    action->setObjectName(QStringLiteral("leave_open"));
+    add_offer(menu, tr("Leave it open"), "leave_open", [this] { commit({}, {}); });
   }
-  QAction* help = menu.addAction(tr("What it is"), this, &FieldRow::help_wanted);
-  help->setObjectName(QStringLiteral("what_it_is"));
+  QAction* help = add_offer(menu, tr("What it is"), "what_it_is", [this] { emit help_wanted(); });
   help->setShortcut(QKeySequence(Qt::Key_F1));
 }
 

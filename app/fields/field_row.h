@@ -13,6 +13,7 @@
 #include <memory>
 #include <optional>
 
+class QAction;
 class QGridLayout;
 class QLabel;
 class QMenu;
@@ -94,6 +95,8 @@ protected:
   MachineDocument& document() const { return context_.document; }
   /// What the field's menu offers: its preset, the list's figure, nothing at all, help.
   void add_offers(QMenu& menu);
+  template <class Deed>
+  QAction* add_offer(QMenu& menu, const QString& text, const char* name, Deed deed);
 
   bool eventFilter(QObject* watched, QEvent* event) override;
 

@@ -11,6 +11,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QPixmapCache>
+#include <QPointer>
 #include <QRegularExpression>
 
 namespace feedwright {
@@ -96,8 +97,13 @@ QString QuantityEdit::at_rest(const QString& text) const {
   return text.left(match.capturedStart() + kept) + QChar(0x2026) + text.mid(match.capturedEnd());
 }
 
+/// Nothing where what was typed, once taken, made the form anew without this editor.
 QMenu* QuantityEdit::made_menu() {
+  const QPointer<QuantityEdit> alive(this);
   hand_in();
+  if (alive == nullptr) {
+    return nullptr;
+  }
   auto* menu = new QMenu(this);
   menu->setAccessibleName(tr("The value in each unit"));
   fill_menu(*menu);
@@ -107,6 +113,9 @@ QMenu* QuantityEdit::made_menu() {
 
 void QuantityEdit::open_menu() {
   QMenu* menu = made_menu();
+  if (menu == nullptr) {
+    return;
+  }
   menu->setAttribute(Qt::WA_DeleteOnClose);
   const bool mirrored = layoutDirection() == Qt::RightToLeft;
   const int across = mirrored ? 0 : std::max(0, width() - menu->sizeHint().width());
@@ -131,13 +140,17 @@ void QuantityEdit::fill_menu(QMenu& menu) {
     action->setObjectName(QStringLiteral("in ") + text_of(unit.symbol));
     action->setCheckable(true);
     action->setChecked(text_of(unit.symbol) == present);
-    connect(action, &QAction::triggered, this, [this, &unit] { choose(unit); });
+    // When the menu is gone: what is chosen may make the form anew, and this editor with it.
+    connect(
+        action, &QAction::triggered, this, [this, &unit] { choose(unit); }, Qt::QueuedConnection);
   }
 }
 
 void QuantityEdit::choose(const Unit& unit) {
-  const auto text = write_in(*value_, unit, words::decimal_mark());
-  if (text) {
+  if (!value_) {
+    return;
+  }
+  if (const auto text = write_in(*value_, unit, words::decimal_mark())) {
     emit committed(QString::fromStdString(*text), true);
   }
 }

@@ -45,6 +45,7 @@ void show_in(QuantityEdit& edit, const char* line) {
   INFO(line);
   REQUIRE(action != nullptr);
   action->trigger();
+  QCoreApplication::processEvents();
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 
 #include <QEvent>
 #include <QLineEdit>
+#include <QResizeEvent>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -198,6 +199,10 @@ void Panes::give_remedies(int wanted) {
 }
 
 void Panes::resizeEvent(QResizeEvent* event) {
+  // In a narrow window the drawing gives way, so that the form is whole.
+  constexpr int narrow = 840;
+  constexpr int usual_centre = 420;
+  centre_->setMinimumWidth(event->size().width() < narrow ? 0 : usual_centre);
   QSplitter::resizeEvent(event);
   look_at_height();
 }

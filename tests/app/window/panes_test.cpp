@@ -25,6 +25,8 @@
 #include <QTabBar>
 #include <qcustomplot.h>
 
+#include <string_view>
+
 using namespace feedwright;
 using feedwright::testing::check_not_clipped;
 using feedwright::testing::InLanguage;
@@ -222,6 +224,25 @@ TEST_CASE("texts of the form that have no room end in an ellipsis, and are whole
     INFO(filter.placeholderText().toStdString());
     CHECK_FALSE(filter.placeholderText().isEmpty());
     CHECK(filter.fontMetrics().horizontalAdvance(filter.placeholderText()) < filter.width() - 8);
+  }
+}
+
+TEST_CASE("in a narrow window the form is whole, and the drawing wide again when that is") {
+  for (const Language& language : languages()) {
+    const InLanguage spoken(language.code);
+    const bool long_words = std::string_view(language.code) == "de";
+    for (const int width : {long_words ? 760 : 683, 800, 839, 840, 900, 1024, 1280}) {
+      INFO(language.code << " " << width);
+      Shown shown(sample("plank-router"), {width, 560});
+      settle();
+      CHECK(shown.window->width() == width);
+      const auto& scroll = shown.find<QScrollArea>("fields_scroll");
+      CHECK(scroll.widget()->minimumSizeHint().width() <= scroll.viewport()->width());
+      constexpr int narrow = 840;
+      if (width >= narrow) {
+        CHECK(shown.find<TrainView>("train_view").width() >= 420);
+      }
+    }
   }
 }
 

@@ -211,6 +211,8 @@ private:
   }
 
   void close_and_think_better() {
+    // What is typed is taken first, and may bring the machine back to what is saved.
+    document().gather_typed();
     if (document().is_modified()) {
       window().close();
     }

@@ -206,7 +206,8 @@ private:
 
   /// What opens other machines or windows is done by name only, where it is known what to expect.
   void use_mouse_or_keys() {
-    RandomPointer pointer(dice_, {QStringLiteral("start_page"), QStringLiteral("buttons")});
+    RandomPointer pointer(dice_, {QStringLiteral("start_page"), QStringLiteral("buttons"),
+                                  QStringLiteral("close_without_typed")});
     detail_ = ": " + pointer.act(window());
   }
 

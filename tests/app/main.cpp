@@ -2,6 +2,7 @@
 #define CATCH_CONFIG_RUNNER
 #include <catch2/catch.hpp>
 
+#include "support/own_home.h"
 #include "text/language.h"
 #include "window/style.h"
 
@@ -11,6 +12,7 @@ int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
   }
+  const feedwright::testing::OwnHome home;
   const QApplication application(argc, argv);
   feedwright::use_language(QStringLiteral("en"));
   feedwright::apply_theme(feedwright::Theme::light);

@@ -5,6 +5,7 @@
 #include "fields/field_section.h"
 #include "fields/fields_panel.h"
 #include "support/machine_files.h"
+#include "support/own_home.h"
 #include "support/window.h"
 #include "text/field_guide.h"
 #include "text/words.h"
@@ -24,6 +25,7 @@
 #include <QWheelEvent>
 
 using namespace feedwright;
+using feedwright::testing::Environment;
 using feedwright::testing::Folder;
 using feedwright::testing::Shown;
 
@@ -423,28 +425,25 @@ TEST_CASE("F1 in a field asks for help on it") {
 
 TEST_CASE("a part filled in by hand is kept in one's own list and offered from then on") {
   const Folder folder;
-  qputenv("XDG_DATA_HOME", folder.dir.path().toUtf8());
-  {
-    Shown shown;
-    QTest::mouseClick(&shown.find<QPushButton>("keep_part"), Qt::LeftButton);
-    auto& name = shown.find<QLineEdit>("kept_name");
-    REQUIRE(name.isVisible());
-    // A source is no name.
-    CHECK(name.text().isEmpty());
-    shown.window->activateWindow();
-    QTest::keyClick(&name, Qt::Key_Escape);
-    CHECK_FALSE(name.isVisible());
-    QTest::mouseClick(&shown.find<QPushButton>("keep_part"), Qt::LeftButton);
-    REQUIRE(name.isVisible());
-    type_into(name, "from the drawer");
-    QCoreApplication::processEvents();
-    CHECK(shown.find<QLabel>("kept_note").text().contains(QStringLiteral("from the drawer")));
-    CHECK(shown.find<QComboBox>("part_picker")
-              .findText(QStringLiteral("from the drawer"), Qt::MatchContains) >= 0);
-    CHECK(folder.bytes("feedwright/parts/own-screw.json").find("from the drawer") !=
-          std::string::npos);
-  }
-  qunsetenv("XDG_DATA_HOME");
+  const Environment data("XDG_DATA_HOME", folder.dir.path().toUtf8());
+  Shown shown;
+  QTest::mouseClick(&shown.find<QPushButton>("keep_part"), Qt::LeftButton);
+  auto& name = shown.find<QLineEdit>("kept_name");
+  REQUIRE(name.isVisible());
+  // A source is no name.
+  CHECK(name.text().isEmpty());
+  shown.window->activateWindow();
+  QTest::keyClick(&name, Qt::Key_Escape);
+  CHECK_FALSE(name.isVisible());
+  QTest::mouseClick(&shown.find<QPushButton>("keep_part"), Qt::LeftButton);
+  REQUIRE(name.isVisible());
+  type_into(name, "from the drawer");
+  QCoreApplication::processEvents();
+  CHECK(shown.find<QLabel>("kept_note").text().contains(QStringLiteral("from the drawer")));
+  CHECK(shown.find<QComboBox>("part_picker")
+            .findText(QStringLiteral("from the drawer"), Qt::MatchContains) >= 0);
+  CHECK(folder.bytes("feedwright/parts/own-screw.json").find("from the drawer") !=
+        std::string::npos);
 }
 
 TEST_CASE("with large letters names stand above their editors and nothing is cut off") {

@@ -4,6 +4,7 @@
 // The whole workbench, with settings and state of its own, as after a fresh installation.
 
 #include "document/unsaved_folder.h"
+#include "support/own_home.h"
 #include "support/window.h"
 #include "window/workbench.h"
 
@@ -16,14 +17,11 @@ namespace feedwright::testing {
 /// Settings and state in a folder of the test's own, for as long as this lives.
 class OwnFolders {
 public:
-  OwnFolders() : state_before_(qgetenv("XDG_STATE_HOME")) {
+  OwnFolders() {
     QCoreApplication::setOrganizationName(QStringLiteral("feedwright-test"));
     QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder_.path("config"));
-    qputenv("XDG_STATE_HOME", state().toUtf8());
   }
   ~OwnFolders() {
-    state_before_.isEmpty() ? qunsetenv("XDG_STATE_HOME")
-                            : qputenv("XDG_STATE_HOME", state_before_);
     QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope,
                        QStringLiteral("/nonexistent"));
     QCoreApplication::setOrganizationName({});
@@ -43,7 +41,7 @@ public:
 
 private:
   Folder folder_;
-  QByteArray state_before_;
+  Environment state_{"XDG_STATE_HOME", folder_.path("state").toUtf8()};
 };
 
 /// A run of the program in this process. `end` leaves the copies behind as a crash does.

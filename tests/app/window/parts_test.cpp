@@ -3,6 +3,7 @@
 // Parts from lists, tables imported, belts round about: as a builder would press them.
 
 #include "fields/fields_panel.h"
+#include "support/own_home.h"
 #include "support/window.h"
 
 #include <QApplication>
@@ -15,6 +16,7 @@
 #include <QTreeView>
 
 using namespace feedwright;
+using feedwright::testing::Environment;
 using feedwright::testing::Folder;
 using feedwright::testing::Shown;
 
@@ -142,9 +144,18 @@ TEST_CASE("a cell that cannot be is refused with what it wants") {
   CHECK(si_value(*axis(shown).duty.load_cases[0].time) == Approx(300.0));
 }
 
+TEST_CASE(
+    "tests have a home of their own: no list is read from, or kept in, that of who runs them") {
+  CHECK(own_parts_folder().startsWith(QDir::tempPath()));
+  for (const ShelvedPart& shelved : read_part_shelf().parts) {
+    INFO(shelved.part.name);
+    CHECK_FALSE(shelved.own);
+  }
+}
+
 TEST_CASE("a list of the user's own stands beside the program's, a broken one is said") {
   const Folder folder;
-  qputenv("XDG_DATA_HOME", folder.dir.path().toUtf8());
+  const Environment data("XDG_DATA_HOME", folder.dir.path().toUtf8());
   QDir(folder.dir.path()).mkpath(QStringLiteral("feedwright/parts"));
   folder.put("feedwright/parts/mine.json",
              R"({"format": {"name": "feedwright-parts", "major": 1, "minor": 0}, "part": "servo",
@@ -152,7 +163,6 @@ TEST_CASE("a list of the user's own stands beside the program's, a broken one is
                            "continuous_torque": "0.9 N·m"}]})");
   folder.put("feedwright/parts/torn.json", "{");
   const PartShelf shelf = read_part_shelf();
-  qunsetenv("XDG_DATA_HOME");
   REQUIRE(shelf.parts.size() > 200);
   CHECK(shelf.parts.back().own);
   CHECK(shelf.parts.back().part.name == "from the drawer");

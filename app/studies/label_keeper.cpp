@@ -221,7 +221,11 @@ void LabelKeeper::want_all(Placing& placing) const {
                                                : QPolygonF());
   }
   for (const auto& [item, leader, line] : lines_) {
-    placing.take(cover(ends_of(line, room), room));
+    // A level line strikes words out, which is worse than the pieces of a few curves.
+    constexpr int level_worth = 12;
+    for (int i = 0; i < (line.upright ? 1 : level_worth); ++i) {
+      placing.take(cover(ends_of(line, room), room));
+    }
     placing.want(item, anchors_on(line, size_of(*item).height(), room),
                  line.upright ? PlotLabel::Stand::beside : PlotLabel::Stand::level);
   }

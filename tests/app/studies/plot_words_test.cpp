@@ -13,6 +13,7 @@
 
 using namespace feedwright;
 using feedwright::testing::figure_of;
+using feedwright::testing::InLanguage;
 using feedwright::testing::machine_in;
 using feedwright::testing::many_machines;
 using feedwright::testing::PaintedStudy;
@@ -31,6 +32,26 @@ std::vector<double> numbers_up(QCPAxisRect& rect) {
     }
   }
   return shown;
+}
+
+/// How many level lines there are, over which no word of the plot stands.
+int check_not_struck_out(const StudyFigure& figure, const QCustomPlot& plot) {
+  int level = 0;
+  for (std::size_t i = 0; i < figure.panels.size(); ++i) {
+    const QCPAxisRect& rect = *panel_rects(plot)[i];
+    for (const StudyLine& line : figure.panels[i].lines) {
+      const double at = rect.axis(QCPAxis::atLeft)->coordToPixel(line.value);
+      if (line.upright || at < rect.top() || at > rect.bottom()) {
+        continue;
+      }
+      ++level;
+      for (const auto& [text, place] : words_of(plot)) {
+        INFO(text.toStdString());
+        CHECK((place.left() > rect.right() || at < place.top() || at > place.bottom()));
+      }
+    }
+  }
+  return level;
 }
 
 } // namespace
@@ -137,4 +158,22 @@ TEST_CASE("two words in one line of a plot have a gap that no phrase has") {
       }
     }
   }
+}
+
+TEST_CASE("no word of a stretch is struck out by the line of what is wanted") {
+  int level = 0;
+  for (const char* language : {"en", "de"}) {
+    const InLanguage spoken(language);
+    for (const auto& [name, machine] : many_machines()) {
+      for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+        const StudyFigure figure = figure_of(Study::stretch, machine, axis);
+        for (const QSize size : {QSize(656, 175), QSize(665, 240), QSize(1100, 420)}) {
+          PaintedStudy drawn(Study::stretch, figure, size);
+          INFO(language << " " << name << " axis " << axis << " " << size.width());
+          level += check_not_struck_out(figure, drawn.plot());
+        }
+      }
+    }
+  }
+  CHECK(level > 30);
 }

@@ -28,11 +28,19 @@ private:
 /// The folders in which a desktop keeps a user's data, settings and state: empty ones, for this
 /// process and those it starts.
 class OwnHome {
+public:
+  /// Whether a test that started this process has given it one.
+  static bool is_given() { return qEnvironmentVariableIsSet(given); }
+
+private:
+  static constexpr const char* given = "FEEDWRIGHT_TEST_HOME";
+
   QByteArray in(const char* folder) const {
     return home_.filePath(QString::fromLatin1(folder)).toUtf8();
   }
 
   QTemporaryDir home_;
+  Environment given_{given, home_.path().toUtf8()};
   Environment data_{"XDG_DATA_HOME", in("data")};
   Environment config_{"XDG_CONFIG_HOME", in("config")};
   Environment state_{"XDG_STATE_HOME", in("state")};

@@ -10,7 +10,6 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QPainter>
-#include <QPixmapCache>
 #include <QPointer>
 #include <QRegularExpression>
 
@@ -22,7 +21,8 @@ constexpr int longest_quantity = 256;
 
 constexpr int wedge_size = 16;
 
-QPixmap drawn_wedge(const QColor& colour, qreal ratio) {
+/// A small wedge that points down.
+QPixmap wedge(const QColor& colour, qreal ratio) {
   QPixmap pixmap(QSize(wedge_size, wedge_size) * ratio);
   pixmap.setDevicePixelRatio(ratio);
   pixmap.fill(Qt::transparent);
@@ -30,18 +30,6 @@ QPixmap drawn_wedge(const QColor& colour, qreal ratio) {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(colour, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   painter.drawPolyline(QPolygonF({{4.5, 6.5}, {8.0, 10.0}, {11.5, 6.5}}));
-  return pixmap;
-}
-
-/// A small wedge that points down, one for all fields: Qt keeps a name for every picture an icon
-/// was ever drawn with.
-QPixmap wedge(const QColor& colour, qreal ratio) {
-  const QString name = QStringLiteral("feedwright_wedge_%1_%2").arg(colour.name()).arg(ratio);
-  QPixmap pixmap;
-  if (!QPixmapCache::find(name, &pixmap)) {
-    pixmap = drawn_wedge(colour, ratio);
-    QPixmapCache::insert(name, pixmap);
-  }
   return pixmap;
 }
 

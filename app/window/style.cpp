@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/style.h"
 
-#include "window/kept_palette_style.h"
-
 #include <QApplication>
+#include <QPixmapCache>
+#include <QStyle>
 #include <QStyleFactory>
 
 namespace feedwright {
@@ -78,16 +78,15 @@ QPalette palette_of(const Look& look) {
 
 void apply_theme(Theme theme) {
   static const QPalette given = QApplication::palette();
-  if (qobject_cast<KeptPaletteStyle*>(QApplication::style()) == nullptr) {
-    QApplication::setStyle(new KeptPaletteStyle(QStyleFactory::create(QStringLiteral("Fusion"))));
+  if (QApplication::style()->name() != QLatin1String("fusion")) {
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   }
-  const Look look = theme == Theme::light  ? Look::light_look()
-                    : theme == Theme::dark ? Look::dark_look()
-                                           : Look::of(given);
-  // Kept, so that a theme that comes back has its key again: Qt names pictures by it.
-  static const QPalette light = palette_of(Look::light_look());
-  static const QPalette dark = palette_of(Look::dark_look());
-  QApplication::setPalette(look.dark ? dark : light);
+  // Qt keeps the name of each picture of a button, in each of its sizes, states and palettes, also
+  // when the picture has gone: some 220 bytes a name, for good. A picture it may not keep has none.
+  QPixmapCache::setCacheLimit(0);
+  QApplication::setPalette(theme == Theme::light  ? palette_of(Look::light_look())
+                           : theme == Theme::dark ? palette_of(Look::dark_look())
+                                                  : palette_of(Look::of(given)));
 }
 
 } // namespace feedwright

@@ -6,6 +6,7 @@
 #include "machine/machine_file.h"
 #include "studies/studies_view.h"
 #include "window/main_window.h"
+#include "window/style.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -79,6 +80,7 @@ int main(int argc, char** argv) {
   QElapsedTimer start;
   start.start();
   const QApplication application(argc, argv);
+  apply_theme(Theme::light);
   const auto text =
       read_file(FEEDWRIGHT_SOURCE_DIR "/sample-machines/plank-router.feedwright", 1 << 20);
   const auto machine = text ? read_machine(*text) : read_machine("");

@@ -5,7 +5,6 @@
 
 #include <QDir>
 #include <QElapsedTimer>
-#include <QPixmapCache>
 
 #include <malloc.h>
 #include <sys/resource.h>
@@ -153,8 +152,6 @@ struct Held {
   static void forget_most() { std::ofstream("/proc/self/clear_refs") << '5'; }
 
   static Held now() {
-    // Pictures of buttons and tabs are kept up to a limit; how full it is says nothing of leaks.
-    QPixmapCache::clear();
     ::malloc_trim(0);
     std::ifstream statm("/proc/self/statm");
     long size = 0;

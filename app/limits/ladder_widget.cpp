@@ -88,6 +88,10 @@ QRectF LadderWidget::row_area(std::size_t row) const {
   return row < made.rows.size() ? made.rows[row] : QRectF();
 }
 
+int LadderWidget::easy_width() const {
+  return int(std::ceil(easy_ladder_width(ladder_, options(), const_cast<LadderWidget*>(this))));
+}
+
 int LadderWidget::heightForWidth(int width) const {
   // As high as the widget is if that is its width: the plan to paint by is then made already.
   const QRectF room = width == this->width() ? QRectF(rect()) : QRectF(0, 0, width, 0);

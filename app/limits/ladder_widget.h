@@ -27,6 +27,9 @@ public:
   /// Where a row stands, in the widget's coordinates.
   QRectF row_area(std::size_t row) const;
 
+  /// The width at which its bars have a good length beside their names.
+  int easy_width() const;
+
   bool hasHeightForWidth() const override { return true; }
   int heightForWidth(int width) const override;
   QSize sizeHint() const override;

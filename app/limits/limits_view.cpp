@@ -217,6 +217,9 @@ void LimitsView::show_results(const AxisResults& results) {
     ladders_[i]->setVisible(!ladder.rows.empty());
     ladders_[i]->show_ladder(std::move(ladder));
   }
+  for (int i = 0; i < pair_->count(); ++i) { // longer names, more room
+    pair_->setStretch(i, ladders_[std::size_t(i)]->easy_width());
+  }
   say({});
   clear_faults();
   show_waiting();

@@ -60,6 +60,9 @@ QString figure_text(const Ladder& ladder, const LadderRow& row);
 LadderPlan plan_ladder(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
                        QPaintDevice* device);
 
+/// The width at which its bars have a good length beside their names, each in one line.
+double easy_ladder_width(const Ladder& ladder, const LadderOptions& options, QPaintDevice* device);
+
 /// The height the ladder takes at that font and width.
 double ladder_height(const Ladder& ladder, double width, const LadderOptions& options,
                      QPaintDevice* device);

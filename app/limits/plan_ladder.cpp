@@ -42,7 +42,16 @@ public:
     return std::move(plan_);
   }
 
+  double easy_width() {
+    plan_.unit = measure_.height() / 15.0;
+    return u(name_indent + name_gap + 110.0) +
+           widest_name([this](const LadderRow& row) { return width_of({row.name}, row); });
+  }
+
 private:
+  static constexpr double name_indent = 28.0; ///< of names, behind their signs
+  static constexpr double name_gap = 6.0;     ///< between a name and its bar
+
   static QFont bold(QFont font) {
     font.setBold(true);
     return font;
@@ -165,9 +174,9 @@ private:
 
   /// Names beside the bars, in two lines where they must, or over them.
   void place_columns() {
-    plan_.name_left = rect_.left() + u(28);
+    plan_.name_left = rect_.left() + u(name_indent);
     const double least = least_scale();
-    const auto scale_left = [&](double column) { return plan_.name_left + column + u(6); };
+    const auto scale_left = [&](double column) { return plan_.name_left + column + u(name_gap); };
     double column = widest_name([this](const LadderRow& row) { return width_of({row.name}, row); });
     if (longest_scale(scale_left(column)) < least) {
       column =
@@ -303,6 +312,10 @@ QString figure_text(const Ladder& ladder, const LadderRow& row) {
 LadderPlan plan_ladder(const Ladder& ladder, const QRectF& rect, const LadderOptions& options,
                        QPaintDevice* device) {
   return Planner(ladder, rect, options, device).made();
+}
+
+double easy_ladder_width(const Ladder& ladder, const LadderOptions& options, QPaintDevice* device) {
+  return Planner(ladder, QRectF(), options, device).easy_width();
 }
 
 double ladder_height(const Ladder& ladder, double width, const LadderOptions& options,

@@ -134,6 +134,22 @@ TEST_CASE("at 1280 by 800 every limit of feed and force of the plank router is i
   }
 }
 
+TEST_CASE("where a desktop takes some of 1280 by 800, every name still stands beside its bar") {
+  for (const char* language : {"en", "de"}) {
+    const InLanguage spoken(language);
+    for (const int width : {1280, 1264, 1240}) {
+      Shown shown(sample("plank-router"), {width, 740});
+      for (const char* name : {"feed_ladder", "thrust_ladder"}) {
+        INFO(language << " " << width << " " << name);
+        const LadderWidget& widget = ladder(shown, name);
+        for (std::size_t i = 0; i < widget.ladder().rows.size(); ++i) {
+          CHECK(widget.row_area(i).height() < 1.6 * widget.fontMetrics().height());
+        }
+      }
+    }
+  }
+}
+
 TEST_CASE("in a narrow window the ladders stand one below the other, each row on its own") {
   Shown shown(sample("plank-router"));
   auto& view = shown.find<LimitsView>("limits_view");

@@ -7371,6 +7371,118 @@ Die Werte helfen bei der Auswahl von Teilen; sie sind keine Freigabe.</translati
         <source>%1 at %2</source>
         <translation>%1 bei %2</translation>
     </message>
+    <message>
+        <source>ask the supplier</source>
+        <translation>Lieferanten fragen</translation>
+    </message>
+    <message>
+        <source>typical, from memory</source>
+        <translation>typisch, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>nominal diameter and lead of the series of ISO 3408-2</source>
+        <translation>Nenndurchmesser und Steigung aus den Reihen der ISO 3408-2</translation>
+    </message>
+    <message>
+        <source>the rest typical, from memory</source>
+        <translation>das Übrige typisch, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>friction typical, from memory</source>
+        <translation>Reibung typisch, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>pitch by ISO 5296</source>
+        <translation>Teilung nach ISO 5296</translation>
+    </message>
+    <message>
+        <source>rated pull, mass and base width as in ISO 5295, recalled</source>
+        <translation>Nennzugkraft, Masse und Bezugsbreite wie in ISO 5295, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ISO 2904: d2 = d − 0.5 P, d3 = d − P − 2 a_c</source>
+        <translation>ISO 2904: d2 = d − 0,5 P, d3 = d − P − 2 a_c</translation>
+    </message>
+    <message>
+        <source>pitch by ISO 13050</source>
+        <translation>Teilung nach ISO 13050</translation>
+    </message>
+    <message>
+        <source>least teeth and tooth gap typical, from memory</source>
+        <translation>Mindestzähnezahl und Zahnlücke typisch, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>pitch by ISO 17396</source>
+        <translation>Teilung nach ISO 17396</translation>
+    </message>
+    <message>
+        <source>an average over the chip, so no exponent</source>
+        <translation>ein Mittel über den Span, daher ohne Exponent</translation>
+    </message>
+    <message>
+        <source>Kienzle figures, typical, from memory</source>
+        <translation>Werte nach Kienzle, typisch, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>ask the supplier of the tool</source>
+        <translation>Lieferanten des Werkzeugs fragen</translation>
+    </message>
+    <message>
+        <source>rough band, typical, from memory</source>
+        <translation>grober Bereich, typisch, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>friction of ball guides 0.002 to 0.003: Thomson Linear, published engineering tips</source>
+        <translation>Reibung von Kugelführungen 0,002 bis 0,003: Thomson Linear, veröffentlichte Auslegungshinweise</translation>
+    </message>
+    <message>
+        <source>Elatech catalogue, 2012 edition distributed by Goodyear, technical data T5, open-ended type M</source>
+        <translation>Elatech-Katalog, Ausgabe 2012 im Vertrieb von Goodyear, Kennwerte T5, offene Ausführung M</translation>
+    </message>
+    <message>
+        <source>Elatech catalogue, 2012 edition distributed by Goodyear, technical data ATL5, open-ended type M</source>
+        <translation>Elatech-Katalog, Ausgabe 2012 im Vertrieb von Goodyear, Kennwerte ATL5, offene Ausführung M</translation>
+    </message>
+    <message>
+        <source>ISO 2904: d2 = d − 0.5 P, d3 = d − P − 2 a_c (from memory: this pitch is the trade&apos;s, not in the standard&apos;s own series)</source>
+        <translation>ISO 2904: d2 = d − 0,5 P, d3 = d − P − 2 a_c (aus dem Gedächtnis: diese Steigung ist handelsüblich, nicht aus den Reihen der Norm)</translation>
+    </message>
+    <message>
+        <source>Elatech catalogue, 2012 edition distributed by Goodyear, technical data HTD5M, open-ended type M</source>
+        <translation>Elatech-Katalog, Ausgabe 2012 im Vertrieb von Goodyear, Kennwerte HTD5M, offene Ausführung M</translation>
+    </message>
+    <message>
+        <source>sliding friction 0.05 to 0.2: Miki Pulley, published technical data (tech 26)</source>
+        <translation>Gleitreibung 0,05 bis 0,2: Miki Pulley, veröffentlichte Unterlagen (tech 26)</translation>
+    </message>
+    <message>
+        <source>friction of roller guides 0.001 to 0.002: Thomson Linear, published engineering tips</source>
+        <translation>Reibung von Rollenführungen 0,001 bis 0,002: Thomson Linear, veröffentlichte Auslegungshinweise</translation>
+    </message>
+    <message>
+        <source>THK, Type KR catalogue, worked example: friction 0.005, rolling and seal resistance 2.5 N</source>
+        <translation>THK, Katalog Typ KR, Rechenbeispiel: Reibung 0,005, Roll- und Dichtungswiderstand 2,5 N</translation>
+    </message>
+    <message>
+        <source>Hepco V-guide example as published on industrialmonitordirect.com: friction 0.02 and 28 N of seal drag for the carriage, here a quarter for each wheel</source>
+        <translation>Beispiel einer V-Führung von Hepco, veröffentlicht auf industrialmonitordirect.com: Reibung 0,02 und 28 N Dichtungswiderstand am Wagen, hier ein Viertel für jedes Rad</translation>
+    </message>
+    <message>
+        <source>figures from memory</source>
+        <translation>Werte aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>they give the table of Röhm, chuck manual RN-1391, p. 43 (cast iron HB 200 to 250, feeds 0.16 to 1.6 mm at 45°) within 3 %</source>
+        <translation>sie geben die Tafel von Röhm, Futteranleitung RN-1391, S. 43 (Gusseisen HB 200 bis 250, Vorschübe 0,16 bis 1,6 mm bei 45°) auf 3 % wieder</translation>
+    </message>
+    <message>
+        <source>B. Pałubicki, Materials 2021, 14, 2208: average specific principal force in peripheral milling, slow end (40 m/s)</source>
+        <translation>B. Pałubicki, Materials 2021, 14, 2208: mittlere spezifische Schnittkraft beim Umfangsfräsen, langsames Ende (40 m/s)</translation>
+    </message>
+    <message>
+        <source>B. Pałubicki, Materials 2021, 14, 2208: average specific principal force in peripheral milling, fast end (60 m/s)</source>
+        <translation>B. Pałubicki, Materials 2021, 14, 2208: mittlere spezifische Schnittkraft beim Umfangsfräsen, schnelles Ende (60 m/s)</translation>
+    </message>
 </context>
 <context>
     <name>Working</name>

@@ -7,6 +7,8 @@
 #include "fields/table_row.h"
 #include "fields/text_row.h"
 #include "text/field_guide.h"
+#include "text/listed_names.h"
+#include "text/text_of.h"
 #include "text/words.h"
 #include "window/plain_label.h"
 #include "window/style.h"
@@ -186,7 +188,7 @@ void FieldRow::show_origin() {
     case Origin::part_list: {
       const std::string source = visit_part(document().machine(), axis_, slot_,
                                             [](const auto& part) { return part.notes.source; });
-      tip = tr("From a list: %1").arg(QString::fromStdString(source));
+      tip = tr("From a list: %1").arg(words::listed_source(text_of(source)));
       break;
     }
     }

@@ -3,6 +3,7 @@
 
 #include "fields/wheel_guard.h"
 #include "text/listed_names.h"
+#include "text/text_of.h"
 #include "text/words.h"
 #include "window/plain_label.h"
 
@@ -52,7 +53,7 @@ QString figures_of(const ListedPart& part) {
   for (const std::string_view member : telling) {
     for (const ListedValue& value : part.values) {
       if (value.member == member && std::holds_alternative<AnyQuantity>(value.value)) {
-        figures << QString::fromStdString(value.text);
+        figures << words::typed_text(value.text);
       }
     }
   }
@@ -275,7 +276,7 @@ void PartPicker::fill() {
     }
     const QString in_list = QString::fromStdString(shelved.part.name);
     const QString name = shelved.own ? in_list : words::listed_name(in_list);
-    const QString source = QString::fromStdString(shelved.part.source);
+    const QString source = words::listed_source(text_of(shelved.part.source));
     auto* named = new QStandardItem(shelved.own ? tr("%1 (own list)").arg(name) : name);
     named->setData(static_cast<int>(i), Qt::UserRole);
     named->setData(source, Qt::AccessibleDescriptionRole);

@@ -301,7 +301,7 @@ private:
       const ListedPart& part = about_.parts[*remedy_.part];
       lines << tr("%1, all its figures from the list: %2", "name of a listed part, its source")
                    .arg(words::listed_name(QString::fromStdString(part.name)),
-                        QString::fromStdString(part.source));
+                        words::listed_source(QString::fromStdString(part.source)));
     }
     for (const FieldChange& change : remedy_.changes) {
       if (std::holds_alternative<TableRows>(change.after)) {

@@ -5,7 +5,9 @@
 #include "sheet/figure_groups.h"
 #include "sheet/sheet_figures.h"
 #include "sheet/sheet_words.h"
+#include "text/listed_names.h"
 #include "text/printed_words.h"
+#include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -143,7 +145,7 @@ private:
       group.rows.push_back(input_row(part.slot, field));
     }
     if (!part.source.empty()) {
-      group.rows.push_back({{tr("source"), QString::fromStdString(part.source), {}}});
+      group.rows.push_back({{tr("source"), words::listed_source(text_of(part.source)), {}}});
     }
     return group;
   }

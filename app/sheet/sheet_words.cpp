@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheet/sheet_words.h"
 
+#include "text/listed_names.h"
 #include "text/machine_words.h"
 #include "text/printed_words.h"
+#include "text/text_of.h"
 #include "text/words.h"
 
 #include <QCoreApplication>
@@ -129,7 +131,8 @@ QString purchase_text(const Purchase& purchase) {
   QString text = bearing && !purchase.pieces.empty()
                      ? Words::for_screw(purchase.pieces.front().field)
                      : Words::with_ends(purchase, pieces_text(purchase.pieces));
-  if (const QString source = Words::origin(purchase, QString::fromStdString(purchase.source));
+  if (const QString source =
+          Words::origin(purchase, words::listed_source(text_of(purchase.source)));
       !source.isEmpty()) {
     text += text.isEmpty() ? source : QStringLiteral(" (%1)").arg(source);
   }

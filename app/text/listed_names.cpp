@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/listed_names.h"
 
+#include "text/piecewise.h"
 #include "text/word_table.h"
 #include "text/words.h"
 
 #include <QHash>
 #include <QRegularExpression>
-#include <QStringList>
 
 #include <vector>
 
@@ -131,12 +131,7 @@ QString translated_piece(const QString& piece) {
 } // namespace
 
 QString listed_name(const QString& name) {
-  static const QString comma = QStringLiteral(", ");
-  QStringList parts = name.split(comma);
-  for (QString& part : parts) {
-    part = translated_piece(part);
-  }
-  return parts.join(comma);
+  return piecewise(name, QStringLiteral(", "), translated_piece);
 }
 
 } // namespace feedwright::words

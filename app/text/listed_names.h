@@ -9,4 +9,8 @@ namespace feedwright::words {
 /// lists. What stands for it in files is the name as it is in the list.
 QString listed_name(const QString& name);
 
+/// Likewise where its figures are from, with or without its name before; what a user wrote stays
+/// as it is.
+QString listed_source(const QString& source);
+
 } // namespace feedwright::words

@@ -2,6 +2,7 @@
 
 // Values as text in the language's way.
 
+#include "text/text_of.h"
 #include "text/word_table.h"
 #include "text/words.h"
 
@@ -190,10 +191,14 @@ QString result_value(ResultId id, const AxisResults& results, int digits) {
   return value ? quantity(*value, about.unit, digits) : Words::open();
 }
 
+QString typed_text(std::string_view text) {
+  return with_degrees_closed_up(in_own_marks(text_of(text)));
+}
+
 QString field_text(const FieldView& field) {
   const bool typed = field.info.type == FieldType::quantity || field.info.type == FieldType::count;
   if (typed && !field.note.text.empty() && !std::holds_alternative<std::monostate>(field.value)) {
-    return with_degrees_closed_up(in_own_marks(QString::fromStdString(field.note.text)));
+    return typed_text(field.note.text);
   }
   return plain_value(field);
 }

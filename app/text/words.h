@@ -51,6 +51,8 @@ QString quantity(const AnyQuantity& value, std::string_view unit, int digits = 4
 QString left_to_right(const QString& text);
 QString result_value(ResultId id, const AxisResults& results,
                      int digits = 4); ///< "open" if missing
+/// A quantity as somebody has written it, with the language's decimal mark.
+QString typed_text(std::string_view text);
 /// A field's value as shown in its editor: as typed if there is a text, else exact in its usual
 /// unit.
 QString field_text(const FieldView& field);

@@ -5,6 +5,8 @@
 
 #include <QRegularExpression>
 
+#include <set>
+
 using namespace feedwright;
 using feedwright::testing::InLanguage;
 
@@ -35,4 +37,27 @@ TEST_CASE("the words of the program's own lists are said in the language, design
         QStringLiteral("NEMA 34, 98 mm, 4,5 N·m bei 60 V"));
   CHECK(words::listed_name(QStringLiteral("from the drawer %1")) ==
         QStringLiteral("from the drawer %1"));
+}
+
+TEST_CASE(
+    "every source of the program's own lists is said in the language, what a user wrote is not") {
+  std::set<QString> phrases;
+  for (const ShelvedPart& shelved : read_part_shelf().parts) {
+    const QString source = QString::fromStdString(shelved.part.source);
+    CHECK(words::listed_source(source) == source);
+    const QStringList parts = source.split(QStringLiteral("; "));
+    phrases.insert(parts.begin(), parts.end());
+  }
+  REQUIRE(phrases.size() > 20);
+  const InLanguage german("de");
+  const QRegularExpression english(QStringLiteral("\\b(from|the|supplier|of|by|to|data)\\b"));
+  for (const QString& phrase : phrases) {
+    INFO(phrase.toStdString());
+    CHECK_FALSE(words::listed_source(phrase).contains(english));
+  }
+  CHECK(words::listed_source(
+            QStringLiteral("16 × 5, rolled: typical, from memory; ask the supplier")) ==
+        QStringLiteral("16 × 5, gerollt: typisch, aus dem Gedächtnis; Lieferanten fragen"));
+  CHECK(words::listed_source(QStringLiteral("measured: by myself; from the drawer")) ==
+        QStringLiteral("measured: by myself; from the drawer"));
 }

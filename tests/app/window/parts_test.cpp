@@ -10,6 +10,7 @@
 #include <QComboBox>
 #include <QDir>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScreen>
 #include <QScrollBar>
 #include <QTableWidget>
@@ -18,6 +19,7 @@
 using namespace feedwright;
 using feedwright::testing::Environment;
 using feedwright::testing::Folder;
+using feedwright::testing::InLanguage;
 using feedwright::testing::Shown;
 
 namespace {
@@ -169,6 +171,20 @@ TEST_CASE("a list of the user's own stands beside the program's, a broken one is
   REQUIRE(shelf.troubles.size() == 1);
   CHECK(shelf.troubles[0].contains(QStringLiteral("torn.json")));
   CHECK_FALSE(shelf.stock_belts.empty());
+}
+
+TEST_CASE("figures in the list of parts have the language's decimal mark") {
+  const InLanguage german("de");
+  Shown shown;
+  choose(shown, PartSlot::drive);
+  const QAbstractItemModel& parts = *shown.find<QComboBox>("part_picker").model();
+  static const QRegularExpression point(QStringLiteral("\\d\\.\\d"));
+  QStringList figures;
+  for (int row = 0; row < parts.rowCount(); ++row) {
+    figures << parts.index(row, 1).data().toString();
+  }
+  CHECK(figures.filter(QStringLiteral(",")).size() > 10);
+  CHECK(figures.filter(point).isEmpty());
 }
 
 TEST_CASE("the list of parts is as wide as what it says, as far as the screen goes") {

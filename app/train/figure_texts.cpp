@@ -25,7 +25,7 @@ FigureText of(const ShownAxis& axis, const QString& text, PartSlot slot,
 std::vector<FigureText> figure_texts(const TrainGeometry& train, const ShownAxis& axis) {
   const bool stage = train.belt.has_value();
   std::vector<FigureText> all{
-      of(axis, train.travel_text, PartSlot::axis, {"travel"}),
+      of(axis, train.travel_text.words, PartSlot::axis, {"travel"}),
       of(axis, train.lying_text, PartSlot::axis, {"incline"}),
       of(axis, train.cut_text, PartSlot::targets, {"thrust"}),
       of(axis, train.supply_text, PartSlot::supply, {"voltage"}),
@@ -42,7 +42,7 @@ std::vector<FigureText> figure_texts(const TrainGeometry& train, const ShownAxis
       of(axis, train.carriage_text, PartSlot::carriage, {"mass", "counterbalance"}),
       of(axis, train.guides_text, PartSlot::guides, {"friction"})};
   if (!train.haul) {
-    all.push_back(of(axis, train.span_text, PartSlot::drive, {"span"}));
+    all.push_back(of(axis, train.span_text.words, PartSlot::drive, {"span"}));
   }
   return all;
 }

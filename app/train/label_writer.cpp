@@ -116,22 +116,32 @@ void LabelWriter::part_word(PartSlot slot, const char* member, const QString& te
   }
 }
 
-void LabelWriter::dimension(const QString& text, double from, double to, double height) {
-  QRectF area(QPointF(), size_of(text) + QSizeF(u(8), 0.0));
-  area.moveCenter(QPointF((from + to) / 2.0, height));
-  if (area.width() > to - from - u(20)) {
+void LabelWriter::dimension(const DimensionText& text, double from, double to, double height) {
+  const auto in_line = [&](const QString& words) {
+    QRectF area(QPointF(), size_of(words) + QSizeF(u(8), 0.0));
+    area.moveCenter(QPointF((from + to) / 2.0, height));
+    return area;
+  };
+  const auto fits = [&](const QRectF& area) { return area.width() <= to - from - u(20); };
+  QRectF area = in_line(text.words);
+  if (!fits(area)) {
     area.moveLeft(to + u(6));
   }
   if (area.right() > rect_.right()) {
     area.moveRight(from - u(6));
   }
-  QString shown = text;
+  QString shown = text.words;
   const double free_from = std::max(plan_.supply.right(), plan_.controller.right()) + u(4);
   if (area.right() <= from && area.left() < free_from) {
-    // Room on neither side: over what it measures, beside the boxes.
-    area.moveRight(rect_.right());
-    area.setLeft(std::max(area.left(), free_from));
-    shown = metrics_.elidedText(text, Qt::ElideRight, std::max(0.0, area.width() - u(8)));
+    // Room on neither side: its figure alone, or over what it measures, beside the boxes.
+    if (fits(in_line(text.figure))) {
+      area = in_line(text.figure);
+      shown = text.figure;
+    } else {
+      area.moveRight(rect_.right());
+      area.setLeft(std::max(area.left(), free_from));
+      shown = metrics_.elidedText(text.words, Qt::ElideRight, std::max(0.0, area.width() - u(8)));
+    }
   }
   take(QRectF(from, area.top(), to - from, area.height()).united(area));
   add(shown, area, Tone::faint, false, Qt::AlignCenter);

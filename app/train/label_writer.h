@@ -38,7 +38,7 @@ public:
   void part_word(PartSlot slot, const char* member, const QString& text, const QRectF& area,
                  const std::vector<Beside>& sides);
   /// The measure of a dimension, in its line or past its end.
-  void dimension(const QString& text, double from, double to, double height);
+  void dimension(const DimensionText& text, double from, double to, double height);
 
 private:
   TrainPlan& plan_;

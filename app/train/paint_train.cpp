@@ -80,11 +80,11 @@ private:
     shapes_.dimension(first, last, plan_.travel_line, label_gap(train_.travel_text));
   }
 
-  QRectF label_gap(const QString& text) const {
+  QRectF label_gap(const DimensionText& text) const {
     for (const PlannedLabel& label : plan_.labels) {
       const bool elided = label.text.size() > 1 && label.text.endsWith(QChar(0x2026)) &&
-                          text.startsWith(label.text.chopped(1));
-      if (label.text == text || elided) {
+                          text.words.startsWith(label.text.chopped(1));
+      if (label.text == text.words || label.text == text.figure || elided) {
         return label.area;
       }
     }

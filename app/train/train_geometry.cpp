@@ -55,8 +55,8 @@ private:
     out_.core_diameter = out_.nominal_diameter;
     out_.lead = round;
     out_.screw_text = train_words::hauling_belt(about_);
-    out_.span_text =
-        tr("%1 between pulleys").arg(words::quantity({Kind::length, out_.span * 1e-3}, "mm"));
+    const QString span = words::quantity({Kind::length, out_.span * 1e-3}, "mm");
+    out_.span_text = {tr("%1 between pulleys").arg(span), span};
   }
 
   void fill_screw(const Screw& screw) {
@@ -71,10 +71,12 @@ private:
     out_.screw_text = train_words::screw(about_);
     out_.nut_text = train_words::nut(screw);
     const bool free_end = screw.motor_end == EndSupport::free || screw.far_end == EndSupport::free;
-    out_.span_text = (free_end         ? tr("%1 from bearing to free end")
-                      : out_.nut_turns ? tr("%1 between end supports")
-                                       : tr("%1 between bearings"))
-                         .arg(shown(PartSlot::drive, "span"));
+    const QString span = shown(PartSlot::drive, "span");
+    out_.span_text = {(free_end         ? tr("%1 from bearing to free end")
+                       : out_.nut_turns ? tr("%1 between end supports")
+                                        : tr("%1 between bearings"))
+                          .arg(span),
+                      span};
   }
 
   void fill_drive() {
@@ -86,7 +88,8 @@ private:
     }
     out_.title = train_words::title(about_);
     out_.travel = mm(*axis_.basics.travel);
-    out_.travel_text = tr("travel %1").arg(shown(PartSlot::axis, "travel"));
+    const QString travel = shown(PartSlot::axis, "travel");
+    out_.travel_text = {tr("travel %1").arg(travel), travel};
     out_.nut_at_start = screw != nullptr && axis_.basics.nut_at_start
                             ? mm(**axis_.basics.nut_at_start)
                             : (out_.span - out_.travel) / 2.0;

@@ -62,6 +62,12 @@ struct FigureText {
   std::vector<TrainFigure> figures; ///< in the text's order
 };
 
+/// What a dimension says, and its figure alone where the words have no room.
+struct DimensionText {
+  QString words;
+  QString figure;
+};
+
 /// Lengths in mm. The screw (or the run of the hauling belt) lies along x, its motor-end bearing
 /// (or the motor's pulley) at 0.
 struct TrainGeometry {
@@ -103,8 +109,8 @@ struct TrainGeometry {
   QString sides_text;
   QString opposed_text; ///< empty where the sides share
   QString duty_text;
-  QString span_text;
-  QString travel_text;
+  DimensionText span_text;
+  DimensionText travel_text;
   QString carriage_text; ///< a line each
   QString guides_text;
   QString cut_text;

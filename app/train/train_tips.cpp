@@ -33,7 +33,7 @@ QString words_about(const TrainGeometry& train, PartSlot slot) {
   switch (slot) {
   case PartSlot::supply: return train.supply_text;
   case PartSlot::controller: return train.controller_text;
-  case PartSlot::axis: return train.travel_text;
+  case PartSlot::axis: return train.travel_text.words;
   case PartSlot::targets: return train.cut_text;
   case PartSlot::duty: return train.duty_text;
   case PartSlot::carriage: return train.carriage_text;
@@ -50,7 +50,7 @@ QString words_about(const TrainGeometry& train, PartSlot slot) {
   if (!train.nut_text.isEmpty()) {
     said << train.nut_text;
   }
-  said << train.span_text;
+  said << train.span_text.words;
   if (train.whip) {
     said << train.whip->text;
     if (train.whip->nearness) {

@@ -160,6 +160,31 @@ TEST_CASE("in the drawing no word covers another and no box the motor, at any us
   }
 }
 
+TEST_CASE("words of a dimension stand in its line or beside it, never over its ends") {
+  int alone = 0;
+  for (const Machine& machine : sample_machines()) {
+    for (std::size_t axis = 0; axis < machine.axes.size(); ++axis) {
+      const AxisResults results = size_axis(machine, machine.axes[axis]);
+      const TrainGeometry train = train_geometry(machine, axis, &results);
+      for (const QSizeF size : {QSizeF(350, 210), QSizeF(420, 210), QSizeF(660, 240)}) {
+        QImage picture(size.toSize(), QImage::Format_RGB32);
+        const TrainPlan plan = plan_train(train, QRectF(picture.rect()), TrainOptions(), &picture);
+        for (const PlannedLabel& label : plan.labels) {
+          if (label.text != train.span_text.words && label.text != train.span_text.figure) {
+            continue;
+          }
+          INFO(machine.name << " axis " << axis << " " << size.width() << " "
+                            << label.text.toStdString());
+          alone += label.text == train.span_text.figure ? 1 : 0;
+          CHECK((label.area.right() <= plan.start.x() || label.area.left() >= plan.end.x() ||
+                 (label.area.left() > plan.start.x() && label.area.right() < plan.end.x())));
+        }
+      }
+    }
+  }
+  CHECK(alone > 0);
+}
+
 TEST_CASE("that an axis can fall is said at its weight, in every usual size, letter and language") {
   QImage device(8, 8, QImage::Format_ARGB32);
   const char* language = GENERATE("en", "de");

@@ -183,8 +183,11 @@ struct LabelKeeper::Placing {
   std::vector<PlotLabel> labels = {};
   std::vector<HaloText*> items = {};
 
-  void take(const std::vector<QRectF>& rects) {
-    taken.insert(taken.end(), rects.begin(), rects.end());
+  /// `worth`: as how many pieces of curves they count for what words cover.
+  void take(const std::vector<QRectF>& rects, std::size_t worth = 1) {
+    for (const QRectF& rect : rects) {
+      taken.insert(taken.end(), worth, rect);
+    }
   }
   void want(HaloText* item, const QPolygonF& anchors,
             PlotLabel::Stand stand = PlotLabel::Stand::beside) {
@@ -210,8 +213,7 @@ void LabelKeeper::want_all(Placing& placing) const {
     const QPointF at = pixel(point);
     // A word on a mark hides it, which is worse than a word on some curves.
     constexpr std::size_t curves_worth = 40;
-    placing.taken.insert(placing.taken.end(), curves_worth,
-                         QRectF(at - QPointF(5, 5), QSizeF(10, 10)));
+    placing.take({QRectF(at - QPointF(5, 5), QSizeF(10, 10))}, curves_worth);
     // A mark on the frame is in view.
     const bool in_view = QRectF(rect_.rect()).adjusted(-1, -1, 1, 1).contains(at);
     const QPointF inside(std::max(room.left(), std::min(at.x(), room.right() - 1.0)),
@@ -222,10 +224,8 @@ void LabelKeeper::want_all(Placing& placing) const {
   }
   for (const auto& [item, leader, line] : lines_) {
     // A level line strikes words out, which is worse than the pieces of a few curves.
-    constexpr int level_worth = 12;
-    for (int i = 0; i < (line.upright ? 1 : level_worth); ++i) {
-      placing.take(cover(ends_of(line, room), room));
-    }
+    constexpr std::size_t level_worth = 12;
+    placing.take(cover(ends_of(line, room), room), line.upright ? 1 : level_worth);
     placing.want(item, anchors_on(line, size_of(*item).height(), room),
                  line.upright ? PlotLabel::Stand::beside : PlotLabel::Stand::level);
   }
